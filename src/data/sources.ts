@@ -1,0 +1,105 @@
+/** Every document that a number of the workbench comes from. `seen` says how it was read; a test counts `memory`. */
+export type Seen = 'printed' | 'public copy' | 'memory' | 'own';
+
+export interface Source {
+  readonly title: string;
+  readonly edition: string;
+  readonly publisher: string;
+  readonly seen: Seen;
+}
+
+export const SOURCES = {
+  ASCE7: {
+    title: 'Minimum Design Loads and Associated Criteria for Buildings and Other Structures (ASCE/SEI 7)',
+    edition: '7-16',
+    publisher: 'ASCE',
+    seen: 'public copy',
+  },
+  ASCE7_10: {
+    title: 'Minimum Design Loads for Buildings and Other Structures (ASCE/SEI 7)',
+    edition: '7-10',
+    publisher: 'ASCE',
+    seen: 'public copy',
+  },
+  BNBC: {
+    title: 'Bangladesh National Building Code, Part 6 Chapter 2 (after ASCE 7-05)',
+    edition: '2020',
+    publisher: 'HBRI',
+    seen: 'public copy',
+  },
+  NDS: {
+    title: 'National Design Specification for Wood Construction',
+    edition: '2018',
+    publisher: 'AWC',
+    seen: 'memory',
+  },
+  NDS_SUPPLEMENT: {
+    title: 'NDS Supplement: Design Values for Wood Construction',
+    edition: '2018',
+    publisher: 'AWC',
+    seen: 'memory',
+  },
+  WOOD_HANDBOOK: {
+    title: 'Wood Handbook: Wood as an Engineering Material (FPL-GTR-282)',
+    edition: '2021',
+    publisher: 'USDA Forest Products Laboratory',
+    seen: 'public copy',
+  },
+  WOOD_HANDBOOK_2010: {
+    title: 'Wood Handbook: Wood as an Engineering Material (FPL-GTR-190)',
+    edition: '2010',
+    publisher: 'USDA Forest Products Laboratory',
+    seen: 'public copy',
+  },
+  D245: {
+    title: 'ASTM D245 Establishing Structural Grades and Related Allowable Properties for Visually Graded Lumber',
+    edition: '2006',
+    publisher: 'ASTM',
+    seen: 'memory',
+  },
+  D2555: {
+    title: 'ASTM D2555 Establishing Clear Wood Strength Values',
+    edition: '2006',
+    publisher: 'ASTM',
+    seen: 'public copy',
+  },
+  D2899: {
+    title: 'ASTM D2899 Allowable Stresses for Round Timber Piles',
+    edition: '2003',
+    publisher: 'ASTM',
+    seen: 'public copy',
+  },
+  IBC: { title: 'International Building Code', edition: '2018', publisher: 'ICC', seen: 'public copy' },
+  AISI: {
+    title: 'North American Specification for the Design of Cold-Formed Steel Structural Members (S100)',
+    edition: '2016',
+    publisher: 'AISI',
+    seen: 'memory',
+  },
+  MECHANICS: {
+    title: 'Closed-form mechanics, derived in the tests',
+    edition: '-',
+    publisher: 'this project',
+    seen: 'own',
+  },
+  OWN: {
+    title: 'Own rule of this workbench, stated in DEVELOPERS.md',
+    edition: '-',
+    publisher: 'this project',
+    seen: 'own',
+  },
+} as const satisfies Record<string, Source>;
+
+export type SourceKey = keyof typeof SOURCES;
+
+/** Points into a source: clause, table, figure or equation number as printed there. */
+export interface ClauseRef {
+  readonly source: SourceKey;
+  readonly clause: string;
+  /** the figure was not compared with the printed edition */
+  readonly memory?: true;
+}
+
+export const clause = (source: SourceKey, where: string): ClauseRef => ({ source, clause: where });
+/** A clause or figure that is known from memory only; marked on screen and sheet and counted by `npm run proof`. */
+export const remembered = (source: SourceKey, where: string): ClauseRef => ({ source, clause: where, memory: true });
