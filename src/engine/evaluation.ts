@@ -1,0 +1,108 @@
+import type { Check, Status } from './check.ts';
+import type { Shelter } from './geometry/shelter.ts';
+import type { Fault, Message } from './message.ts';
+import type { DesignValues } from './material/values.ts';
+
+/** What `evaluate` answers. Total: a sound project gives figures, an impossible one gives faults with their paths. */
+export type EvaluateAnswer =
+  { readonly ok: true; readonly evaluation: Evaluation } | { readonly ok: false; readonly faults: readonly Fault[] };
+
+export interface Evaluation {
+  readonly formatVersion: 1;
+  readonly fingerprint: string;
+  readonly programVersion: string;
+  readonly dataVersion: string;
+  readonly shelter: Shelter;
+  readonly loads: LoadReport;
+  /** by log id, or by stock key for sawn sticks */
+  readonly logs: readonly LogReport[];
+  readonly lines: readonly LineReport[];
+  /** worst row of each key, in the order of the load path */
+  readonly checks: readonly CheckRow[];
+  readonly counts: Readonly<Record<Status, number>>;
+  /** checks that pass with a stated departure */
+  readonly departures: number;
+  /** largest unbalanced force over applied force in any solved state */
+  readonly residual: number;
+  /** assumptions that the person should read, for screen and sheet */
+  readonly assumptions: readonly Message[];
+}
+
+export interface CheckRow extends Check {
+  /** ratio in every combination and scenario that was judged, by `combinationId|scenario` */
+  readonly ratios: Readonly<Record<string, number>>;
+  /** diameter to spare (+) or missing (-) at the governing section with today's forces held [in]; null where it has no meaning */
+  readonly spareIn: number | null;
+  /** capacity less demand where it is a force [lb] */
+  readonly spareLb: number | null;
+}
+
+export interface LogReport {
+  readonly logId: string;
+  readonly memberIds: readonly string[];
+  readonly values: DesignValues | null;
+  readonly reason: Message | null;
+  /** what the strength ratio is held back by */
+  readonly heldBackBy: Message | null;
+}
+
+export interface PressureReport {
+  readonly name: string;
+  readonly value: number;
+  readonly unit: 'psf' | 'lb' | 'mph' | '1' | 'ft' | 'deg';
+  /** key for `explainLoad` */
+  readonly key: string;
+}
+
+export interface CombinationReport {
+  readonly id: string;
+  readonly words: Message;
+  readonly duration: number;
+  readonly factors: Readonly<Record<string, number>>;
+}
+
+export interface LoadReport {
+  readonly pressures: readonly PressureReport[];
+  readonly cases: readonly { readonly id: string; readonly kind: string; readonly words: Message }[];
+  readonly combinations: readonly CombinationReport[];
+  /** does not apply, and why */
+  readonly leftOut: readonly Message[];
+}
+
+/** Along one frame line: what the drawing hatches and the sheet prints. */
+export interface LineReport {
+  readonly lineId: string;
+  readonly stands: boolean;
+  readonly reason: Message | null;
+  readonly posts: readonly PostReactions[];
+  /** members in the plane of the line: stations along each with the greatest and least of N, V, M and the moves */
+  readonly members: readonly MemberEnvelope[];
+  /** sideways force that the line must be held against where it does not hold itself, worst combination [lb] */
+  readonly holdingLb: number;
+}
+
+export interface PostReactions {
+  readonly postId: string;
+  readonly byCombination: Readonly<
+    Record<string, { readonly verticalLb: number; readonly alongLb: number; readonly momentLbIn: number }>
+  >;
+  readonly greatestDownLb: number;
+  readonly greatestUpLb: number;
+  readonly greatestAlongLb: number;
+}
+
+export interface MemberEnvelope {
+  readonly memberId: string;
+  /** distance from the member's start, both faces of a jump listed */
+  readonly atIn: readonly number[];
+  readonly axialMaxLb: readonly number[];
+  readonly axialMinLb: readonly number[];
+  readonly shearMaxLb: readonly number[];
+  readonly shearMinLb: readonly number[];
+  readonly momentMaxLbIn: readonly number[];
+  readonly momentMinLbIn: readonly number[];
+  /** largest sag under dead + snow or live, down positive [in] */
+  readonly sagIn: readonly number[];
+  /** bending stress over allowable at each station, worst combination */
+  readonly bendingRatio: readonly number[];
+}
