@@ -1,0 +1,16 @@
+import { defineConfig, mergeConfig } from 'vitest/config';
+import viteConfig from './vite.config.ts';
+
+/** Plain Node unless a file asks for a page with `// @vitest-environment jsdom` in its first line. */
+export default mergeConfig(
+  viteConfig,
+  defineConfig({
+    test: {
+      environment: 'node',
+      include: ['tests/**/*.test.{ts,tsx}'],
+      exclude: ['tests/browser/**', 'tests/house/first-load-size.test.ts'],
+      restoreMocks: true,
+      coverage: { provider: 'v8', include: ['src/engine/**', 'src/data/**'] },
+    },
+  }),
+);
