@@ -1,6 +1,15 @@
 import { CHECK_MESSAGES } from './checks.ts';
+import { FIELD_MESSAGES } from './fields.ts';
+import { GEOMETRY_MESSAGES } from './geometry.ts';
+import { LOAD_MESSAGES } from './loads.ts';
 import { PROJECT_MESSAGES } from './project.ts';
 
 /** Every sentence that the engine can say, by code; `{name}` is filled from the message's values. */
-export const MESSAGES = { ...PROJECT_MESSAGES, ...CHECK_MESSAGES } as const;
+export const MESSAGES = {
+  ...PROJECT_MESSAGES,
+  ...GEOMETRY_MESSAGES,
+  ...LOAD_MESSAGES,
+  ...CHECK_MESSAGES,
+  ...FIELD_MESSAGES,
+} as const;
 export type MessageCode = keyof typeof MESSAGES;

@@ -1,0 +1,107 @@
+import { MEASURES, type MeasureKind } from './measures.ts';
+import { readOtherUnit } from './other-units.ts';
+import { readLength, type BareUnit } from './read-length.ts';
+import { readMeasure, showMeasure } from './read-measure.ts';
+import { readGrainSlope, readRise, readShare } from './read-slope.ts';
+import { refused, type Reading } from './reading.ts';
+import { showLength } from './show-length.ts';
+import type { UnitSystem } from './system.ts';
+
+/** How a field's text is read and its value shown. */
+export type FieldKind = MeasureKind | 'length' | 'diameter' | 'risePer12' | 'grainSlope' | 'share' | 'text';
+
+/** What a field's text says: a value for the project, with what else was learned from how it was written. */
+export type FieldReading =
+  | { readonly ok: true; readonly value: number | string; readonly read?: 'diameter' | 'girth' }
+  | Extract<Reading, { ok: false }>;
+
+const SUFFIXES: readonly (readonly [RegExp, FieldKind])[] = [
+  [/^grainSlope1In$/, 'grainSlope'],
+  [/^(diameterIn|acrossIn|soundDiameterIn)$/, 'diameter'],
+  [/^(blockedShare|share)$/, 'share'],
+  [/^(plies|count|rows)$/, 'count'],
+  [/Per12$/, 'risePer12'],
+  [/PsfPerFt$/, 'psfPerFt'],
+  [/Psf$|^psf$/, 'psf'],
+  [/Psi$/, 'psi'],
+  [/Pcf$/, 'pcf'],
+  [/Plf$|^plf$/, 'plf'],
+  [/Lb$|^lb$/, 'lb'],
+  [/Mph$/, 'mph'],
+  [/Deg$/, 'deg'],
+  [/Ft$/, 'feet'],
+  [/In$/, 'length'],
+  [/^(kzt|ke|kcr|snowExposureCe|snowThermalCt|sds|sd1|r|durationIncluded|FbSIn3Psi|EIPsiIn4)$/, 'number'],
+];
+
+/** Stored names carry their unit, so the path says the kind: `members[post-2].xIn` is a length. */
+export function kindOfPath(path: string): FieldKind {
+  const names = path.split(/[.[\]]+/).filter((part) => part !== '' && part !== 'value');
+  const last = [...names].reverse().find((part) => !/^\d+$/.test(part)) ?? '';
+  return SUFFIXES.find(([pattern]) => pattern.test(last))?.[1] ?? 'text';
+}
+
+/** Reads a field's text in the chosen system; a unit that our own tables lack is looked up in the larger one if loaded. */
+export function readField(kind: FieldKind, text: string, system: UnitSystem): FieldReading {
+  switch (kind) {
+    case 'text':
+      return { ok: true, value: text };
+    case 'length': {
+      const reading = readAnyLength(text, bareUnit(text, system));
+      if (!reading.ok || reading.read === 'diameter') return reading;
+      return refused('fieldGirthHere', { example: system === 'metric' ? '4.1 m' : '13 ft 6 in' });
+    }
+    case 'diameter':
+      return readAnyLength(text, system === 'metric' ? 'mm' : 'in');
+    case 'risePer12':
+      return readRise(text);
+    case 'grainSlope':
+      return readGrainSlope(text);
+    case 'share':
+      return readShare(text);
+    default: {
+      const reading = readMeasure(kind, text, system);
+      return reading.ok ? reading : elsewhere(reading, text, MEASURES[kind].stored);
+    }
+  }
+}
+
+function readAnyLength(text: string, bare: BareUnit) {
+  const reading = readLength(text, bare);
+  if (reading.ok) return reading;
+  const other = elsewhere(reading, text, 'inch');
+  return other.ok ? { ...other, read: 'diameter' as const } : other;
+}
+
+/** In metric a bare number is millimetres; with a decimal point below 30 it can only be the metres the field shows. */
+function bareUnit(text: string, system: UnitSystem): BareUnit {
+  if (system === 'feet') return 'in';
+  return text.includes('.') && Math.abs(Number(text)) < 30 ? 'm' : 'mm';
+}
+
+function elsewhere(reading: Extract<Reading, { ok: false }>, text: string, wanted: string | null): Reading {
+  const value = reading.unknownUnit === undefined || wanted === null ? null : readOtherUnit(text, wanted);
+  return value === null ? reading : { ok: true, value };
+}
+
+/** A stored value as its field shows it; '' for what is not given. */
+export function showField(kind: FieldKind, value: unknown, system: UnitSystem): string {
+  if (typeof value === 'string') return value;
+  if (typeof value !== 'number') return '';
+  switch (kind) {
+    case 'text':
+      return String(value);
+    case 'length':
+      return showLength(value, system, { nearest: 16 });
+    case 'diameter':
+      return showLength(value, system, { nearest: 16, feetFrom: 'never' });
+    case 'risePer12':
+      return `${showMeasure('number', value, system)} in 12`;
+    case 'grainSlope':
+      return `1 in ${showMeasure('number', value, system)}`;
+    case 'share':
+      return `${showMeasure('number', value * 100, system)} %`;
+    default:
+      return showMeasure(kind, value, system);
+  }
+}
