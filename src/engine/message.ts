@@ -13,3 +13,9 @@ export interface Fault extends Message {
 }
 
 export const message = (code: MessageCode, values: Record<string, string | number> = {}): Message => ({ code, values });
+
+export const fault = (path: string, code: MessageCode, values: Record<string, string | number> = {}): Fault => ({
+  path,
+  code,
+  values,
+});

@@ -1,14 +1,18 @@
 import { z } from 'zod';
 
+// The page forbids code made from text; without this zod would try `new Function` once and the browser would report it.
+z.config({ jitless: true });
+
 /** Small building blocks of the saved project. Lengths of the shelter in inches, site and neighbour in feet. */
-export const id = z
-  .string()
-  .min(1)
-  .max(60)
-  .regex(/^[A-Za-z0-9][A-Za-z0-9._-]*$/);
+export const ID_PATTERN = /^[A-Za-z0-9][A-Za-z0-9._-]*$/;
+export const id = z.string().min(1).max(60).regex(ID_PATTERN);
+/** `kind/upper` or `kind/upper/lower`, see `jointKey`. */
+export const JOINT_KEY_PATTERN = /^[A-Za-z]+(\/[A-Za-z0-9][A-Za-z0-9._-]*){1,2}$/;
+export const jointKeyText = z.string().max(200).regex(JOINT_KEY_PATTERN);
 export const shortText = z.string().max(120);
 export const longText = z.string().max(400);
-export const day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
+/** A day that the calendar has, written 2026-11-25. */
+export const day = z.iso.date();
 
 /** A length in either direction of the datum [in]. */
 export const coordinateIn = z.number().min(-6000).max(6000);

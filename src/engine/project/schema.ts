@@ -5,6 +5,7 @@ import {
   diameterIn,
   given,
   id,
+  jointKeyText,
   lbs,
   lengthIn,
   longText,
@@ -107,9 +108,9 @@ const sawn = z.strictObject({
 const typedStock = z.strictObject({
   kind: z.literal('typed'),
   name: shortText,
-  FbSIn3Psi: z.number().positive(),
-  VallowLb: z.number().positive(),
-  EIPsiIn4: z.number().positive(),
+  FbSIn3Psi: z.number().positive().max(1e9),
+  VallowLb: z.number().positive().max(1e7),
+  EIPsiIn4: z.number().positive().max(1e12),
   heavyPlf: z.number().min(0).max(500),
   lightPlf: z.number().min(0).max(500),
 });
@@ -244,7 +245,10 @@ const log = z.strictObject({
   trim: z.strictObject({ buttIn: lengthIn, tipIn: lengthIn }).optional(),
 });
 
-const fixedness = z.union([z.enum(['pinned', 'fixed']), z.strictObject({ lbInPerRad: z.number().positive() })]);
+const fixedness = z.union([
+  z.enum(['pinned', 'fixed']),
+  z.strictObject({ lbInPerRad: z.number().positive().max(1e12) }),
+]);
 const fixity = z.strictObject({ along: fixedness, across: fixedness });
 const foot = z.discriminatedUnion('kind', [
   z.strictObject({
@@ -389,7 +393,7 @@ const capacity = z
   .nullable();
 const joints = z.strictObject({
   defaults: z.array(z.strictObject({ kind: jointKind, capacity })).max(20),
-  own: z.array(z.strictObject({ key: z.string().min(1).max(200), capacity })).max(300),
+  own: z.array(z.strictObject({ key: jointKeyText, capacity })).max(300),
 });
 
 const cut = z.strictObject({
@@ -464,7 +468,7 @@ const instead = z.strictObject({
   what: z.enum(INSTEAD),
   of: id.nullable(),
   value: z.number().min(0).max(1e7),
-  why: longText,
+  why: longText.min(1),
 });
 
 const asBuilt = z.strictObject({
@@ -482,7 +486,7 @@ const asBuilt = z.strictObject({
         fromButtIn: lengthIn,
         lengthIn: positiveIn,
         depthIn: positiveIn,
-        angleDeg: z.number(),
+        angleDeg: z.number().min(-360).max(360),
         date: day,
       }),
     )
