@@ -102,8 +102,10 @@ export interface PostGeometry {
   readonly yIn: number;
   readonly gradeZIn: number;
   readonly foot: Foot;
-  /** where the post's wood stands on its hardware, or the point of fixity of an embedded post [in]; null: pier top not given */
+  /** where the frame holds the post: on its hardware, or the point of fixity of an embedded post [in] */
   readonly footZIn: number;
+  /** where the post's wood begins: on its hardware, or at the bottom of the hole [in] */
+  readonly woodFromZIn: number;
   readonly pierTopZIn: number | null;
   /** seat under the beam: where the post is cut [in] */
   readonly seatZIn: number;

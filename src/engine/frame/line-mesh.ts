@@ -1,0 +1,214 @@
+import { between } from '../geometry/beam-shape.ts';
+import type { BeamGeometry, BraceGeometry, LineGeometry, PostGeometry, Shelter, Stick } from '../geometry/shelter.ts';
+import { diameterAt } from '../geometry/shelter.ts';
+import type { BarElement, BeamElement, FrameModel, FrameNode, Support } from '../solver/model.ts';
+
+/** Longest element on a beam and on a post [in]: stations for checks are the element ends. */
+const BEAM_STEP_IN = 12;
+const POST_STEP_IN = 24;
+
+/** One member of the frame as a chain of elements, from its start. */
+export interface Chain {
+  readonly memberId: string;
+  readonly role: 'beam' | 'post';
+  /** index of its first element in the model, and how many */
+  readonly firstElement: number;
+  readonly count: number;
+  /** distance from the member's start at each node of the chain [in] */
+  readonly atIn: readonly number[];
+  readonly nodes: readonly number[];
+  /** diameter at each node; depth of a sawn stick [in] */
+  readonly diameterIn: readonly number[];
+}
+
+/** A brace as an unknown force between two nodes; it is not an element of the mesh. */
+export interface BraceLink {
+  readonly brace: BraceGeometry;
+  readonly postNode: number;
+  readonly topNode: number;
+  /** unit vector from post to beam */
+  readonly du: number;
+  readonly dw: number;
+  /** shortening per pound of push [in/lb] */
+  readonly flexibility: number;
+}
+
+export interface LineMesh {
+  readonly line: LineGeometry;
+  readonly model: FrameModel;
+  readonly beams: readonly Chain[];
+  readonly posts: readonly (Chain & { readonly post: PostGeometry; readonly support: number; readonly beamNodes: readonly { readonly beamId: string; readonly node: number }[] })[];
+  readonly braces: readonly BraceLink[];
+  readonly holdNode: number;
+  readonly holdSupport: number;
+}
+
+export interface LineMembers {
+  readonly line: LineGeometry;
+  readonly beams: readonly BeamGeometry[];
+  readonly posts: readonly PostGeometry[];
+  readonly braces: readonly BraceGeometry[];
+}
+
+export function membersOfLine(shelter: Shelter, line: LineGeometry): LineMembers {
+  const posts = shelter.posts.filter((p) => p.line === line.id).sort((a, b) => a.xIn - b.xIn);
+  return {
+    line,
+    beams: shelter.beams.filter((b) => b.line === line.id).sort((a, b) => a.fromXIn - b.fromXIn),
+    posts,
+    braces: shelter.braces.filter((b) => b.plane === 'along' && posts.some((p) => p.id === b.postId)),
+  };
+}
+
+/**
+ * Meshes a frame line: continuous beams hinged on their post tops, posts continuous from foot to seat, braces left out
+ * as unknown forces, the whole line held sideways at its first seat. Working points are where axes meet.
+ *
+ * @param elasticity mean E of each member [psi]
+ * @param loadX      x of point loads, so that each lands on a node [in]
+ */
+export function meshLine(members: LineMembers, elasticity: (memberId: string) => number, loadX: readonly number[]): LineMesh {
+  const builder = new Builder();
+  const { beams, posts, braces, line } = members;
+
+  const beamChains = beams.map((beam) => {
+    const stops = [
+      ...posts.map((p) => p.xIn),
+      ...braces.filter((b) => b.toId === beam.id).map((b) => b.topPoint.xIn),
+      ...loadX,
+      ...beam.stations.map((s) => s.xIn),
+    ].filter((x) => x > beam.fromXIn && x < beam.toXIn);
+    const xs = subdivided([beam.fromXIn, ...stops, beam.toXIn], BEAM_STEP_IN);
+    return builder.chain(beam.id, 'beam', elasticity(beam.id), beam.stick, xs.map((x) => ({
+      at: x - beam.fromXIn, u: x, w: between(beam.stations, x, (s) => s.axisZIn), diameterIn: between(beam.stations, x, (s) => s.diameterIn),
+    })));
+  });
+
+  const postChains = posts.map((post) => {
+    const stops = [post.seatZIn, ...braces.filter((b) => b.postId === post.id).map((b) => b.postPoint.zIn)].filter((z) => z > post.footZIn && z < post.axisZIn);
+    const zs = subdivided([post.footZIn, ...stops, post.axisZIn], POST_STEP_IN);
+    const beamNodes = beams.flatMap((beam, i) => {
+      const node = builder.nodeAt(beamChains[i]!, post.xIn - beam.fromXIn);
+      return node === null ? [] : [{ beamId: beam.id, node }];
+    });
+    const chain = builder.chain(post.id, 'post', elasticity(post.id), post.stick, zs.map((z) => ({
+      at: z - post.woodFromZIn, u: post.xIn, w: z, diameterIn: postDiameter(post.stick, z - post.woodFromZIn, post.lengthIn),
+    })));
+    builder.hinge(chain.nodes[chain.nodes.length - 1]!, beamNodes.map((b) => b.node));
+    return { ...chain, post, support: builder.support(chain.nodes[0]!, post), beamNodes };
+  });
+
+  const links = braces.map((brace) => {
+    const post = postChains.find((p) => p.memberId === brace.postId)!;
+    const beamIndex = beams.findIndex((b) => b.id === brace.toId);
+    return {
+      brace,
+      postNode: builder.nodeAt(post, brace.postPoint.zIn - post.post.woodFromZIn)!,
+      topNode: builder.nodeAt(beamChains[beamIndex]!, brace.topPoint.xIn - beams[beamIndex]!.fromXIn)!,
+      du: (brace.topPoint.xIn - brace.postPoint.xIn) / brace.lengthIn,
+      dw: (brace.topPoint.zIn - brace.postPoint.zIn) / brace.lengthIn,
+      flexibility: axialFlexibility(brace.stick, brace.lengthIn, elasticity(brace.id)),
+    };
+  });
+  const holdNode = postChains[0]!.beamNodes[0]!.node;
+  const holdSupport = builder.hold(holdNode);
+  return { line, model: builder.model(), beams: beamChains, posts: postChains, braces: links, holdNode, holdSupport };
+}
+
+/** Between seat and axis the post's cut end stands for the wood of the beam on it. */
+function postDiameter(stick: Stick | null, atIn: number, lengthIn: number): number {
+  if (!stick || stick.kind === 'typed') return 0;
+  return stick.kind === 'round' ? (diameterAt(stick, Math.min(atIn, lengthIn)) ?? 0) : stick.depthIn;
+}
+
+/** Sum of ds / EA over a tapering bar [in/lb]; for a cone between two diameters it is L / (E pi d1 d2 / 4) exactly. */
+function axialFlexibility(stick: Stick | null, lengthIn: number, E: number): number {
+  if (!stick || stick.kind === 'typed') return 0;
+  if (stick.kind === 'sawn') return lengthIn / (E * stick.breadthIn * stick.depthIn);
+  let sum = 0;
+  for (let i = 1; i < stick.profile.length; i++) {
+    const a = stick.profile[i - 1]!;
+    const b = stick.profile[i]!;
+    sum += (b.atIn - a.atIn) / ((E * Math.PI * a.diameterIn * b.diameterIn) / 4);
+  }
+  return sum;
+}
+
+/** Sorted, without near-duplicates, and with every gap cut into equal parts no longer than `step`. */
+function subdivided(stops: readonly number[], step: number): readonly number[] {
+  const sorted = [...stops].sort((a, b) => a - b).filter((x, i, all) => i === 0 || x - all[i - 1]! > 1e-6);
+  const result: number[] = [sorted[0]!];
+  for (let i = 1; i < sorted.length; i++) {
+    const from = sorted[i - 1]!;
+    const gap = sorted[i]! - from;
+    const parts = Math.ceil(gap / step - 1e-9);
+    for (let k = 1; k < parts; k++) result.push(from + (gap * k) / parts);
+    result.push(sorted[i]!);
+  }
+  return result;
+}
+
+interface ChainPoint {
+  readonly at: number;
+  readonly u: number;
+  readonly w: number;
+  readonly diameterIn: number;
+}
+
+/** Collects nodes, elements and supports of one line. */
+class Builder {
+  readonly #nodes: FrameNode[] = [];
+  readonly #elements: (BeamElement | BarElement)[] = [];
+  readonly #supports: Support[] = [];
+
+  chain(memberId: string, role: 'beam' | 'post', E: number, stick: Stick | null, points: readonly ChainPoint[]): Chain {
+    const firstElement = this.#elements.length;
+    const nodes = points.map((p, i) => {
+      this.#nodes.push({ id: `${memberId}#${i}`, u: p.u, w: p.w });
+      return this.#nodes.length - 1;
+    });
+    for (let i = 1; i < points.length; i++) {
+      this.#elements.push({
+        kind: 'beam', id: `${memberId}#${i - 1}-${i}`, from: `${memberId}#${i - 1}`, to: `${memberId}#${i}`, E,
+        section: sectionOf(stick, E, points[i - 1]!.diameterIn, points[i]!.diameterIn),
+      });
+    }
+    return { memberId, role, firstElement, count: points.length - 1, atIn: points.map((p) => p.at), nodes, diameterIn: points.map((p) => p.diameterIn) };
+  }
+
+  nodeAt(chain: Chain, at: number): number | null {
+    const i = chain.atIn.findIndex((a) => Math.abs(a - at) < 1e-5);
+    return i < 0 ? null : chain.nodes[i]!;
+  }
+
+  /** The post top turns freely under the beam; a second beam that meets there rests on the same pin. */
+  hinge(postTop: number, beamNodes: readonly number[]): void {
+    const [first, ...others] = beamNodes;
+    for (const node of [postTop, ...others]) this.#nodes[node] = { ...this.#nodes[node]!, hingedTo: this.#nodes[first!]!.id };
+  }
+
+  support(node: number, post: PostGeometry): number {
+    const fixity = post.foot.fixity.along;
+    const turn = fixity === 'pinned' ? false : fixity === 'fixed' ? true : { lbInPerRad: fixity.lbInPerRad };
+    this.#supports.push({ node: this.#nodes[node]!.id, u: true, w: true, turn });
+    return this.#supports.length - 1;
+  }
+
+  hold(node: number): number {
+    this.#supports.push({ node: this.#nodes[node]!.id, u: true, w: false, turn: false });
+    return this.#supports.length - 1;
+  }
+
+  model(): FrameModel {
+    return { nodes: this.#nodes, elements: this.#elements, supports: this.#supports };
+  }
+}
+
+/** A typed section gives only EI; its axial stiffness is taken as that of a 100 in2 stick (it carries almost no push). */
+const TYPED_AREA_IN2 = 100;
+
+function sectionOf(stick: Stick | null, E: number, fromDiameterIn: number, toDiameterIn: number): BeamElement['section'] {
+  if (stick?.kind === 'sawn') return { kind: 'prismatic', areaIn2: stick.breadthIn * stick.depthIn, inertiaIn4: (stick.breadthIn * stick.depthIn ** 3) / 12 };
+  if (stick?.kind === 'typed') return { kind: 'prismatic', areaIn2: TYPED_AREA_IN2, inertiaIn4: stick.EIPsiIn4 / E };
+  return { kind: 'round', fromDiameterIn, toDiameterIn };
+}

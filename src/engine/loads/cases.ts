@@ -1,0 +1,46 @@
+import type { Message } from '../message.ts';
+
+export type CaseKind = 'dead' | 'ownLive' | 'roofLive' | 'snow' | 'wind' | 'notional';
+
+/** One pattern of load: what is there, which way, in which variant. Factors belong to combinations. */
+export interface LoadCase {
+  readonly id: string;
+  readonly kind: CaseKind;
+  readonly words: Message;
+  /** pushes the frame line sideways along x */
+  readonly swaysAlong: boolean;
+}
+
+/** A load case as it arrives on one frame line: everything in the plane of the line. */
+export interface LineCase {
+  readonly caseId: string;
+  /** on the beam's axis, from rafters, strip and what the person hangs there; along is +x */
+  readonly points: readonly { readonly xIn: number; readonly downLb: number; readonly alongLb: number }[];
+  /** on the beam by station, straight between; only within its range */
+  readonly onBeam: readonly { readonly xIn: number; readonly downLbPerIn: number }[];
+  /** along the wood of a post, at its foot and at the beam axis */
+  readonly onPosts: readonly { readonly postId: string; readonly footDownLbPerIn: number; readonly topDownLbPerIn: number; readonly alongLbPerIn: number }[];
+  /** whole brace, half to each end */
+  readonly onBraces: readonly { readonly braceId: string; readonly downLb: number; readonly alongLb: number }[];
+}
+
+/**
+ * Dead load comes in pieces, one per stretch of beam between posts (and one for posts and braces), heavy and light,
+ * because in an uplift combination each piece counts light x 0.6 where it helps and heavy x 1.0 where it hurts.
+ */
+export interface DeadPiece {
+  readonly piece: string;
+  readonly heavy: LineCase;
+  readonly light: LineCase;
+}
+
+export interface LineLoads {
+  readonly lineId: string;
+  readonly dead: readonly DeadPiece[];
+  /** all other cases that reach this line */
+  readonly cases: readonly LineCase[];
+  /** total sway force of each case along x, for lines that something else holds [lb] */
+  readonly alongLb: Readonly<Record<string, number>>;
+}
+
+export const emptyLineCase = (caseId: string): LineCase => ({ caseId, points: [], onBeam: [], onPosts: [], onBraces: [] });

@@ -1,0 +1,18 @@
+import type { DurationKind } from '../checks/wood/duration.ts';
+import type { Message } from '../message.ts';
+
+/**
+ * Factors on cases. Dead is one factor on all of it: `heavy` takes every piece at its heavy weight; `light` is the
+ * uplift rule, piece by piece (BASIS of the uplift combination in DEVELOPERS.md).
+ */
+export interface Combination {
+  readonly id: string;
+  readonly words: Message;
+  readonly dead: { readonly factor: number; readonly weight: 'heavy' | 'light' };
+  readonly factors: readonly { readonly caseId: string; readonly factor: number }[];
+  readonly duration: DurationKind;
+  readonly durationFactor: number;
+  /** no wind, no notional sway */
+  readonly gravityOnly: boolean;
+  readonly swaysAlong: boolean;
+}
