@@ -1,0 +1,81 @@
+import { MisuseError } from '../errors.ts';
+import { readyBalance } from './balance.ts';
+import type { ReadyElement } from './element.ts';
+import { PER_FORCE, PER_LOAD, writeEndForces, writeUnbalanced } from './end-forces.ts';
+import type { FrameModel, FrameState, LoadState } from './model.ts';
+import type { Skyline } from './skyline.ts';
+import { PER_NODE, type Unknowns } from './unknowns.ts';
+
+/**
+ * The solver of load states of a factored frame. What is prescribed is put on first with all else at rest; the forces
+ * then missing at the nodes are what the factored matrix answers.
+ * @throws MisuseError (the solver)  for a node or element that is not there, a load that is not finite, a moment where
+ *   only bars meet, a shift of a node that no support holds in u
+ */
+export function stateSolver(
+  model: FrameModel,
+  unknowns: Unknowns,
+  elements: readonly ReadyElement[],
+  matrix: Skyline,
+): (load: LoadState) => FrameState {
+  const { ends, carrier, equation, movement } = unknowns;
+  const balance = readyBalance(model, unknowns);
+  const heldInU = new Set(model.supports.filter((s) => s.u).map((s) => carrier[unknowns.indexOf(s.node)]!));
+  const heldInTurn = new Set(model.supports.filter((s) => s.turn === true).map((s) => unknowns.indexOf(s.node)));
+
+  // working room, shared by all states
+  const nodeLoads = new Float64Array(PER_NODE * model.nodes.length);
+  const alongLoads = new Float64Array(PER_LOAD * elements.length);
+  const unbalanced = new Float64Array(nodeLoads.length);
+  const side = new Float64Array(unknowns.count);
+
+  const readLoads = (load: LoadState): void => {
+    nodeLoads.fill(0);
+    for (const { node, u, w, turn = 0 } of load.nodes) {
+      const at = unknowns.indexOf(node);
+      nodeLoads[PER_NODE * carrier[at]!]! += u;
+      nodeLoads[PER_NODE * carrier[at]! + 1]! += w;
+      nodeLoads[PER_NODE * at + 2]! += turn;
+      if (turn !== 0 && equation[PER_NODE * at + 2]! < 0 && !heldInTurn.has(at))
+        throw new MisuseError('moment on a node that only bars meet', node, 'a node of a beam');
+    }
+    alongLoads.fill(0);
+    for (const { element, fromU, toU, fromW, toW } of load.elements) {
+      const i = unknowns.elementIndexOf(element);
+      const { cos, sin } = elements[i]!;
+      const at = PER_LOAD * i;
+      alongLoads[at]! += fromW * cos - fromU * sin;
+      alongLoads[at + 1]! += toW * cos - toU * sin;
+      alongLoads[at + 2]! += fromU * cos + fromW * sin;
+      alongLoads[at + 3]! += toU * cos + toW * sin;
+    }
+  };
+
+  const shifted = (load: LoadState): Float64Array => {
+    const moves = new Float64Array(PER_NODE * model.nodes.length);
+    for (const { node, u } of load.shifts ?? []) {
+      const at = carrier[unknowns.indexOf(node)]!;
+      if (!heldInU.has(at)) throw new MisuseError('shift of a node that is not held in u', node, 'a node held in u');
+      carrier.forEach((other, i) => {
+        if (other === at) moves[PER_NODE * i] = u;
+      });
+    }
+    return moves;
+  };
+
+  return (load) => {
+    readLoads(load);
+    const moves = shifted(load);
+    const forces = new Float64Array(PER_FORCE * elements.length);
+    writeEndForces(forces, elements, ends, moves, alongLoads);
+    writeUnbalanced(unbalanced, elements, unknowns, nodeLoads, forces);
+    for (let row = 0; row < side.length; row++) side[row] = unbalanced[movement[row]!]!;
+    matrix.solve(side);
+    for (let i = 0; i < moves.length; i++) if (equation[i]! >= 0) moves[i] = side[equation[i]!]!;
+    writeEndForces(forces, elements, ends, moves, alongLoads);
+    writeUnbalanced(unbalanced, elements, unknowns, nodeLoads, forces);
+    const { reactions, residual } = balance(load, moves, unbalanced);
+    if (!Number.isFinite(residual)) throw new MisuseError('loads of a frame', residual, 'finite numbers');
+    return { moves, forces, reactions, residual };
+  };
+}
