@@ -8,7 +8,7 @@ import { fileURLToPath } from 'node:url';
 /** The project's top folder, wherever the command was typed. */
 export const TOP = join(dirname(fileURLToPath(import.meta.url)), '..');
 
-const LEAST_NODE = [20, 19];
+const LEAST_NODE = { major: 20, minor: 19 };
 const LOCK = join(TOP, 'package-lock.json');
 const STAMP = join(TOP, 'node_modules', '.lock-stamp');
 
@@ -38,7 +38,8 @@ function installedMatchesLock() {
 /** Runs npm by the same npm that started us, or by the one on the path; everything it says goes to stderr. */
 function npm(/** @type {string[]} */ ...words) {
   const cli = process.env['npm_execpath'];
-  const options = /** @type {const} */ ({ cwd: TOP, stdio: ['ignore', 2, 2] });
+  /** @type {import('node:child_process').SpawnSyncOptions} */
+  const options = { cwd: TOP, stdio: ['ignore', 2, 2] };
   const run = cli?.endsWith('.js')
     ? spawnSync(process.execPath, [cli, ...words], options)
     : spawnSync('npm', words, { ...options, shell: process.platform === 'win32' });
@@ -51,8 +52,10 @@ function npm(/** @type {string[]} */ ...words) {
  */
 export function bootstrap() {
   const [major = 0, minor = 0] = process.versions.node.split('.').map(Number);
-  if (major < LEAST_NODE[0] || (major === LEAST_NODE[0] && minor < LEAST_NODE[1])) {
-    console.error(`Node ${LEAST_NODE.join('.')} or newer is needed; this is Node ${process.versions.node}.`);
+  if (major < LEAST_NODE.major || (major === LEAST_NODE.major && minor < LEAST_NODE.minor)) {
+    console.error(
+      `Node ${LEAST_NODE.major}.${LEAST_NODE.minor} or newer is needed; this is Node ${process.versions.node}.`,
+    );
     process.exit(1);
   }
   const hash = createHash('sha256').update(readFileSync(LOCK)).digest('hex');
