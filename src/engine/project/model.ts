@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { INSTEAD, projectSchema } from './schema.ts';
+import type { projectSchema } from './schema.ts';
 
 /** Everything below a value is readonly: a project is changed by a command that returns a new one. */
 export type Frozen<T> = T extends (infer U)[]
@@ -42,7 +42,7 @@ export type Cut = Project['cuts'][number];
 export type Lateral = Project['lateral']['along'][number];
 export type LateralBy = NonNullable<Lateral['by']>;
 export type OwnLoad = Project['ownLoads'][number];
-export type InsteadOf = (typeof INSTEAD)[number];
+export type InsteadOf = Project['instead'][number]['what'];
 export type Given<T> = {
   readonly value: T | null;
   readonly givenBy: 'department' | 'map' | 'owner' | 'guess';
