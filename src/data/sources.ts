@@ -21,6 +21,12 @@ export const SOURCES = {
     publisher: 'ASCE',
     seen: 'public copy',
   },
+  ASCE7_22: {
+    title: 'Minimum Design Loads and Associated Criteria for Buildings and Other Structures (ASCE/SEI 7)',
+    edition: '7-22',
+    publisher: 'ASCE',
+    seen: 'public copy',
+  },
   BNBC: {
     title: 'Bangladesh National Building Code, Part 6 Chapter 2 (after ASCE 7-05)',
     edition: '2020',
@@ -69,7 +75,31 @@ export const SOURCES = {
     publisher: 'ASTM',
     seen: 'public copy',
   },
+  TREE_WEIGHTS: {
+    title: 'Specific Gravity and Other Properties of Wood and Bark for 156 Tree Species (Research Note NRS-38)',
+    edition: '2009',
+    publisher: 'USDA Forest Service',
+    seen: 'public copy',
+  },
   IBC: { title: 'International Building Code', edition: '2018', publisher: 'ICC', seen: 'public copy' },
+  KIDDER: {
+    title: 'Building Construction and Superintendence, Table IV: weights of roof surfaces',
+    edition: 'not dated in the copy',
+    publisher: 'F. E. Kidder',
+    seen: 'public copy',
+  },
+  LEET: {
+    title: 'Fundamentals of Structural Analysis',
+    edition: '5th',
+    publisher: 'Leet, Uang, Lanning, Gilbert',
+    seen: 'public copy',
+  },
+  PERMIT_RECORD: {
+    title: 'Roof weights and live load printed in a building permit record (Santa Ana, record 4854, p. 9)',
+    edition: 'after ASCE 7-05',
+    publisher: 'City of Santa Ana',
+    seen: 'public copy',
+  },
   AISI: {
     title: 'North American Specification for the Design of Cold-Formed Steel Structural Members (S100)',
     edition: '2016',
