@@ -34,3 +34,15 @@ export function positive<N extends number>(code: string, value: N): N {
   if (!(value > 0) || !Number.isFinite(value)) throw new MisuseError(code, value, 'a finite number above zero');
   return value;
 }
+
+/** Throws unless the value is finite and not below zero; returns it. */
+export function notNegative<N extends number>(code: string, value: N): N {
+  if (!(value >= 0) || !Number.isFinite(value)) throw new MisuseError(code, value, 'a finite number, zero or above');
+  return value;
+}
+
+/** Throws unless the value is finite; returns it. */
+export function finite<N extends number>(code: string, value: N): N {
+  if (!Number.isFinite(value)) throw new MisuseError(code, value, 'a finite number');
+  return value;
+}
