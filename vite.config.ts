@@ -35,6 +35,6 @@ export default defineConfig({
     target: 'es2022',
     assetsInlineLimit: 0, // a font inside a style sheet would be refused by the policy above
     modulePreload: { polyfill: false },
-    license: true, // the texts of the libraries' licences travel with the built page
+    license: { fileName: 'licences.md' }, // the libraries' licences travel with the built page
   },
 });

@@ -16,7 +16,7 @@ describe('the built page', () => {
   });
 
   it('carries a policy that refuses inline script and other hosts', async () => {
-    const { page, close } = await openWorkbench();
+    const { page, complaints, close } = await openWorkbench();
     const policy = await page.locator('meta[http-equiv="Content-Security-Policy"]').getAttribute('content');
     expect(policy).toContain("default-src 'none'");
     expect(policy).not.toContain('unsafe');
@@ -28,6 +28,8 @@ describe('the built page', () => {
       return document.documentElement.dataset['inlineRan'] === 'yes';
     });
     expect(inlineRan).toBe(false);
+    // which also shows that a complaint of the page is heard
+    expect(complaints.join('\n')).toContain('Content Security Policy');
     await close();
   });
 
