@@ -1,0 +1,44 @@
+/** What is said of a log, a wood or a sawn stick: what, got, allowed, what to do next. */
+export const WOOD_MESSAGES = {
+  woodSpeciesUnknown:
+    'No clear-wood values are listed for "{species}". Choose a species from the list, or type design values and say who gave them.',
+  woodPolesNeedInspection:
+    'Published pole values hold only for a log that was inspected item by item against the pole limits; that inspection cannot be recorded yet. Choose values derived from clear wood, or type values from a stamp or letter.',
+  woodGravityAssumed:
+    'No specific gravity is listed for "{species}": {specificGravity} is taken for fasteners, the lightest listed wood.',
+  woodCompressionCaution:
+    'Tests on small logs found values derived from clear wood right in bending but not always on the low side in compression along the grain. Leave a margin in posts and braces.',
+  woodWeightUnknown:
+    'No green moisture is listed for {species}, so its weight cannot be worked out. Type a heavy (green) and a light (dry) weight per cubic foot.',
+  woodSapwoodUnknown:
+    'No sapwood moisture is listed for {species}, and a log {diameterIn} in through is mostly sapwood. Type a heavy (green) and a light (dry) weight per cubic foot.',
+  logThroughCheck:
+    'A check or shake runs through this log from face to face at an end. Cut the end back to sound wood, or choose another log.',
+  logGrainTooSteep:
+    'The grain slopes 1 in {oneIn}, steeper than 1 in 6. Such a log is past this method: choose another one.',
+  logKnotTooWide:
+    'A knot {knotIn} in wide is more than a third of the log, which is {diameterIn} in there. Choose another log, or cut so that this knot falls outside.',
+  logKnotsTakeEverything:
+    'The knots in the worst foot leave no sound wood by this method. Choose another log, or cut so that this foot falls outside.',
+  logKnotsNotMeasured:
+    'Knots were not measured on this log: the lowest stated strength is used. Measure every knot in the worst foot.',
+  logGrainNotRead:
+    'The slope of grain was not read on this log: the lowest stated strength is used. Read it along a drying check.',
+  logHeldByNotLookedAt:
+    'Nobody has looked at this log: the lowest stated strength is used. Measure its knots and read its grain.',
+  logHeldByKnotsNotMeasured: 'Held back because its knots were not measured.',
+  logHeldByGrainNotRead: 'Held back because its slope of grain was not read.',
+  logHeldByKnots: 'Held back by its knots, the widest {knotIn} in where the log is {diameterIn} in.',
+  logHeldByGrain: 'Held back by its slope of grain, 1 in {oneIn}.',
+  logHeldByBestRatio: 'As strong as this method lets any log be: {ratio} of clear wood in bending.',
+  sawnSpeciesUnknown:
+    'No graded values are listed for "{species}". Type the name on the stamp, for example Douglas Fir-Larch, or leave the grade empty for a home-sawn stick.',
+  sawnGradeUnknown:
+    'No values are listed for grade "{grade}" of {group} in this size. Choose one of the listed grades, or leave the grade empty for a home-sawn stick.',
+  sawnTooThin:
+    'A graded stick {thicknessIn} in thick is thinner than the tables, which begin at 1-1/2 in. Use a thicker stick, or leave the grade empty for a home-sawn one.',
+  sawnHomeSawnSpecies:
+    'A home-sawn stick needs the name of one species from the list; "{species}" is none. Name the species, or type the grade on the stamp.',
+  sawnHomeSawnCaution:
+    'Home-sawn without a grade: the lowest stated strength is used. Set aside sticks with large knots, steep grain or splits.',
+} as const;

@@ -1,0 +1,49 @@
+import { message, type Message } from '../message.ts';
+import type { Log, Wood } from '../project/model.ts';
+import { inches } from '../units.ts';
+import { derivedValues } from './derived-values.ts';
+import { largestDiameterOf } from './log-diameter.ts';
+import { logSizeFactor } from './size-factor.ts';
+import { findSpecies } from './species.ts';
+import { areKnotsMeasured, isGrainRead, strengthRatio } from './strength-ratio.ts';
+import { typedValues } from './typed-values.ts';
+import type { MaterialAnswer } from './values.ts';
+
+/**
+ * Reference design values of one log, by the way its wood says: derived from clear wood and what was seen, or typed.
+ * @returns values, or `outside` / `notGiven` with the reason
+ * @source see {@link derivedValues} and {@link typedValues}
+ * @limits  a check or shake through at an end is past the method, whoever gave the values
+ */
+export function logValues(log: Log, wood: Wood): MaterialAnswer {
+  if (log.seen?.throughCheckAtEnd) return outside(message('logThroughCheck'));
+  switch (wood.basis.kind) {
+    case 'typed':
+      return { ok: true, values: typedValues(wood, wood.basis) };
+    case 'poles':
+      return outside(message('woodPolesNeedInspection'));
+    case 'derived':
+      return valuesFromClearWood(log, wood);
+  }
+}
+
+const outside = (reason: Message): MaterialAnswer => ({ ok: false, status: 'outside', reason });
+
+function valuesFromClearWood(log: Log, wood: Wood): MaterialAnswer {
+  const species = findSpecies(wood.species);
+  if (!species) {
+    return { ok: false, status: 'notGiven', reason: message('woodSpeciesUnknown', { species: wood.species }) };
+  }
+  const ratio = strengthRatio(log);
+  if (!ratio.ok) return outside(ratio.reason);
+  const largest = inches(largestDiameterOf(log));
+  const cautions = [
+    message('woodCompressionCaution'),
+    ...(areKnotsMeasured(log) ? [] : [message('logKnotsNotMeasured')]),
+    ...(isGrainRead(log) ? [] : [message('logGrainNotRead')]),
+  ];
+  return {
+    ok: true,
+    values: derivedValues('derived', species, ratio.ratios, (note) => logSizeFactor(largest, note), cautions),
+  };
+}
