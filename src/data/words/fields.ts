@@ -13,4 +13,7 @@ export const FIELD_MESSAGES = {
   fieldGirthHere: 'A girth is read only where a diameter is asked. Write for example {example}.',
   fieldWhole: '“{got}” must be a whole number, for example {example}.',
   fieldTooLarge: '“{got}” is too large to be a number here. Write for example {example}.',
+  exampleNotFetched:
+    'The example could not be fetched ({detail}). Look whether you are off-line, then choose it again.',
+  shelfHasNot: 'This project is no longer on this device. Open it from a file you saved.',
 } as const;

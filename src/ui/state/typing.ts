@@ -1,0 +1,101 @@
+import { message, type Fault, type Message } from '../../engine/message.ts';
+import type { Project } from '../../engine/project/model.ts';
+import { kindOfPath, readField, type FieldKind } from '../units/field-kind.ts';
+import type { UnitSystem } from '../units/system.ts';
+import { changed, withDrafts, type Draft, type Drafts, type EngineDoors, type OpenWork } from './open-work.ts';
+import { leadsSomewhere, valueAt } from './value-at.ts';
+
+export interface Typing {
+  readonly path: string;
+  readonly text: string;
+  readonly kind?: FieldKind | undefined;
+  /** what the undo entry says; the field's own label */
+  readonly name?: string | undefined;
+}
+
+/**
+ * A text typed into the field of a path: set in the project when it can be read and the whole stays sound; otherwise kept
+ * as a draft with the sentence that says why, while the last valid project stays.
+ */
+export function typedInto(doors: EngineDoors, work: OpenWork, typing: Typing, system: UnitSystem): OpenWork {
+  const { path, text } = typing;
+  if (!leadsSomewhere(work.project, path)) return work; // its member was taken away while the field was still open
+  const kind = typing.kind ?? kindOfPath(path);
+  const keep = (said: Message): OpenWork => withDrafts(work, { ...work.drafts, [path]: { text, kind, said } });
+  const name = gestureName(typing);
+
+  if (text.trim() === '') return emptied(doors, work, { path, kind, name }, keep, system);
+  const reading = readField(kind, text, system);
+  if (!reading.ok) return keep(reading.message);
+  const result = changed(doors, work, {
+    name,
+    perform: (project) => withReading(doors, project, path, reading.value, reading.read),
+    undo: 'with-next',
+  });
+  return result.ok ? withDrafts(result.work, without(work.drafts, path)) : keep(faultFor(result.faults, path));
+}
+
+/** The undo entry of one field: keystrokes of the same field join until it is left. */
+export const gestureName = ({ path, name }: Pick<Typing, 'path' | 'name'>): string => name ?? path;
+
+/** An emptied field: no text, not given, or left out, whichever the project allows there first. */
+function emptied(
+  doors: EngineDoors,
+  work: OpenWork,
+  field: { readonly path: string; readonly kind: FieldKind; readonly name: string },
+  keep: (said: Message) => OpenWork,
+  system: UnitSystem,
+): OpenWork {
+  const nothing: readonly unknown[] = field.kind === 'text' ? ['', null, undefined] : [null, undefined];
+  for (const value of nothing) {
+    const result = changed(doors, work, {
+      name: field.name,
+      perform: (project) =>
+        valueAt(project, field.path) === value ? project : doors.setAt(project, field.path, value),
+      undo: 'with-next',
+    });
+    if (result.ok) return withDrafts(result.work, without(work.drafts, field.path));
+  }
+  const reading = readField(field.kind, '', system);
+  return keep(reading.ok ? message('fieldEmpty', { example: 'a few words' }) : reading.message);
+}
+
+function withReading(
+  doors: EngineDoors,
+  project: Project,
+  path: string,
+  value: number | string,
+  read: 'diameter' | 'girth' | undefined,
+): Project {
+  const next = valueAt(project, path) === value ? project : doors.setAt(project, path, value);
+  // a station remembers that it was measured round the log: that is what will be measured again
+  const readPath = /\.stations\[[^\]]+\]\.diameterIn$/.test(path) ? path.replace(/diameterIn$/, 'read') : null;
+  const known = readPath === null ? undefined : valueAt(next, readPath);
+  if (readPath === null || read === undefined || read === (known ?? 'diameter')) return next;
+  return doors.setAt(next, readPath, read);
+}
+
+const without = (drafts: Drafts, path: string): Drafts =>
+  Object.fromEntries(Object.entries(drafts).filter(([key]) => key !== path));
+
+/** The fault of this very field if there is one, else the first: the sentence that stands under the field. */
+const faultFor = (faults: readonly Fault[], path: string): Message =>
+  faults.find((each) => each.path === path) ?? faults[0] ?? message('notFinite');
+
+/** Drops the unfinished text of a field; the project's value shows again. */
+export const withoutDraft = (work: OpenWork, path: string): OpenWork => withDrafts(work, without(work.drafts, path));
+
+/** Drafts from an earlier visit, typed again: each finds its own sentence, or is accepted if it fits by now. */
+export function withDraftsTyped(
+  doors: EngineDoors,
+  work: OpenWork,
+  drafts: Readonly<Record<string, Pick<Draft, 'text' | 'kind'>>>,
+  system: UnitSystem,
+): OpenWork {
+  const typed = Object.entries(drafts).reduce(
+    (so, [path, { text, kind }]) =>
+      !leadsSomewhere(so.project, path) ? so : typedInto(doors, so, { path, text, kind }, system),
+    work,
+  );
+  return { ...typed, gesture: null };
+}

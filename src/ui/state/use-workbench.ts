@@ -1,0 +1,72 @@
+import { useStore } from 'zustand';
+import { evaluate } from '../../engine/evaluate.ts';
+import type { Project } from '../../engine/project/model.ts';
+import { parseProject } from '../../engine/project/parse.ts';
+import { saveText } from '../../engine/project/save-text.ts';
+import { setAt } from '../../engine/project/edits/set-at.ts';
+import { MisuseError } from '../../engine/errors.ts';
+import { startAutosave } from './autosave.ts';
+import { createOpening, type Opening } from './opening.ts';
+import { deviceShelf, type Shelf, type View } from './shelf.ts';
+import { createWorkbench, type Acts, type Workbench } from './workbench.ts';
+
+const REST_MS = 350;
+const doors = { parse: parseProject, evaluate, setAt };
+const workbench = createWorkbench(doors);
+
+/** What the screen reads from the one store. */
+export const useWorkbench = <T>(select: (state: Workbench) => T): T => useStore(workbench, select);
+
+/** Inside a place a project is always open; the shell shows no place before. */
+export const useOpenProject = (): Project =>
+  useWorkbench(({ project }) => {
+    if (!project) throw new MisuseError('noProjectOpen', project, 'an open project');
+    return project;
+  });
+
+/** What a person can do; the same functions for the whole visit, also outside of components. */
+export const acts = (): Acts => workbench.getState().act;
+export const present = (): Workbench => workbench.getState();
+
+async function fetchText(address: string): Promise<string> {
+  const response = await fetch(address);
+  if (!response.ok) throw new Error(`${response.status} ${response.statusText}`);
+  return response.text();
+}
+
+/** A short id that no other copy on this device has. */
+export const newId = (): string => crypto.randomUUID().slice(0, 8);
+
+function keepView(shelf: Shelf): void {
+  const write = ({ project, system }: Workbench): void => {
+    const view: View = { lastId: project?.title.id ?? null, system };
+    shelf.writeView(view).catch(() => undefined); // only a convenience; the project's own failure to save is told
+  };
+  write(workbench.getState());
+  workbench.subscribe((state, before) => {
+    if (state.project?.title.id !== before.project?.title.id || state.system !== before.system) write(state);
+  });
+}
+
+/** Brings storage and store together and opens what was open last; once, at the start of the page. */
+export function startWorkbench(): Opening {
+  const shelf = deviceShelf();
+  const autosave = startAutosave({ workbench, shelf, saveText, now: Date.now, restMs: REST_MS });
+  const opening = createOpening({
+    workbench,
+    shelf,
+    doors,
+    saveText,
+    fetchText,
+    flush: autosave.flush,
+    now: Date.now,
+    mayLose: () => confirm('This project could not be saved on this device. Open another one and lose the changes?'),
+    newId,
+  });
+  addEventListener('pagehide', () => void autosave.flush());
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'hidden') void autosave.flush();
+  });
+  void opening.boot().then(() => keepView(shelf));
+  return opening;
+}

@@ -1,0 +1,152 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Fault, Message } from '../../engine/message.ts';
+import type { Project } from '../../engine/project/model.ts';
+import type { UnitSystem } from '../units/system.ts';
+import {
+  changed,
+  gestureTakenBack,
+  openWork,
+  redone,
+  undone,
+  type Command,
+  type EngineDoors,
+  type OpenWork,
+} from './open-work.ts';
+import type { SaveState } from './saving.ts';
+import type { ShelfRecord } from './shelf.ts';
+import { gestureName, typedInto, withDraftsTyped, withoutDraft, type Typing } from './typing.ts';
+
+/** A file or a change that was refused, with everything that is wrong with it; the open project stays as it was. */
+export interface Refusal {
+  readonly name: string;
+  readonly faults: readonly (Fault | Message)[];
+}
+
+export type Kept = Pick<OpenWork, 'project' | 'drafts'>;
+
+/** How a project came: with unfinished typing, from a record on this device or not, with something to tell. */
+export interface Arrival {
+  readonly counter?: number;
+  readonly onShelf?: boolean;
+  readonly drafts?: ShelfRecord['drafts'];
+  readonly notice?: string | undefined;
+}
+
+type Work = { [K in keyof OpenWork]: OpenWork[K] };
+
+export interface Workbench extends Omit<Work, 'project'> {
+  /** null until the first project is there */
+  readonly project: Project | null;
+  readonly system: UnitSystem;
+  readonly saving: SaveState;
+  /** counter of the record on this device that the open project was read from or last saved to; 0 for none */
+  readonly counter: number;
+  /** what that record holds; null when nothing of the open project lies on this device */
+  readonly kept: Kept | null;
+  /** a file that could not be opened */
+  readonly refusal: Refusal | null;
+  /** the last command that was refused, until one is accepted */
+  readonly refusedChange: Refusal | null;
+  /** something to tell politely, for example that an earlier state was kept */
+  readonly notice: string | null;
+  readonly act: Acts;
+}
+
+export interface Acts {
+  /** Opens a sound project in place of the present one. */
+  readonly adopt: (project: Project, arrival?: Arrival) => void;
+  /** Carries out a command; false (and `refusedChange`) when the result would not be a sound shelter. */
+  readonly perform: (command: Command) => boolean;
+  /** Sets one field to a value that needs no reading: a choice, a yes or no. */
+  readonly choose: (path: string, value: unknown, name: string) => boolean;
+  /** Text typed into a field; kept as a draft when it cannot be used. */
+  readonly typeInto: (typing: Typing) => void;
+  /** Forgets unfinished typing in a field and takes back what the present gesture did there. */
+  readonly abandon: (typing: Pick<Typing, 'path' | 'name'>) => void;
+  /** Ends a gesture: the next keystroke or drag makes an undo entry of its own. */
+  readonly settle: () => void;
+  readonly cancelGesture: () => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  readonly setSystem: (system: UnitSystem) => void;
+  readonly refuse: (refusal: Refusal | null) => void;
+  readonly tell: (notice: string | null) => void;
+  readonly setSaving: (saving: SaveState) => void;
+  readonly setKept: (kept: Kept, counter: number) => void;
+}
+
+const NOTHING_OPEN = {
+  project: null,
+  evaluation: null,
+  faults: [],
+  drafts: {},
+  stale: false,
+  done: [],
+  undone: [],
+  gesture: null,
+  saving: { kind: 'unsaved' },
+  counter: 0,
+  kept: null,
+  refusal: null,
+  refusedChange: null,
+  notice: null,
+} as const;
+
+/** The open part of the state, or null before the first project is there. */
+function workOf(state: Workbench): OpenWork | null {
+  const { project, evaluation, faults, drafts, stale, done, undone: undoneEntries, gesture } = state;
+  return project && { project, evaluation, faults, drafts, stale, done, undone: undoneEntries, gesture };
+}
+
+/** The one store behind the screen. It holds what a person opened and typed; every figure in it comes from the engine. */
+export function createWorkbench(doors: EngineDoors): StoreApi<Workbench> {
+  return createStore<Workbench>((set, get) => {
+    const withWork = (change: (work: OpenWork) => OpenWork): void => {
+      const work = workOf(get());
+      if (work) set(change(work));
+    };
+    const perform = (command: Command): boolean => {
+      const work = workOf(get());
+      if (!work) return false;
+      const result = changed(doors, work, command);
+      if (result.ok) set({ ...result.work, refusedChange: null });
+      else set({ refusedChange: { name: command.name, faults: result.faults } });
+      return result.ok;
+    };
+    const act: Acts = {
+      adopt: (project, { counter = 0, onShelf = false, drafts = {}, notice } = {}) => {
+        const work = withDraftsTyped(doors, openWork(doors, project), drafts, get().system);
+        set({
+          ...NOTHING_OPEN,
+          ...work,
+          counter,
+          notice: notice ?? null,
+          ...(onShelf ? { saving: { kind: 'saved' }, kept: { project, drafts: work.drafts } } : {}),
+        });
+      },
+      perform,
+      choose: (path, value, name) =>
+        perform({ name, perform: (project) => doors.setAt(project, path, value), undo: 'now' }),
+      typeInto: (typing) =>
+        withWork((work) => ({ ...typedInto(doors, work, typing, get().system), refusedChange: null })),
+      abandon: (typing) =>
+        withWork((work) =>
+          withoutDraft(work.gesture === gestureName(typing) ? gestureTakenBack(doors, work) : work, typing.path),
+        ),
+      settle: () => withWork((work) => (work.gesture === null ? work : { ...work, gesture: null })),
+      cancelGesture: () => withWork((work) => gestureTakenBack(doors, work)),
+      undo: () => withWork((work) => undone(doors, work)),
+      redo: () => withWork((work) => redone(doors, work)),
+      setSystem: (system) => set({ system }),
+      refuse: (refusal) => set({ refusal }),
+      tell: (notice) => set({ notice }),
+      setSaving: (saving) => set({ saving }),
+      setKept: (kept, counter) => {
+        const { project, drafts } = get();
+        const isAll = kept.project === project && kept.drafts === drafts;
+        set({ kept, counter, saving: { kind: isAll ? 'saved' : 'saving' } });
+      },
+    };
+    return { ...NOTHING_OPEN, system: 'feet', act };
+  });
+}
