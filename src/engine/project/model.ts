@@ -11,6 +11,8 @@ export type Frozen<T> = T extends (infer U)[]
 export type Project = Frozen<z.infer<typeof projectSchema>>;
 
 export type Id = string;
+/** Gives an id that the project does not have yet, from a word for what it is for; ids come from the caller. */
+export type NewId = (what: string) => Id;
 export type Site = Project['site'];
 export type SupportLine = Project['supportLines'][number];
 export type FrameLine = Extract<SupportLine, { kind: 'frame' }>;
