@@ -34,7 +34,7 @@ export function adjustedShear(FvPsi: number, CD: number, note?: Note): number {
  * @param areaIn2 area of the round section [in2]
  * @returns stress [psi]
  * @throws MisuseError if the area is not above zero
- * @limits no flat: with one, take `shearPerPound` of flat-shear.ts.
+ * @limits no flat: with one, take `shearArea` of flat-shear.ts.
  * @source NDS 3.4.2: V Q / (I b), for a circle 4 V / (3 A)
  */
 export function roundShearStress(shearLb: number, areaIn2: number, note?: Note): number {
@@ -69,11 +69,7 @@ export function rectangularShearStress(shearLb: number, breadthIn: number, depth
     symbol: 'fv',
     words: 'greatest shear stress of the rectangular section',
     formula: '3 × V / (2 × b × d)',
-    put: [
-      put('V', V, 'lb', 'shear force'),
-      put('b', b, 'in', 'breadth'),
-      put('d', d, 'in', 'depth'),
-    ],
+    put: [put('V', V, 'lb', 'shear force'), put('b', b, 'in', 'breadth'), put('d', d, 'in', 'depth')],
     result: quantity(fv, 'psi'),
     clause: SHEAR,
   });
