@@ -19,7 +19,12 @@ export interface LineCase {
   /** on the beam by station, straight between; only within its range */
   readonly onBeam: readonly { readonly xIn: number; readonly downLbPerIn: number }[];
   /** along the wood of a post, at its foot and at the beam axis */
-  readonly onPosts: readonly { readonly postId: string; readonly footDownLbPerIn: number; readonly topDownLbPerIn: number; readonly alongLbPerIn: number }[];
+  readonly onPosts: readonly {
+    readonly postId: string;
+    readonly footDownLbPerIn: number;
+    readonly topDownLbPerIn: number;
+    readonly alongLbPerIn: number;
+  }[];
   /** whole brace, half to each end */
   readonly onBraces: readonly { readonly braceId: string; readonly downLb: number; readonly alongLb: number }[];
 }
@@ -43,4 +48,10 @@ export interface LineLoads {
   readonly alongLb: Readonly<Record<string, number>>;
 }
 
-export const emptyLineCase = (caseId: string): LineCase => ({ caseId, points: [], onBeam: [], onPosts: [], onBraces: [] });
+export const emptyLineCase = (caseId: string): LineCase => ({
+  caseId,
+  points: [],
+  onBeam: [],
+  onPosts: [],
+  onBraces: [],
+});

@@ -1,4 +1,4 @@
-import type { DurationKind } from '../checks/wood/duration.ts';
+import type { LoadDuration } from '../../data/loads/combinations.ts';
 import type { Message } from '../message.ts';
 
 /**
@@ -10,7 +10,7 @@ export interface Combination {
   readonly words: Message;
   readonly dead: { readonly factor: number; readonly weight: 'heavy' | 'light' };
   readonly factors: readonly { readonly caseId: string; readonly factor: number }[];
-  readonly duration: DurationKind;
+  readonly duration: LoadDuration;
   readonly durationFactor: number;
   /** no wind, no notional sway */
   readonly gravityOnly: boolean;

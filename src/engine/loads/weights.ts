@@ -21,7 +21,10 @@ export type WeightAlong = (atIn: number) => TwoWeights;
  * Weight along a stick. A missing weight makes everything above it unknown, so the reason comes back instead.
  * @source WOOD_HANDBOOK ch. 4 for logs; typed or tabulated weight otherwise
  */
-export function weightAlong(project: Project, stick: Stick): { readonly ok: true; readonly at: WeightAlong } | { readonly ok: false; readonly reason: Message } {
+export function weightAlong(
+  project: Project,
+  stick: Stick,
+): { readonly ok: true; readonly at: WeightAlong } | { readonly ok: false; readonly reason: Message } {
   if (stick.kind === 'typed') {
     const weight = { heavy: stick.heavyPlf / INCHES_PER_FOOT, light: stick.lightPlf / INCHES_PER_FOOT };
     return { ok: true, at: () => weight };
@@ -65,13 +68,30 @@ export function wholeWeight(at: WeightAlong, lengthIn: number): TwoWeights {
   return { heavy: (heavy * lengthIn) / (3 * n), light: (light * lengthIn) / (3 * n) };
 }
 
-/** Members whose weight is not known, with the reason. */
-export function missingWeights(project: Project, shelter: Shelter): ReadonlyMap<string, Message> {
+/** Weight along every member, worked out once; members without wood, and why some are unknown. */
+export interface MemberWeights {
+  readonly of: (memberId: string) => WeightAlong;
+  readonly missing: ReadonlyMap<string, Message>;
+}
+
+const NOTHING: TwoWeights = { heavy: 0, light: 0 };
+
+export function memberWeights(project: Project, shelter: Shelter): MemberWeights {
+  const known = new Map<string, WeightAlong>();
   const missing = new Map<string, Message>();
-  for (const member of [...shelter.beams, ...shelter.posts, ...shelter.braces, ...shelter.rafters, ...shelter.purlins, ...shelter.ties]) {
+  const members = [
+    ...shelter.beams,
+    ...shelter.posts,
+    ...shelter.braces,
+    ...shelter.rafters,
+    ...shelter.purlins,
+    ...shelter.ties,
+  ];
+  for (const member of members) {
     if (!member.stick) continue;
     const answer = weightAlong(project, member.stick);
-    if (!answer.ok) missing.set(member.id, answer.reason);
+    if (answer.ok) known.set(member.id, answer.at);
+    else missing.set(member.id, answer.reason);
   }
-  return missing;
+  return { of: (memberId) => known.get(memberId) ?? (() => NOTHING), missing };
 }

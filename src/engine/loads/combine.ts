@@ -1,0 +1,48 @@
+import { ASD_COMBINATIONS, type LoadDuration, type VariableKind } from '../../data/loads/combinations.ts';
+import { durationFactor } from '../checks/wood/duration.ts';
+import { message } from '../message.ts';
+import type { LoadCase } from './cases.ts';
+import type { Combination } from './combination.ts';
+
+/** Only these snow cases stand beside wind or live load: the balanced one, not partial, least or surcharge (2.4.1 exception). */
+const COMPANION_SNOW: ReadonlySet<string> = new Set(['snow']);
+const COMPANION_LIVE: ReadonlySet<string> = new Set(['roof-live']);
+
+/**
+ * All combinations of a set of cases, by allowable stress: every combination of the standard with every case of each
+ * kind that it names. A combination whose leading kind has no case is left out.
+ */
+export function combine(cases: readonly LoadCase[]): readonly Combination[] {
+  const byKind = (kind: VariableKind): readonly LoadCase[] => cases.filter((c) => c.kind === kind);
+  const hasOwnLive = byKind('ownLive').length > 0;
+  return ASD_COMBINATIONS.flatMap((rule): Combination[] => {
+    const kinds = Object.entries(rule.factors) as readonly [VariableKind, number][];
+    if ((rule.id === '4-snow' || rule.id === '4-roofLive') && !hasOwnLive) return [];
+    const alone = kinds.length === 1;
+    const choices = kinds.flatMap(([kind, factor]) => {
+      if (kind === 'ownLive' && !hasOwnLive) return [];
+      const found = byKind(kind).filter(
+        (c) =>
+          alone || (kind === 'snow' ? COMPANION_SNOW.has(c.id) : kind === 'roofLive' ? COMPANION_LIVE.has(c.id) : true),
+      );
+      return [found.map((loadCase) => ({ loadCase, factor }))];
+    });
+    return products(choices).map((chosen) => ({
+      id: [rule.id, ...chosen.map((c) => c.loadCase.id)].join('+'),
+      words: message(rule.words),
+      dead: rule.dead,
+      factors: chosen.map((c) => ({ caseId: c.loadCase.id, factor: c.factor })),
+      duration: rule.duration,
+      durationFactor: durationFactor(rule.duration satisfies LoadDuration),
+      gravityOnly: chosen.every((c) => c.loadCase.kind !== 'wind' && c.loadCase.kind !== 'notional'),
+      swaysAlong: chosen.some((c) => c.loadCase.swaysAlong),
+    }));
+  });
+}
+
+function products<T>(choices: readonly (readonly T[])[]): readonly (readonly T[])[] {
+  return choices.reduce<readonly (readonly T[])[]>(
+    (sets, next) => sets.flatMap((set) => next.map((item) => [...set, item])),
+    [[]],
+  );
+}

@@ -1,0 +1,64 @@
+import type { RafterRun } from './rafter-run.ts';
+
+/** Even pressures on a part of the roof: plumb on the level projection, and square to the slope [psf]. */
+export interface PartPressure {
+  readonly plumbPsf: number;
+  readonly squarePsf: number;
+}
+
+/** Per-inch load square to the slope on each part, for a width of roof [lb/in]. */
+export function squareLoads(
+  run: RafterRun,
+  widthIn: number,
+  pressure: (part: number) => PartPressure,
+  kind: keyof PartPressure,
+): readonly number[] {
+  const perPsf = kind === 'plumbPsf' ? (run.cos * run.cos * widthIn) / 144 : widthIn / 144;
+  return run.parts.map((_, i) => pressure(i)[kind] * perPsf);
+}
+
+/** Reactions square to the slope at each support, low to high, for a load on each part [lb]. */
+export function squareReactions(run: RafterRun, loads: readonly number[]): readonly number[] {
+  return run.reactions.map((perPart) => perPart.reduce((sum, r, i) => sum + r * loads[i]!, 0));
+}
+
+export interface LineReaction {
+  readonly line: string;
+  readonly downLb: number;
+}
+
+/** Plumb loads rest on plumb supports: nothing pushes sideways, the part along the slope is in the rafter itself. */
+export function plumbReactions(run: RafterRun, loads: readonly number[]): readonly LineReaction[] {
+  return squareReactions(run, loads).map((r, i) => ({ line: run.supportLines[i]!, downLb: r / run.cos }));
+}
+
+/**
+ * Wind is square to the slope, so some support must hold its level part; that changes the plumb reactions too
+ * (a quarter at 6 in 12).
+ * @param heldBy a line, every support square to the slope, or for each line the worse of the possible ones
+ * @source MECHANICS equilibrium of a straight member whose far supports are plumb
+ */
+export function windReactions(run: RafterRun, loads: readonly number[], heldBy: string): readonly LineReaction[] {
+  const square = squareReactions(run, loads);
+  const total = run.parts.reduce((sum, p, i) => sum + loads[i]! * (p.toIn - p.fromIn), 0);
+  const plumbElsewhere = square.map((r) => r / run.cos);
+  const ownSquare = square.map((r) => r * run.cos);
+  const heldHere = square.map(
+    (_, i) => total * run.cos - plumbElsewhere.reduce((sum, v, j) => (j === i ? sum : sum + v), 0),
+  );
+  return square.map((_, i) => {
+    const line = run.supportLines[i]!;
+    if (heldBy === 'each-square') return { line, downLb: ownSquare[i]! };
+    if (heldBy === line) return { line, downLb: heldHere[i]! };
+    if (heldBy !== 'worse') return { line, downLb: plumbElsewhere[i]! };
+    const worst = [ownSquare[i]!, heldHere[i]!, plumbElsewhere[i]!].reduce((a, b) =>
+      Math.abs(b) > Math.abs(a) ? b : a,
+    );
+    return { line, downLb: worst };
+  });
+}
+
+/** Level part of a load square to the slope, positive down the slope's fall [lb]. */
+export function levelPart(run: RafterRun, loads: readonly number[]): number {
+  return run.sin * run.parts.reduce((sum, p, i) => sum + loads[i]! * (p.toIn - p.fromIn), 0);
+}
