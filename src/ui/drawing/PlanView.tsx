@@ -1,0 +1,18 @@
+import { useMemo } from 'react';
+import type { ViewProps } from './FrontView.tsx';
+import { PictureView } from './PictureView.tsx';
+import { planPicture } from './plan-picture.ts';
+
+export interface PlanViewProps extends ViewProps {
+  readonly units: 'feet' | 'metric';
+}
+
+/** The shelter from above, through its roof. */
+export function PlanView(props: PlanViewProps) {
+  const { shelter, paper, showLength, selectedMemberId, units } = props;
+  const picture = useMemo(
+    () => planPicture(shelter, { paper, showLength, selectedMemberId, units }),
+    [shelter, paper, showLength, selectedMemberId, units],
+  );
+  return <PictureView picture={picture} renderDimension={props.renderDimension} onSelect={props.onSelect} />;
+}
