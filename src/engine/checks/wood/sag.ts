@@ -12,11 +12,6 @@ export type SagKind = 'live' | 'snowOrWind' | 'longTerm';
 /** Share of the span, roof member without a ceiling. @source IBC Table 1604.3 */
 const SPANS_PER_SAG: Readonly<Record<SagKind, number>> = { live: 180, snowOrWind: 180, longTerm: 120 };
 
-/** Creep: whole sag after years over the sag at once, green or wet wood. @source NDS 3.5.2, from memory */
-export const CREEP_GREEN = 2.0;
-/** The same for seasoned wood in dry use. @source NDS 3.5.2, from memory */
-export const CREEP_SEASONED = 1.5;
-
 /**
  * Greatest sag of a roof member without a ceiling.
  * @param lengthIn span between supports, or length of the overhang [in]
@@ -43,7 +38,7 @@ export function sagLimit(lengthIn: number, kind: SagKind, isOverhang: boolean, n
  * Sag that comes after the roof is on: creep of the dead load, and live or snow load on top.
  * @param deadSagIn sag at once under the dead load, down positive [in]
  * @param shortSagIn sag under live or snow load at the same place, down positive [in]
- * @param creep `CREEP_GREEN` or `CREEP_SEASONED`
+ * @param creep Kcr, whole sag over sag at once: 2.0 green or wet wood, 1.5 seasoned wood in dry use
  * @returns sag [in], to be judged against the long-term limit
  * @throws MisuseError if a sag is not finite or creep under 1
  * @source NDS 3.5.2, equation 3.5-1 less the immediate dead sag (IBC Table 1604.3 footnote on creep)
@@ -85,7 +80,7 @@ export function wholeSag(deadSagIn: number, shortSagIn: number, creep: number, n
 }
 
 const deadShortCreep = (dead: number, short: number, creep: number) => [
-  put('Kcr', creep, '1', creep === CREEP_GREEN ? 'creep, green or wet wood' : 'creep, seasoned wood'),
+  put('Kcr', creep, '1', 'creep factor: 2.0 green or wet wood, 1.5 seasoned'),
   put('ΔD', dead, 'in', 'sag at once under the dead load'),
   put('ΔS', short, 'in', 'sag under live or snow load'),
 ];

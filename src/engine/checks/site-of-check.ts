@@ -1,0 +1,133 @@
+import type { ClauseRef } from '../../data/sources.ts';
+import { RULES, type RuleId } from '../../data/rules.ts';
+import { checkKey, isWorse, judge, type Place, type Verdict } from '../check.ts';
+import type { CheckRow } from '../evaluation.ts';
+import type { Message } from '../message.ts';
+import type { Note } from '../note.ts';
+import { quantity, type Unit } from '../units.ts';
+
+/**
+ * One place where one rule is asked in every combination. `demand` and `capacity` are the formulas themselves: called
+ * thousands of times without a note to find the worst combination, and once with a note to tell its steps.
+ */
+export interface CheckSite<Response> {
+  readonly ruleId: RuleId;
+  readonly memberId: string;
+  readonly place: Omit<Place, 'atIn'>;
+  readonly unit: Unit;
+  readonly clause?: ClauseRef;
+  /** combinations in which the rule asks anything */
+  readonly applies?: (response: Response) => boolean;
+  /** what ends the question before any number: a broken rule, past the method, a capacity nobody gave */
+  readonly stops?: (response: Response) => Verdict | null;
+  readonly demand: (response: Response, note?: Note) => number;
+  readonly capacity: (response: Response, note?: Note) => number;
+  /** where the worst section lies in this response, from the member's start [in] */
+  readonly worstAt?: (response: Response) => number;
+  /** a stated departure that rides along with the verdict */
+  readonly reason?: (response: Response) => Message | null;
+  /** power of the diameter that the capacity grows with while forces are held; for inches to spare */
+  readonly grows?: { readonly power: 1 | 2 | 3 | 4; readonly diameterAt: (response: Response) => number };
+}
+
+/** What a response is called in rows: which combination and which scenario. */
+export interface Named {
+  readonly combinationId: string;
+  readonly scenario: string;
+}
+
+/** A set of responses and the sites that ask of them. */
+export interface CheckGroup<Response> {
+  readonly responses: readonly Response[];
+  readonly name: (response: Response) => Named;
+  readonly sites: readonly CheckSite<Response>[];
+}
+
+export const siteKey = <R>(site: CheckSite<R>): string => checkKey(site.ruleId, site.memberId, site.place);
+
+/** Verdict of a site in one response; with a note it writes the steps of the very numbers it judges. */
+export function verdictAt<R>(site: CheckSite<R>, response: R, note?: Note): Verdict {
+  const stopped = site.stops?.(response) ?? null;
+  if (stopped) return stopped;
+  const demand = site.demand(response, note);
+  const capacity = site.capacity(response, note);
+  const reason = site.reason?.(response) ?? undefined;
+  return judge(quantity(demand, site.unit), quantity(capacity, site.unit), reason);
+}
+
+/** The worst of all responses as one row, with the ratio in every combination; null when the rule asks nothing here. */
+export function worstRow<R>(site: CheckSite<R>, group: CheckGroup<R>, labels: readonly string[]): CheckRow | null {
+  const ratios = new Float64Array(group.responses.length).fill(NaN);
+  let worst: { index: number; verdict: Verdict } | null = null;
+  let bestRatio = -Infinity;
+  let bestIndex = -1;
+  for (let i = 0; i < group.responses.length; i++) {
+    const response = group.responses[i]!;
+    if (site.applies && !site.applies(response)) continue;
+    const stopped = site.stops?.(response) ?? null;
+    if (stopped) {
+      if (!worst || isWorse(stopped, worst.verdict)) worst = { index: i, verdict: stopped };
+      continue;
+    }
+    const ratio = site.demand(response) / site.capacity(response);
+    ratios[i] = ratio;
+    if (Number.isNaN(ratio) || ratio > bestRatio) {
+      bestRatio = Number.isNaN(ratio) ? Infinity : ratio;
+      bestIndex = i;
+    }
+  }
+  if (bestIndex >= 0) {
+    const verdict = verdictAt(site, group.responses[bestIndex]!);
+    if (!worst || isWorse(verdict, worst.verdict)) worst = { index: bestIndex, verdict };
+  }
+  if (!worst) return null;
+  const response = group.responses[worst.index]!;
+  const { combinationId, scenario } = group.name(response);
+  const { verdict } = worst;
+  const atIn = site.worstAt?.(response);
+  return {
+    ...verdict,
+    key: siteKey(site),
+    ruleId: site.ruleId,
+    memberId: site.memberId,
+    place: atIn === undefined ? site.place : { ...site.place, atIn },
+    combinationId,
+    scenario,
+    clause: site.clause ?? RULES[site.ruleId].clause,
+    ratios: { labels, values: ratios },
+    spareIn:
+      site.grows && verdict.ratio !== null
+        ? site.grows.diameterAt(response) * (1 - verdict.ratio ** (1 / site.grows.power))
+        : null,
+    spareLb:
+      verdict.demand && verdict.capacity && verdict.capacity.unit === 'lb'
+        ? verdict.capacity.value - verdict.demand.value
+        : null,
+  };
+}
+
+/** Rows of a group, in the order of its sites. */
+export function rowsOf<R>(group: CheckGroup<R>): readonly CheckRow[] {
+  const labels = group.responses.map((r) => {
+    const { combinationId, scenario } = group.name(r);
+    return `${combinationId}|${scenario}`;
+  });
+  return group.sites.flatMap((site) => worstRow(site, group, labels) ?? []);
+}
+
+/** A row that no load decides: a value that is missing, a rule of size, a thing outside the method. */
+export function plainRow(ruleId: RuleId, memberId: string, place: Place, verdict: Verdict): CheckRow {
+  return {
+    ...verdict,
+    key: checkKey(ruleId, memberId, place),
+    ruleId,
+    memberId,
+    place,
+    combinationId: '',
+    scenario: '',
+    clause: RULES[ruleId].clause,
+    ratios: { labels: [], values: new Float64Array(0) },
+    spareIn: null,
+    spareLb: null,
+  };
+}
