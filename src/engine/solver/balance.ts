@@ -1,4 +1,3 @@
-import { frameSize } from './frame-size.ts';
 import type { FrameModel, FrameState, LoadState } from './model.ts';
 import { PER_NODE, turnStiffness, type Unknowns } from './unknowns.ts';
 
@@ -91,4 +90,10 @@ export function readyBalance(
     worst = Math.max(worst, Math.abs(sum.u), Math.abs(sum.w), Math.abs(sum.moment) / size);
     return { reactions, residual: sum.size > 0 ? worst / sum.size : worst };
   };
+}
+
+/** Larger side of the rectangle round all nodes: makes turns comparable with shifts [in]. */
+function frameSize(model: FrameModel): number {
+  const span = (values: readonly number[]) => Math.max(...values) - Math.min(...values);
+  return Math.max(span(model.nodes.map((n) => n.u)), span(model.nodes.map((n) => n.w))) || 1;
 }

@@ -1,6 +1,5 @@
 import { readyElement, type ReadyElement } from './element.ts';
 import type { Factored, FrameModel } from './model.ts';
-import { frameSize } from './frame-size.ts';
 import { Skyline } from './skyline.ts';
 import { stateSolver } from './solve-state.ts';
 import { PER_NODE, turnStiffness, unknownsOf, type Unknowns } from './unknowns.ts';
@@ -76,26 +75,19 @@ function assemble(model: FrameModel, unknowns: Unknowns, elements: readonly Read
   return matrix;
 }
 
-/** Who moves most when the frame moves without force; a turn only where no node changes its place. */
+/**
+ * Who moves most when the frame moves without force. No node can turn freely without something changing its place: where
+ * only bars meet there is no turn to solve for.
+ */
 function largestMovement(
   model: FrameModel,
   { movement }: Unknowns,
   free: Float64Array,
-): { node: string; moves: 'u' | 'w' | 'turn' } {
-  const turns = (row: number) => movement[row]! % PER_NODE === 2;
-  let turn = 0;
-  let shift = 0;
-  free.forEach((amount, row) => {
-    if (turns(row)) turn = Math.max(turn, Math.abs(amount));
-    else shift = Math.max(shift, Math.abs(amount));
-  });
-  const onlyTurns = shift <= 1e-6 * turn * frameSize(model);
-  const most = onlyTurns ? turn : shift;
+): { node: string; moves: 'u' | 'w' } {
+  const shifts = Array.from(free, Math.abs).map((amount, row) => (movement[row]! % PER_NODE === 2 ? 0 : amount));
+  const most = Math.max(...shifts);
   // of several that move alike the first node of the model is named, whatever the order of solving
-  let named = Infinity;
-  free.forEach((amount, row) => {
-    if (turns(row) === onlyTurns && Math.abs(amount) >= most * (1 - 1e-6)) named = Math.min(named, movement[row]!);
-  });
+  const named = Math.min(...shifts.map((amount, row) => (amount >= most * (1 - 1e-6) ? movement[row]! : Infinity)));
   const node = model.nodes[Math.floor(named / PER_NODE)]!;
-  return { node: node.id, moves: (['u', 'w', 'turn'] as const)[named % PER_NODE]! };
+  return { node: node.id, moves: named % PER_NODE === 0 ? 'u' : 'w' };
 }

@@ -1,5 +1,10 @@
-/** A pivot this far below the diagonal it came from is nothing but rounding: the structure offers no resistance. */
-const NO_RESISTANCE = 1e-11;
+/** A pivot this small beside the diagonal it came from makes one look closer. */
+const WORTH_A_LOOK = 1e-5;
+/**
+ * Least energy of a movement over the energy that its unknowns would cost one by one. True mechanisms come out at the
+ * rounding of a sum, 1e-16; slender sway frames cut into fifty elements a member stay above 1e-10.
+ */
+const NO_RESISTANCE = 1e-13;
 
 /**
  * Symmetric matrix of which each row keeps only what stands between its first entry and the diagonal. Factored in
@@ -35,6 +40,7 @@ export class Skyline {
    */
   factor(): Float64Array | null {
     const values = this.#values;
+    const diagonals = Float64Array.from(this.#pivots, (_, row) => values[this.#start[row]! + row]!);
     for (let row = 0; row < this.#first.length; row++) {
       const rowStart = this.#start[row]!;
       const rowFirst = this.#first[row]!;
@@ -45,15 +51,19 @@ export class Skyline {
           entry -= values[rowStart + k]! * values[columnStart + k]!;
         values[rowStart + column] = entry;
       }
-      const diagonal = values[rowStart + row]!;
-      let pivot = diagonal;
+      let pivot = diagonals[row]!;
       for (let column = rowFirst; column < row; column++) {
         const entry = values[rowStart + column]!;
         const lower = entry / this.#pivots[column]!;
         pivot -= entry * lower;
         values[rowStart + column] = lower;
       }
-      if (!(pivot > NO_RESISTANCE * diagonal)) return this.#freeMovement(row);
+      if (!(pivot > WORTH_A_LOOK * diagonals[row]!)) {
+        // the pivot is the energy of this movement, twice
+        const movement = this.#easiestMovement(row);
+        const oneByOne = movement.reduce((sum, amount, k) => sum + amount * amount * diagonals[k]!, 0);
+        if (!(pivot > NO_RESISTANCE * oneByOne)) return movement;
+      }
       this.#pivots[row] = pivot;
     }
     return null;
@@ -73,8 +83,8 @@ export class Skyline {
     this.#substituteBack(side, size - 1);
   }
 
-  /** Unknowns after `row` held, `row` itself moved by one: the rest follows without force. */
-  #freeMovement(row: number): Float64Array {
+  /** Unknowns after `row` held, `row` itself moved by one: those before it go where that costs least. */
+  #easiestMovement(row: number): Float64Array {
     const movement = new Float64Array(this.#first.length);
     movement[row] = 1;
     this.#substituteBack(movement, row);
