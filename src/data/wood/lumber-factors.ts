@@ -1,10 +1,4 @@
-import type { Seen, SourceKey } from '../sources.ts';
-
-interface Cited {
-  readonly source: SourceKey;
-  readonly where: string;
-  readonly seen: Seen;
-}
+import type { Cited } from './cited.ts';
 
 /** Nominal sizes by which tables are entered; 14 stands for 14 in. and wider. */
 export const NOMINAL_IN = [2, 3, 4, 5, 6, 8, 10, 12, 14] as const;

@@ -1,4 +1,5 @@
 import type { Seen, SourceKey } from '../sources.ts';
+import type { Cited } from './cited.ts';
 
 /**
  * Coefficients of variation of clear-wood properties, averages over 50 species; used where no printed standard
@@ -136,9 +137,16 @@ export const SURVEYED: readonly SurveyedSpecies[] = [
  * The lower one is used (safe side); remembered means above the table, and every remembered deviation, are left out.
  * @source D2555 Table 1, from memory
  */
-export const LOWER_MEANS_ACROSS: readonly { readonly species: string; readonly compressionAcrossPsi: number }[] = [
-  { species: 'Western larch', compressionAcrossPsi: 399 },
-  { species: 'Douglas-fir, Interior West', compressionAcrossPsi: 418 },
-  { species: 'Douglas-fir, Interior North', compressionAcrossPsi: 356 },
-  { species: 'Douglas-fir, Interior South', compressionAcrossPsi: 337 },
-];
+export const LOWER_MEANS_ACROSS: Cited & {
+  readonly rows: readonly { readonly species: string; readonly compressionAcrossPsi: number }[];
+} = {
+  rows: [
+    { species: 'Western larch', compressionAcrossPsi: 399 },
+    { species: 'Douglas-fir, Interior West', compressionAcrossPsi: 418 },
+    { species: 'Douglas-fir, Interior North', compressionAcrossPsi: 356 },
+    { species: 'Douglas-fir, Interior South', compressionAcrossPsi: 337 },
+  ],
+  source: 'D2555',
+  where: 'Table 1',
+  seen: 'memory',
+};

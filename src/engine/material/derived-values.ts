@@ -1,7 +1,8 @@
-import { clause, remembered, type ClauseRef } from '../../data/sources.ts';
+import { clause, remembered } from '../../data/sources.ts';
 import type { ClearWoodSpecies } from '../../data/wood/species.ts';
 import {
   DIVISORS,
+  RING_DIVISOR,
   SHEAR_RATIO,
   STABILITY_SHARE,
   STIFFNESS_QUALITY,
@@ -10,7 +11,7 @@ import {
 import type { Message } from '../message.ts';
 import { put, stepsOf, type Note, type Step } from '../note.ts';
 import { psi, quantity, type Psi } from '../units.ts';
-import { givenStep } from './citation.ts';
+import { cited, givenStep } from './citation.ts';
 import { crushingStressOf, exclusionLimit, meanStiffness } from './green-strength.ts';
 import type { DesignValues } from './values.ts';
 
@@ -22,13 +23,13 @@ export interface Ratios {
   readonly compressionSteps: readonly Step[];
 }
 
-const DIVISOR_CLAUSE = remembered('D245', 'Table 8');
+const DIVISOR_CLAUSE = cited(DIVISORS.source, DIVISORS.where, DIVISORS.seen);
 
 /**
  * Design values of a green log or home-sawn stick from clear wood of its species and its own strength ratios.
  * Values are wet already; no seasoning gain and no form factor are taken.
  * @param sizeFactor writes its steps and returns the size factor in bending
- * @source D245, D2555 (5 % limit, divisors), D2899 (size, shear ratio); BASIS of the own rules: DEVELOPERS.md
+ * @source D245, D2555 (5 % limit, divisors), D2899 (size, shear ratio, rings); own rules for knots and unseen logs
  * @limits  seasoned or pressure-treated wood gains or loses nothing here
  */
 export function derivedValues(
@@ -136,11 +137,11 @@ function divided(
 /** Across the grain the mean counts, knots do not weaken it, and load duration does not change it. */
 function allowableAcross(species: ClearWoodSpecies, note?: Note): Psi {
   const crushing = crushingStressOf(species, note);
-  const stress = crushing / DIVISORS.compressionAcross;
+  const stress = crushing / RING_DIVISOR;
   note?.({
     symbol: 'Fcp',
     words: 'allowable compression across the grain',
-    formula: `X_04 / ${DIVISORS.compressionAcross}`,
+    formula: `X_04 / ${RING_DIVISOR}`,
     put: [put('X_04', crushing, 'psi', 'stress at 0.04 in. of crushing')],
     result: quantity(stress, 'psi'),
     clause: clause('D2899', 'compression across the grain'),
@@ -162,11 +163,12 @@ function allowableTension(Fb: Psi, from: readonly Step[], note?: Note): Psi {
   return psi(Ft);
 }
 
-const QUALITY_CLAUSE: ClauseRef = remembered('D245', 'quality factor for stiffness');
+const QUALITY_CLAUSE = cited(STIFFNESS_QUALITY.source, STIFFNESS_QUALITY.where, STIFFNESS_QUALITY.seen);
 
 function stiffness(species: ClearWoodSpecies, bendingRatio: number, note?: Note): Psi {
   const mean = meanStiffness(species, note);
-  const share = (STIFFNESS_QUALITY.find((row) => bendingRatio >= row.fromRatio) ?? STIFFNESS_QUALITY[2]).share;
+  const share = (STIFFNESS_QUALITY.rows.find((row) => bendingRatio >= row.fromRatio) ?? STIFFNESS_QUALITY.rows[2])
+    .share;
   const E = mean * share;
   note?.({
     symbol: 'E',

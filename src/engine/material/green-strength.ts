@@ -106,7 +106,7 @@ export function crushingStressOf(species: ClearWoodSpecies, note?: Note): Psi {
     );
     return psi(printed);
   }
-  const lower = LOWER_MEANS_ACROSS.find((row) => row.species === species.name);
+  const lower = LOWER_MEANS_ACROSS.rows.find((row) => row.species === species.name);
   const mean = lower?.compressionAcrossPsi ?? species.green.compressionAcrossPsi;
   const stress = crushingStress(mean);
   if (note) {
@@ -116,7 +116,9 @@ export function crushingStressOf(species: ClearWoodSpecies, note?: Note): Psi {
         `mean stress across the grain at the proportional limit, clear green wood, ${species.name}`,
         mean,
         'psi',
-        lower ? remembered('D2555', 'Table 1') : cited(species.source, species.table, species.seen),
+        lower
+          ? cited(LOWER_MEANS_ACROSS.source, LOWER_MEANS_ACROSS.where, LOWER_MEANS_ACROSS.seen)
+          : cited(species.source, species.table, species.seen),
       ),
     );
     note({

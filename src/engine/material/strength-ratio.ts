@@ -1,10 +1,10 @@
-import { clause, remembered } from '../../data/sources.ts';
+import { clause } from '../../data/sources.ts';
 import { GRAIN_RATIOS, GREATEST_RATIOS, LOWEST_RATIOS } from '../../data/wood/strength-ratios.ts';
 import { message, type Message } from '../message.ts';
 import { put, stepsOf, type Note, type Step } from '../note.ts';
 import type { Log, Seen } from '../project/model.ts';
 import { inches, quantity } from '../units.ts';
-import { givenStep } from './citation.ts';
+import { cited, givenStep } from './citation.ts';
 import type { Ratios } from './derived-values.ts';
 import { knotBendingRatio, knotCompressionRatio } from './knots.ts';
 import { diameterAtKnots } from './log-diameter.ts';
@@ -89,13 +89,20 @@ function grainLimit(log: Log): LimitAnswer {
       limit: limitFrom(LOWEST_RATIOS.bending, LOWEST_RATIOS.compression, 'SR_grain', words, UNSEEN_CLAUSE, says),
     };
   }
-  const row = GRAIN_RATIOS.findLast((candidate) => candidate.oneIn <= oneIn);
+  const row = GRAIN_RATIOS.rows.findLast((candidate) => candidate.oneIn <= oneIn);
   if (!row) return { ok: false, reason: message('logGrainTooSteep', { oneIn }) };
   const words = `slope of grain 1 in ${oneIn}, row 1 in ${row.oneIn}`;
   const says = message('logHeldByGrain', { oneIn });
   return {
     ok: true,
-    limit: limitFrom(row.bending, row.compression, 'SR_grain', words, remembered('D245', 'Table 1'), says),
+    limit: limitFrom(
+      row.bending,
+      row.compression,
+      'SR_grain',
+      words,
+      cited(GRAIN_RATIOS.source, GRAIN_RATIOS.where, GRAIN_RATIOS.seen),
+      says,
+    ),
   };
 }
 
