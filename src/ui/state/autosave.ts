@@ -21,7 +21,7 @@ export interface Autosave {
 }
 
 const draftsToKeep = (drafts: Drafts): ShelfRecord['drafts'] =>
-  Object.fromEntries(Object.entries(drafts).map(([path, { text, kind }]) => [path, { text, kind }]));
+  Object.fromEntries(Object.entries(drafts).map(([path, { text, kind, name }]) => [path, { text, kind, name }]));
 
 type State = Pick<Workbench, 'project' | 'drafts' | 'kept'>;
 const unkept = ({ project, drafts, kept }: State): Kept | null =>

@@ -17,6 +17,8 @@ export interface EngineDoors {
 export interface Draft {
   readonly text: string;
   readonly kind: FieldKind;
+  /** the field's label */
+  readonly name: string;
   readonly said: Message;
 }
 export type Drafts = Readonly<Record<string, Draft>>;

@@ -10,7 +10,7 @@ export interface ShelfRecord {
   readonly name: string;
   /** the saved file, letter for letter */
   readonly text: string;
-  readonly drafts: Readonly<Record<string, Pick<Draft, 'text' | 'kind'>>>;
+  readonly drafts: Readonly<Record<string, Omit<Draft, 'said'>>>;
 }
 
 /** What the screen looked like when the person left. */

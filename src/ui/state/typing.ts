@@ -21,8 +21,8 @@ export function typedInto(doors: EngineDoors, work: OpenWork, typing: Typing, sy
   const { path, text } = typing;
   if (!leadsSomewhere(work.project, path)) return work; // its member was taken away while the field was still open
   const kind = typing.kind ?? kindOfPath(path);
-  const keep = (said: Message): OpenWork => withDrafts(work, { ...work.drafts, [path]: { text, kind, said } });
   const name = gestureName(typing);
+  const keep = (said: Message): OpenWork => withDrafts(work, { ...work.drafts, [path]: { text, kind, name, said } });
 
   if (text.trim() === '') return emptied(doors, work, { path, kind, name }, keep, system);
   const reading = readField(kind, text, system);
@@ -89,12 +89,12 @@ export const withoutDraft = (work: OpenWork, path: string): OpenWork => withDraf
 export function withDraftsTyped(
   doors: EngineDoors,
   work: OpenWork,
-  drafts: Readonly<Record<string, Pick<Draft, 'text' | 'kind'>>>,
+  drafts: Readonly<Record<string, Omit<Draft, 'said'>>>,
   system: UnitSystem,
 ): OpenWork {
   const typed = Object.entries(drafts).reduce(
-    (so, [path, { text, kind }]) =>
-      !leadsSomewhere(so.project, path) ? so : typedInto(doors, so, { path, text, kind }, system),
+    (so, [path, { text, kind, name }]) =>
+      !leadsSomewhere(so.project, path) ? so : typedInto(doors, so, { path, text, kind, name }, system),
     work,
   );
   return { ...typed, gesture: null };

@@ -38,6 +38,8 @@ export interface Workbench extends Omit<Work, 'project'> {
   /** null until the first project is there */
   readonly project: Project | null;
   readonly system: UnitSystem;
+  /** path of the field that is being typed into: its fault stands under it, not yet among the notices */
+  readonly typingIn: string | null;
   readonly saving: SaveState;
   /** counter of the record on this device that the open project was read from or last saved to; 0 for none */
   readonly counter: number;
@@ -84,6 +86,7 @@ const NOTHING_OPEN = {
   done: [],
   undone: [],
   gesture: null,
+  typingIn: null,
   saving: { kind: 'unsaved' },
   counter: 0,
   kept: null,
@@ -127,13 +130,17 @@ export function createWorkbench(doors: EngineDoors): StoreApi<Workbench> {
       perform,
       choose: (path, value, name) =>
         perform({ name, perform: (project) => doors.setAt(project, path, value), undo: 'now' }),
-      typeInto: (typing) =>
-        withWork((work) => ({ ...typedInto(doors, work, typing, get().system), refusedChange: null })),
+      typeInto: (typing) => {
+        withWork((work) => typedInto(doors, work, typing, get().system));
+        set({ typingIn: typing.path, refusedChange: null });
+      },
       abandon: (typing) =>
         withWork((work) =>
           withoutDraft(work.gesture === gestureName(typing) ? gestureTakenBack(doors, work) : work, typing.path),
         ),
-      settle: () => withWork((work) => (work.gesture === null ? work : { ...work, gesture: null })),
+      settle: () => {
+        if (get().gesture !== null || get().typingIn !== null) set({ gesture: null, typingIn: null });
+      },
       cancelGesture: () => withWork((work) => gestureTakenBack(doors, work)),
       undo: () => withWork((work) => undone(doors, work)),
       redo: () => withWork((work) => redone(doors, work)),

@@ -1,0 +1,59 @@
+import { lazy, Suspense } from 'react';
+import { FramePlace } from './frame/frame-place.tsx';
+import { ComingPlace } from './places/coming.tsx';
+import { CrashPage } from './places/crash-page.tsx';
+import { Header } from './places/header.tsx';
+import { Notices } from './places/notices.tsx';
+import { useFileDrop, useUndoKeys } from './places/page-events.ts';
+import { usePlace, type PlaceId } from './places/place.ts';
+import { RefusalDialog } from './places/refusal.tsx';
+import type { Opening } from './state/opening.ts';
+import { useWorkbench } from './state/use-workbench.ts';
+
+/** The sheet is looked at last: its code comes when it is asked for. */
+const SheetPlace = lazy(async () => ({ default: (await import('./sheet/sheet-place.tsx')).SheetPlace }));
+
+export function App({ opening }: { readonly opening: Opening }) {
+  return (
+    <CrashPage>
+      <Shell opening={opening} />
+    </CrashPage>
+  );
+}
+
+function Shell({ opening }: { readonly opening: Opening }) {
+  const place = usePlace();
+  const isOpen = useWorkbench(({ project }) => project !== null);
+  useUndoKeys();
+  useFileDrop(opening);
+  return (
+    <>
+      <a className="skip" href="#place" onClick={skipToPlace}>
+        Skip to the work
+      </a>
+      <h1 className="unseen">Log shelter workbench</h1>
+      <Header place={place} opening={opening} />
+      <main id="place" tabIndex={-1} className="place">
+        <Notices opening={opening} />
+        {isOpen && (
+          <Suspense fallback={<p className="quiet">opening the sheet</p>}>
+            <Place place={place} />
+          </Suspense>
+        )}
+      </main>
+      <RefusalDialog />
+    </>
+  );
+}
+
+/** The address keeps the place, so the skip moves the focus by hand. */
+function skipToPlace(event: { preventDefault: () => void }): void {
+  event.preventDefault();
+  document.getElementById('place')?.focus();
+}
+
+function Place({ place }: { readonly place: PlaceId }) {
+  if (place === 'frame') return <FramePlace />;
+  if (place === 'check-sheet') return <SheetPlace />;
+  return <ComingPlace place={place} />;
+}

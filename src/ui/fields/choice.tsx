@@ -1,0 +1,85 @@
+import { useId, useState, type ChangeEvent } from 'react';
+import { say } from '../../data/words/say.ts';
+import { acts, present, useWorkbench } from '../state/use-workbench.ts';
+import { valueAt } from '../state/value-at.ts';
+import { FieldNote } from './field-note.tsx';
+
+export interface Choice {
+  /** what is stored; compared by what it holds, so an object is a choice too */
+  readonly value: unknown;
+  readonly words: string;
+}
+export interface ChoiceProps {
+  readonly path: string;
+  readonly label: string;
+  readonly choices: readonly Choice[];
+}
+
+const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
+const NOT_AMONG_THEM = '';
+
+function useChoice({ path, label, choices }: ChoiceProps) {
+  const id = useId();
+  const value = useWorkbench(({ project }) => (project ? valueAt(project, path) : undefined));
+  const [refusal, setRefusal] = useState<string | null>(null);
+  const chosen = choices.findIndex((choice) => same(choice.value, value));
+  const onChange = (event: ChangeEvent<HTMLSelectElement>): void => {
+    const choice = choices[Number(event.currentTarget.value)];
+    if (!choice) return;
+    const accepted = acts().choose(path, choice.value, label);
+    const fault = present().refusedChange?.faults[0];
+    setRefusal(accepted || !fault ? null : say(fault));
+  };
+  const options = (
+    <>
+      {chosen < 0 && (
+        <option value={NOT_AMONG_THEM} disabled>
+          not given
+        </option>
+      )}
+      {choices.map((choice, i) => (
+        <option key={choice.words} value={i}>
+          {choice.words}
+        </option>
+      ))}
+    </>
+  );
+  return {
+    id,
+    noteId: `${id}note`,
+    refusal,
+    options,
+    box: {
+      id,
+      value: chosen < 0 ? NOT_AMONG_THEM : String(chosen),
+      onChange,
+      'aria-describedby': `${id}note`,
+      'aria-invalid': refusal === null ? undefined : true,
+    },
+  };
+}
+
+/** A choice inside a sentence: blue and dotted like every other thing that is yours. */
+export function YoursChoice(props: ChoiceProps) {
+  const { box, options, noteId, refusal } = useChoice(props);
+  return (
+    <span className="yours-field">
+      <select {...box} className="yours" aria-label={props.label}>
+        {options}
+      </select>
+      <FieldNote id={noteId} fault={refusal} echo={null} floats={false} />
+    </span>
+  );
+}
+
+/** A choice with its label above. */
+export function ChoiceField(props: ChoiceProps) {
+  const { id, box, options, noteId, refusal } = useChoice(props);
+  return (
+    <div className="field">
+      <label htmlFor={id}>{props.label}</label>
+      <select {...box}>{options}</select>
+      <FieldNote id={noteId} fault={refusal} echo={null} floats={false} />
+    </div>
+  );
+}

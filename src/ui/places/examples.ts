@@ -1,0 +1,6 @@
+/** Saved projects that come with the workbench; everything in them is invented. */
+export const EXAMPLES = [
+  { file: 'firewood-shed.shelter.json', words: 'Firewood and tools, a free-standing shed roof' },
+  { file: 'lean-to.shelter.json', words: 'Lean-to against a house' },
+  { file: 'undersized-shed.shelter.json', words: 'A shed roof with logs that are too thin' },
+] as const;

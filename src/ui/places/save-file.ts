@@ -1,0 +1,17 @@
+import type { Project } from '../../engine/project/model.ts';
+import { saveText } from '../../engine/project/save-text.ts';
+
+const fileName = (project: Project): string => {
+  const plain = project.title.name.toLowerCase().replace(/[^a-z0-9]+/g, '-');
+  return `${plain.replace(/^-+|-+$/g, '') || 'shelter'}.shelter.json`;
+};
+
+/** Hands the project to the person as a file of their own. */
+export function saveProjectFile(project: Project): void {
+  const address = URL.createObjectURL(new Blob([saveText(project)], { type: 'application/json' }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = fileName(project);
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(address), 10_000); // the browser reads it after the click returns
+}
