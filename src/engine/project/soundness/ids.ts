@@ -1,5 +1,6 @@
 import { type Fault, fault } from '../../message.ts';
 import type { Id, Project } from '../model.ts';
+import { writePath } from '../paths.ts';
 
 /** Words that stand where an id may stand, and names that every object already has. */
 const isReserved = (id: Id): boolean => ['line', 'each-square', 'worse'].includes(id) || id in {};
@@ -13,7 +14,7 @@ function everyId(project: Project): readonly Named[] {
   const { supportLines, roofPlanes, woods, logs, groups, members, cuts, ownLoads } = project;
   const lists = { supportLines, roofPlanes, woods, logs, groups, members, cuts, ownLoads };
   const inLists = Object.entries(lists).flatMap(([name, list]) =>
-    list.map((element, i) => ({ id: element.id, path: `${name}[#${i}].id` })),
+    list.map((element, i) => ({ id: element.id, path: writePath(project, [name, i, 'id']) })),
   );
   return [{ id: project.title.id, path: 'title.id' }, ...inLists];
 }
@@ -26,11 +27,11 @@ export function idFaults(project: Project): readonly Fault[] {
     ...ids.filter(({ id }) => isReserved(id)).map(({ id, path }) => fault(path, 'idReserved', { id })),
     ...twice(ids, 'idTwice'),
     ...twice(
-      defaults.map((joint, i) => ({ id: joint.kind, path: `joints.defaults[#${i}].kind` })),
+      defaults.map((joint, i) => ({ id: joint.kind, path: writePath(project, ['joints', 'defaults', i, 'kind']) })),
       'jointTwice',
     ),
     ...twice(
-      own.map((joint, i) => ({ id: joint.key, path: `joints.own[#${i}].key` })),
+      own.map((joint, i) => ({ id: joint.key, path: writePath(project, ['joints', 'own', i, 'key']) })),
       'jointTwice',
     ),
   ];
