@@ -5,7 +5,7 @@ import type { Capacity, Given, Log, OwnLoad, Project, Seen, Site, Stock } from '
 type Maker<T> = fc.Arbitrary<T>;
 
 /** Empty, ordinary, as long as allowed in words, and as long as allowed in one unbroken word. */
-export const textUpTo = (most: number, least = 0): Maker<string> =>
+const textUpTo = (most: number, least = 0): Maker<string> =>
   fc.constantFrom(
     ...['', 'of the owner', 'Widest words make long lines '.repeat(20).slice(0, most), 'W'.repeat(most)].filter(
       (text) => text.length >= least && text.length <= most,

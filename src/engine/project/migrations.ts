@@ -10,7 +10,7 @@ export const NEWEST_FORMAT_VERSION = 1;
  * One step each, keyed by the version it starts from; version 1 is the first, so there is none yet. A step stays for
  * ever, with a saved file of its version in the tests.
  */
-export const MIGRATIONS: Readonly<Record<number, (raw: Raw) => Raw>> = {};
+const MIGRATIONS: Readonly<Record<number, (raw: Raw) => Raw>> = {};
 
 /** Lists that mean "there is none" when a file written by hand leaves them out. */
 const EMPTY_WHEN_ABSENT: Raw = {

@@ -25,7 +25,7 @@ export const psf = z.number().min(0).max(1000);
 export const lbs = z.number().min(0).max(1_000_000);
 export const stress = z.number().positive().max(5_000_000);
 
-export const giver = z.enum(['department', 'map', 'owner', 'guess']);
+const giver = z.enum(['department', 'map', 'owner', 'guess']);
 
 /** A value of the site with who gave it and when; `null` is not given yet. */
 export const given = <T extends z.ZodType>(value: T) =>

@@ -5,7 +5,7 @@ import { membersOf } from '../traits.ts';
 import { isWithin, memberAt, planeAt, SAME_PLACE_IN } from './at.ts';
 
 /** The lines a plane lies on, high to low; broken references are left out (they are faults of their own). */
-export const linesOf = (project: Project, plane: RoofPlane): readonly SupportLine[] =>
+const linesOf = (project: Project, plane: RoofPlane): readonly SupportLine[] =>
   plane.onLines.flatMap((id) => project.supportLines.find((line) => line.id === id) ?? []);
 
 /** Level distance between the edges of the covering, and the same up the slope [in]. */

@@ -78,7 +78,7 @@ export const sawnStick = (
 });
 
 /** A size of log that any number of members may take, assumed until somebody measures. */
-export const sizeOfLog = (id: Id, woodId: Id, stations: readonly Station[]): Log => ({
+const sizeOfLog = (id: Id, woodId: Id, stations: readonly Station[]): Log => ({
   id,
   woodId,
   stands: 'pattern',
