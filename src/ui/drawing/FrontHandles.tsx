@@ -3,7 +3,8 @@ import { heightOn } from './ground.ts';
 import type { View } from './paper.ts';
 import { SlideHandle, type Phase } from './SlideHandle.tsx';
 import { thicknessAt } from './sticks.ts';
-import { DRAWING_WORDS, postsOf, type ShowLength } from './words.ts';
+import { postsOf } from './shelter-parts.ts';
+import { DRAWING_WORDS, type ShowLength } from './words.ts';
 
 export interface FrontHandlesProps {
   readonly shelter: Shelter;

@@ -22,7 +22,7 @@ export function drawDimension(sketch: Sketch, wish: DimensionWish): void {
   const size = sketch.view.paper.textSize;
   const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
   const isUpright = Math.abs(to.y - from.y) > Math.abs(to.x - from.x);
-  const turned = isUpright && !wish.level && Math.abs(to.y - from.y) > textWidth(wish.text, size) + size / 2;
+  const turned = isUpright && !wish.level;
   sketch.text({
     key: wish.key,
     text: wish.text,
@@ -34,8 +34,11 @@ export function drawDimension(sketch: Sketch, wish: DimensionWish): void {
   });
 }
 
+/** A tick's half width, in text sizes. */
+const TICK = 0.28;
+
 function drawTick(sketch: Sketch, at: Point): void {
-  const reach = sketch.view.paper.textSize * 0.28;
+  const reach = sketch.view.paper.textSize * TICK;
   sketch.line(
     [
       { x: at.x - reach, y: at.y + reach },
@@ -45,8 +48,9 @@ function drawTick(sketch: Sketch, at: Point): void {
   );
 }
 
-/** Half of the text and a little air, so that it stands clear of its line. */
+/** A little air between a text and its line; an upright text may be longer than its line and must clear the ticks too. */
 const GAP = 3;
+const clearOfTicks = (size: number): number => size * TICK + 2;
 
 function besideLevel(middle: Point, wish: DimensionWish, size: number): readonly Point[] {
   const off = textHeight(size) / 2 + GAP;
@@ -57,7 +61,7 @@ function besideLevel(middle: Point, wish: DimensionWish, size: number): readonly
 }
 
 function besideUpright(middle: Point, wish: DimensionWish, size: number, turned: boolean): readonly Point[] {
-  const off = (turned ? textHeight(size) : textWidth(wish.text, size)) / 2 + GAP;
+  const off = (turned ? textHeight(size) : textWidth(wish.text, size)) / 2 + clearOfTicks(size);
   const slide = Math.abs(wish.to.y - wish.from.y) / 4;
   return [wish.side, -wish.side].flatMap((side) =>
     [0, slide, -slide].map((along) => ({ x: middle.x + side * off, y: middle.y + along })),

@@ -1,7 +1,7 @@
 import type { MemberEnvelope } from '../../engine/evaluation.ts';
 import type { BeamGeometry, LineGeometry, Shelter } from '../../engine/geometry/shelter.ts';
 import { between } from '../../engine/geometry/beam-shape.ts';
-import { hatchPath } from './outline.ts';
+import { hatchStrokes } from './outline.ts';
 import type { Point } from './paper.ts';
 import type { Sketch } from './sketch.ts';
 import { hasSize } from './sticks.ts';
@@ -70,7 +70,7 @@ function drawLobe(sketch: Sketch, axis: Axis, envelope: MemberEnvelope, edge: re
   if (edge.every((p, i) => Math.hypot(p.x - axis.at(envelope.atIn[i]!).x, p.y - axis.at(envelope.atIn[i]!).y) < 0.2)) {
     return;
   }
-  sketch.hatch(hatchPath(lobe, sketch.view.paper.textSize * 0.4));
+  sketch.hatch(hatchStrokes(lobe, sketch.view.paper.textSize * 0.4));
   sketch.line(lobe, 'force-line');
   sketch.line([axis.at(first), axis.at(last)], 'ink-thin');
 }

@@ -1,8 +1,9 @@
 import type { BraceGeometry, LineGeometry, Shelter } from '../../engine/geometry/shelter.ts';
 import { drawDimension, drawString, type Stretch } from './dimension.ts';
-import type { PictureOptions } from './front-picture.ts';
+import type { PictureOptions } from './picture-options.ts';
 import type { Sketch } from './sketch.ts';
-import { DRAWING_WORDS, postsOf } from './words.ts';
+import { postsOf } from './shelter-parts.ts';
+import { DRAWING_WORDS } from './words.ts';
 
 /**
  * Overhangs and post axes on a string under the ground, the first seat's height beside the first post, run and drop on

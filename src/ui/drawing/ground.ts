@@ -1,5 +1,5 @@
 import type { PostGeometry } from '../../engine/geometry/shelter.ts';
-import { hatchPath } from './outline.ts';
+import { hatchStrokes } from './outline.ts';
 import type { Point, View } from './paper.ts';
 import type { Ink, Sketch } from './sketch.ts';
 import { hasSize, postOutline } from './sticks.ts';
@@ -12,12 +12,7 @@ export function drawGround(sketch: Sketch, grades: readonly Point[], leftX: numb
   const surface = [{ x: leftX, y: first.y }, ...grades, { x: rightX, y: last.y }];
   const depth = sketch.view.paper.textSize * 0.7;
   const band = [...surface, ...surface.toReversed().map((p) => ({ x: p.x, y: p.y + depth }))];
-  sketch.hatch(hatchPath(band, depth * 0.5));
-  for (let i = 1; i < surface.length; i++) {
-    const a = surface[i - 1]!;
-    const b = surface[i]!;
-    sketch.keepClear([a, b, { x: b.x, y: b.y + depth }, { x: a.x, y: a.y + depth }]);
-  }
+  sketch.hatch(hatchStrokes(band, depth * 0.5));
   sketch.line(surface, 'ink-line');
 }
 

@@ -59,16 +59,16 @@ export const overlap = (a: Box, b: Box): boolean =>
   a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
 
 /**
- * Strokes rising to the right across a closed outline, `apart` from each other, as one path.
+ * Strokes rising to the right across a closed outline, `apart` from each other.
  * Each stroke line is cut by the outline's sides; it is ink between the first and second cut, third and fourth, and on.
  */
-export function hatchPath(outline: readonly Point[], apart: number): string {
+export function hatchStrokes(outline: readonly Point[], apart: number): readonly Segment[] {
   const sides = segmentsOf(outline, true);
   // x + y is the same all along a stroke that rises to the right on paper
   const level = (p: Point): number => p.x + p.y;
   const levels = outline.map(level);
   const step = apart * Math.SQRT2;
-  const strokes: string[] = [];
+  const strokes: Segment[] = [];
   for (let at = Math.ceil(Math.min(...levels) / step) * step; at < Math.max(...levels); at += step) {
     const cuts = sides
       .flatMap(([a, b]) => {
@@ -79,7 +79,7 @@ export function hatchPath(outline: readonly Point[], apart: number): string {
         return [{ x: a.x + t * (b.x - a.x), y: a.y + t * (b.y - a.y) }];
       })
       .sort((p, q) => p.x - q.x);
-    for (let i = 1; i < cuts.length; i += 2) strokes.push(pathOf([cuts[i - 1]!, cuts[i]!]));
+    for (let i = 1; i < cuts.length; i += 2) strokes.push([cuts[i - 1]!, cuts[i]!]);
   }
-  return strokes.join('');
+  return strokes;
 }

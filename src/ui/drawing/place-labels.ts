@@ -12,10 +12,6 @@ export interface LabelWish {
   /** left out rather than led to from afar */
   readonly optional: boolean;
 }
-export interface Obstacles {
-  readonly segments: readonly Segment[];
-  readonly boxes: readonly Box[];
-}
 export interface PlacedLabel {
   readonly key: string;
   readonly box: Box;
@@ -31,14 +27,16 @@ const DIRECTIONS = 24;
  * about, with a leader; then, where the drawing is too full, a place that lies on a line but on no other label.
  * A label with no place left, or an optional one that would need a leader, is not in the answer.
  */
-export function placeLabels(wishes: readonly LabelWish[], obstacles: Obstacles, sheet: Box): readonly PlacedLabel[] {
+export function placeLabels(
+  wishes: readonly LabelWish[],
+  lines: readonly Segment[],
+  sheet: Box,
+): readonly PlacedLabel[] {
   const placed: PlacedLabel[] = [];
   for (const wish of wishes) {
     const found =
-      atWishedPlace(wish, placed, obstacles, sheet) ??
-      (wish.optional
-        ? null
-        : (onRing(wish, placed, obstacles, sheet) ?? onRing(wish, placed, { segments: [], boxes: [] }, sheet)));
+      atWishedPlace(wish, placed, lines, sheet) ??
+      (wish.optional ? null : (onRing(wish, placed, lines, sheet) ?? onRing(wish, placed, [], sheet)));
     if (found) placed.push(found);
   }
   return placed;
@@ -62,30 +60,34 @@ const within = (box: Box, sheet: Box): boolean =>
   box.x + box.width <= sheet.x + sheet.width &&
   box.y + box.height <= sheet.y + sheet.height;
 
-function isFree(box: Box, placed: readonly PlacedLabel[], obstacles: Obstacles, sheet: Box): boolean {
+function isFree(box: Box, placed: readonly PlacedLabel[], lines: readonly Segment[], sheet: Box): boolean {
   const room = widened(box);
   return (
     within(box, sheet) &&
     placed.every((p) => !overlap(room, p.box) && !(p.leader && touches(p.leader, room))) &&
-    obstacles.boxes.every((b) => !overlap(box, b)) &&
-    obstacles.segments.every((s) => !touches(s, room))
+    lines.every((s) => !touches(s, room))
   );
 }
 
 function atWishedPlace(
   wish: LabelWish,
   placed: readonly PlacedLabel[],
-  obstacles: Obstacles,
+  lines: readonly Segment[],
   sheet: Box,
 ): PlacedLabel | null {
   for (const centre of wish.centres) {
     const box = boxAt(wish, centre);
-    if (isFree(box, placed, obstacles, sheet)) return { key: wish.key, box, leader: null };
+    if (isFree(box, placed, lines, sheet)) return { key: wish.key, box, leader: null };
   }
   return null;
 }
 
-function onRing(wish: LabelWish, placed: readonly PlacedLabel[], obstacles: Obstacles, sheet: Box): PlacedLabel | null {
+function onRing(
+  wish: LabelWish,
+  placed: readonly PlacedLabel[],
+  lines: readonly Segment[],
+  sheet: Box,
+): PlacedLabel | null {
   const step = wish.height * 0.75;
   const farthest = Math.hypot(sheet.width, sheet.height);
   for (let radius = wish.height; radius < farthest; radius += step) {
@@ -96,7 +98,7 @@ function onRing(wish: LabelWish, placed: readonly PlacedLabel[], obstacles: Obst
         y: wish.about.y + radius * Math.sin(angle),
       };
       const box = boxAt(wish, centre);
-      if (!isFree(box, placed, obstacles, sheet)) continue;
+      if (!isFree(box, placed, lines, sheet)) continue;
       const leader: Segment = [nearestOn(box, wish.about), wish.about];
       if (placed.every((p) => !touches(leader, p.box))) return { key: wish.key, box, leader };
     }

@@ -1,12 +1,13 @@
 import type { LineGeometry, Shelter } from '../../engine/geometry/shelter.ts';
 import { drawString, type Stretch } from './dimension.ts';
-import type { PictureOptions } from './front-picture.ts';
-import { hatchPath } from './outline.ts';
+import type { PictureOptions } from './picture-options.ts';
+import { hatchStrokes } from './outline.ts';
 import { extentOf, fitView } from './paper.ts';
 import { drawScaleBar } from './scale-bar.ts';
 import { beginSketch, type Picture, type Sketch } from './sketch.ts';
 import { beamFromAbove, hasSize, thicknessAt } from './sticks.ts';
-import { byY, DRAWING_WORDS, PLAN_TITLE, planDescription, postsOf } from './words.ts';
+import { byY, postsOf } from './shelter-parts.ts';
+import { DRAWING_WORDS, PLAN_TITLE, planDescription } from './words.ts';
 
 export interface PlanOptions extends PictureOptions {
   readonly units: 'feet' | 'metric';
@@ -68,8 +69,7 @@ function drawWall(sketch: Sketch, shelter: Shelter, line: LineGeometry): void {
   const from = view.at(line.fromXIn, -line.yIn);
   const to = view.at(line.toXIn, -line.yIn);
   const band = [from, to, { x: to.x, y: to.y + away }, { x: from.x, y: from.y + away }];
-  sketch.hatch(hatchPath(band, view.paper.textSize * 0.4));
-  sketch.keepClear(band);
+  sketch.hatch(hatchStrokes(band, view.paper.textSize * 0.4));
   sketch.line([from, to], 'ink-line');
 }
 
@@ -100,6 +100,9 @@ function drawTies(sketch: Sketch, shelter: Shelter): void {
   }
 }
 
+/** Where a post's name may stand along its line, in text sizes: between two rafters there is room somewhere. */
+const BESIDE = Array.from({ length: 15 }, (_, i) => i * 0.2).flatMap((along) => [along, -along]);
+
 /** Post tops under the beams, and the posts' names beside them. */
 function drawPosts(sketch: Sketch, shelter: Shelter): void {
   const { view } = sketch;
@@ -109,20 +112,16 @@ function drawPosts(sketch: Sketch, shelter: Shelter): void {
     const centre = view.at(post.xIn, -post.yIn);
     const radius = Math.max((diameter / 2) * view.scale, 2);
     sketch.circle(centre, radius, 'hidden-line', { memberId: post.id });
-    const off = radius + size;
-    const beside = size * 1.2;
+    const beam = shelter.beams.find((b) => b.line === post.line);
+    const half = (Math.max(0, ...(beam?.stations.map((s) => s.diameterIn) ?? [])) / 2) * view.scale;
+    const off = Math.max(radius, half) + size * 0.8;
     sketch.text({
       key: `name-${post.id}`,
       text: post.label,
       kind: 'name',
-      centres: [
-        { x: centre.x + beside, y: centre.y + off },
-        { x: centre.x - beside, y: centre.y + off },
-        { x: centre.x + beside, y: centre.y - off },
-        { x: centre.x - beside, y: centre.y - off },
-        { x: centre.x, y: centre.y + off * 1.3 },
-        { x: centre.x, y: centre.y - off * 1.3 },
-      ],
+      centres: [off, -off].flatMap((down) =>
+        BESIDE.map((along) => ({ x: centre.x + along * size, y: centre.y + down })),
+      ),
       about: centre,
     });
   }

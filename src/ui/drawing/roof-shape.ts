@@ -42,7 +42,7 @@ export function purlinOutline(purlin: PurlinGeometry, plane: PlaneGeometry): rea
   const sin = Math.sin(radians(plane.slopeDeg));
   const cos = Math.cos(radians(plane.slopeDeg));
   const place = (upSlopeIn: number, underIn: number): Point => ({
-    x: plane.lowYIn - plane.downY * (upSlopeIn * cos - underIn * sin),
+    x: plane.lowYIn - plane.downY * (upSlopeIn * cos + underIn * sin),
     y: plane.lowZIn + upSlopeIn * sin - underIn * cos,
   });
   const half = breadth / 2;

@@ -1,11 +1,11 @@
 import { between } from '../../engine/geometry/beam-shape.ts';
 import type { BraceGeometry, LineGeometry, PostGeometry, Shelter, TieGeometry } from '../../engine/geometry/shelter.ts';
-import { hatchPath } from './outline.ts';
+import { hatchStrokes } from './outline.ts';
 import type { Point, Segment } from './paper.ts';
 import { coverZAt, purlinOutline, rafterOutline } from './roof-shape.ts';
 import type { Ink, Sketch } from './sketch.ts';
 import { braceOutline, hasSize, postFace, thicknessAt } from './sticks.ts';
-import { postsOf } from './words.ts';
+import { postsOf } from './shelter-parts.ts';
 
 /** What the section shows of a line beyond its place: sizes that belong to its stock, where they are known. */
 export interface LineDetail {
@@ -115,22 +115,26 @@ function undersideOfCarried(shelter: Shelter, brace: BraceGeometry, top: Point):
 }
 
 /** Wall cut and hatched on the far side of its face from the shelter, the ledger against it. */
-export function drawLedger(sketch: Sketch, line: LineGeometry, known: LineDetail | undefined): void {
+export function drawLedger(
+  sketch: Sketch,
+  line: LineGeometry,
+  known: LineDetail | undefined,
+  away: 1 | -1,
+  groundZIn: number,
+): void {
   const { view } = sketch;
   const faceX = view.at(known?.wallFaceYIn ?? line.yIn, 0).x;
   const lineX = view.at(line.yIn, 0).x;
-  const away = faceX <= view.width / 2 ? -1 : 1;
+  const bottom = view.at(0, groundZIn).y + view.paper.textSize * 2;
   const thick = view.paper.textSize * 0.8;
   const top = view.paper.textSize * 0.8;
-  const bottom = view.height - view.paper.textSize * 4;
   const wall = [
     { x: faceX, y: top },
     { x: faceX + away * thick, y: top },
     { x: faceX + away * thick, y: bottom },
     { x: faceX, y: bottom },
   ];
-  sketch.hatch(hatchPath(wall, view.paper.textSize * 0.5));
-  sketch.keepClear(wall);
+  sketch.hatch(hatchStrokes(wall, view.paper.textSize * 0.5));
   sketch.line([wall[0]!, wall[3]!], 'ink-line');
   const seatY = view.at(0, line.bearingZIn).y;
   const reach = Math.max(Math.abs(lineX - faceX), 2);

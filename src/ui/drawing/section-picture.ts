@@ -1,6 +1,6 @@
-import type { Shelter } from '../../engine/geometry/shelter.ts';
+import type { LineGeometry, Shelter } from '../../engine/geometry/shelter.ts';
 import { drawString, type Stretch } from './dimension.ts';
-import type { PictureOptions } from './front-picture.ts';
+import type { PictureOptions } from './picture-options.ts';
 import { drawGround, drawPost, nameCentres, reachOfPost } from './ground.ts';
 import { extentOf, fitView, type Extent } from './paper.ts';
 import { coverZAt } from './roof-shape.ts';
@@ -14,7 +14,8 @@ import {
   type LineDetail,
 } from './section-parts.ts';
 import { beginSketch, type Ink, type Picture, type Sketch } from './sketch.ts';
-import { byY, DRAWING_WORDS, postsOf, sectionDescription, SECTION_TITLE } from './words.ts';
+import { byY, postsOf } from './shelter-parts.ts';
+import { DRAWING_WORDS, sectionDescription, SECTION_TITLE } from './words.ts';
 
 export interface SectionOptions extends PictureOptions {
   readonly lineDetails?: readonly LineDetail[] | undefined;
@@ -37,11 +38,12 @@ export function sectionPicture(shelter: Shelter, options: SectionOptions): Pictu
   const posts = lines.flatMap((l) => postsOf(shelter, l).slice(0, 1));
   const inkOf = (id: string, otherwise: Ink): Ink => (id === options.selectedMemberId ? 'ink-heavy' : otherwise);
 
+  const walls = lines.flatMap((line) => (line.kind === 'ledger' ? [wallOf(shelter, line, options)] : []));
   drawGround(
     sketch,
     posts.map((p) => view.at(p.yIn, p.gradeZIn)),
-    size * 0.3,
-    view.width - size * 0.3,
+    Math.max(size * 0.3, ...walls.filter((w) => w.away === -1).map((w) => view.at(w.faceYIn, 0).x)),
+    Math.min(view.width - size * 0.3, ...walls.filter((w) => w.away === 1).map((w) => view.at(w.faceYIn, 0).x)),
   );
   for (const post of posts) {
     drawPost(sketch, post, post.yIn, post.id === options.selectedMemberId ? 'ink-heavy' : 'ink-thin');
@@ -51,7 +53,8 @@ export function sectionPicture(shelter: Shelter, options: SectionOptions): Pictu
   drawAcrossBraces(sketch, shelter, posts, (id) => inkOf(id, 'ink-thin'));
   for (const line of lines) {
     const detail = options.lineDetails?.find((d) => d.lineId === line.id);
-    if (line.kind === 'ledger') drawLedger(sketch, line, detail);
+    const wall = walls.find((w) => w.lineId === line.id);
+    if (wall) drawLedger(sketch, line, detail, wall.away, shelter.lowestGradeZIn);
     else drawBeamEnd(sketch, shelter, line, detail?.stripBreadthIn ?? null, (id) => inkOf(id, 'ink-line'));
   }
   drawRoof(sketch, shelter, (id) => inkOf(id, 'ink-thin'));
@@ -64,6 +67,18 @@ export function sectionPicture(shelter: Shelter, options: SectionOptions): Pictu
   drawAcrossString(sketch, shelter, options);
   namePitches(sketch, shelter);
   return sketch.finish(SECTION_TITLE, sectionDescription(shelter, options.showLength));
+}
+
+/** A wall's face, and on which side of it the building stands: away from the middle of the roof. */
+function wallOf(
+  shelter: Shelter,
+  line: LineGeometry,
+  options: SectionOptions,
+): { readonly lineId: string; readonly faceYIn: number; readonly away: 1 | -1 } {
+  const ys = shelter.planes.flatMap((p) => [p.highYIn, p.lowYIn]);
+  const middle = (Math.min(...ys) + Math.max(...ys)) / 2;
+  const faceYIn = options.lineDetails?.find((d) => d.lineId === line.id)?.wallFaceYIn ?? line.yIn;
+  return { lineId: line.id, faceYIn, away: line.yIn < middle ? -1 : 1 };
 }
 
 function sectionExtent(shelter: Shelter, options: SectionOptions): Extent {

@@ -63,10 +63,7 @@ export interface Sketch {
   readonly line: (points: readonly Point[], ink: Ink, options?: DrawOptions) => void;
   readonly outline: (points: readonly Point[], ink: Ink, options?: DrawOptions) => void;
   readonly circle: (centre: Point, radius: number, ink: Ink, options?: DrawOptions) => void;
-  /** many fine strokes as one path */
-  readonly hatch: (d: string) => void;
-  /** nothing may be written on the box round these places */
-  readonly keepClear: (places: readonly Point[]) => void;
+  readonly hatch: (strokes: readonly Segment[]) => void;
   readonly text: (wish: TextWish) => void;
   readonly finish: (title: string, description: string) => Picture;
 }
@@ -78,7 +75,6 @@ export interface Sketch {
 export function beginSketch(view: View): Sketch {
   const strokes: Stroke[] = [];
   const segments: Segment[] = [];
-  const boxes: Box[] = [];
   const targets: Target[] = [];
   const wishes: TextWish[] = [];
   const size = view.paper.textSize;
@@ -94,13 +90,12 @@ export function beginSketch(view: View): Sketch {
     outline: (points, ink, options) => add(pathOf(points, true), ink, segmentsOf(points, true), options),
     circle: (centre, radius, ink, options) =>
       add(circlePath(centre, radius), ink, segmentsOf(circlePoints(centre, radius), true), options),
-    hatch: (d) => strokes.push({ d, ink: 'hatch', covers: false }),
-    keepClear: (places) => boxes.push(boxRound(places)),
+    hatch: (lines) => add(lines.map((l) => pathOf(l)).join(''), 'hatch', lines),
     text: (wish) => wishes.push(wish),
     finish: (title, description) => {
       const placed = placeLabels(
         wishes.map((w) => labelWish(w, size)),
-        { segments, boxes },
+        segments,
         { x: 0, y: 0, width: view.width, height: view.height },
       );
       const texts = wishes.flatMap((w): PlacedText[] => {
@@ -125,12 +120,4 @@ function labelWish(wish: TextWish, size: number): LabelWish {
     about: wish.about ?? wish.centres[0] ?? { x: 0, y: 0 },
     optional: wish.optional ?? false,
   };
-}
-
-function boxRound(points: readonly Point[]): Box {
-  const xs = points.map((p) => p.x);
-  const ys = points.map((p) => p.y);
-  const x = Math.min(...xs);
-  const y = Math.min(...ys);
-  return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
 }

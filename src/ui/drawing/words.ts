@@ -1,4 +1,5 @@
-import type { LineGeometry, PostGeometry, Shelter } from '../../engine/geometry/shelter.ts';
+import type { LineGeometry, Shelter } from '../../engine/geometry/shelter.ts';
+import { byY, postsOf } from './shelter-parts.ts';
 
 export type ShowLength = (inches: number) => string;
 
@@ -57,9 +58,3 @@ export function planDescription(shelter: Shelter, show: ShowLength): string {
 }
 
 const counted = (n: number, word: string): string => `${n} ${word}${n === 1 ? '' : 's'}`;
-
-/** Posts of a line by x. */
-export const postsOf = (shelter: Shelter, line: LineGeometry): readonly PostGeometry[] =>
-  shelter.posts.filter((p) => p.line === line.id).toSorted((a, b) => a.xIn - b.xIn);
-
-export const byY = (shelter: Shelter): readonly LineGeometry[] => shelter.lines.toSorted((a, b) => a.yIn - b.yIn);

@@ -31,7 +31,7 @@ export interface SampleChoice {
   readonly onWall: boolean;
 }
 
-export const SAMPLE: SampleChoice = {
+const SAMPLE: SampleChoice = {
   postXIn: [0, 150],
   overhangIn: 33,
   lineYIn: [0, 104],
