@@ -31,7 +31,6 @@ function Shell({ opening }: { readonly opening: Opening }) {
       <a className="skip" href="#place" onClick={skipToPlace}>
         Skip to the work
       </a>
-      <h1 className="unseen">Log shelter workbench</h1>
       <Header place={place} opening={opening} />
       <main id="place" tabIndex={-1} className="place">
         <Notices opening={opening} />

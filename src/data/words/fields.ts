@@ -11,6 +11,9 @@ export const FIELD_MESSAGES = {
   fieldUnitUnknown: '“{unit}” is not a unit known here. Write for example {example}.',
   fieldUnitWrong: '“{unit}” does not measure {what}. Write for example {example}.',
   fieldGirthHere: 'A girth is read only where a diameter is asked. Write for example {example}.',
+  fieldTooMuch: '{got} is too much here; at most {limit} is taken.',
+  fieldTooLittle: '{got} is too little here; it must be at least {limit}.',
+  fieldNotAbove: '{got} is too little here; it must be above {limit}.',
   fieldWhole: '“{got}” must be a whole number, for example {example}.',
   fieldTooLarge: '“{got}” is too large to be a number here. Write for example {example}.',
   exampleNotFetched:

@@ -10,7 +10,7 @@ interface FieldNoteProps {
 export function FieldNote({ id, fault, echo, floats }: FieldNoteProps) {
   const isSilent = fault === null && echo === null;
   return (
-    <span id={id} role="status" className={`field-note${floats ? ' floats' : ''}`} hidden={isSilent}>
+    <output id={id} className={`field-note${floats ? ' floats' : ''}`} hidden={isSilent}>
       {fault !== null && (
         <>
           <span className="unseen">Error: </span>
@@ -18,6 +18,6 @@ export function FieldNote({ id, fault, echo, floats }: FieldNoteProps) {
         </>
       )}
       {fault === null && echo !== null && <span className="quiet">read as {echo}</span>}
-    </span>
+    </output>
   );
 }

@@ -1,6 +1,6 @@
 import { Component, type ReactNode } from 'react';
 import { present } from '../state/use-workbench.ts';
-import { saveProjectFile } from './save-file.ts';
+import { saveOpenProject } from './save-file.ts';
 
 interface Crash {
   readonly error: Error | null;
@@ -26,7 +26,7 @@ export class CrashPage extends Component<{ readonly children: ReactNode }, Crash
         </p>
         <p>
           {project && (
-            <button type="button" className="tool" onClick={() => saveProjectFile(project)}>
+            <button type="button" className="tool" onClick={saveOpenProject}>
               save the project to a file
             </button>
           )}{' '}

@@ -13,6 +13,7 @@ export function Header({ place, opening }: { readonly place: PlaceId; readonly o
   const saving = useWorkbench((state) => state.saving);
   return (
     <header className="top">
+      <h1 className="unseen">Log shelter workbench</h1>
       <div className="title">
         {isOpen && <Yours path="title.name" label="Name of the project" kind="text" />}
         <span
@@ -29,7 +30,7 @@ export function Header({ place, opening }: { readonly place: PlaceId; readonly o
           </a>
         ))}
       </nav>
-      <div className="tools" role="group" aria-label="Tools">
+      <div className="tools">
         <UnitSwitch />
         <UndoRedo />
         <ProjectMenu opening={opening} />

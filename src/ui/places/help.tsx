@@ -9,7 +9,14 @@ export function Help() {
         help
       </button>
       <dialog ref={dialog} className="page-dialog" aria-labelledby="help-title">
-        <h2 id="help-title">How to read this</h2>
+        <div className="dialog-head">
+          <h2 id="help-title">How to read this</h2>
+          <form method="dialog">
+            <button type="submit" className="tool">
+              close
+            </button>
+          </form>
+        </div>
         <p>
           Loads come down the cord from the roof to the ground, link by link. What is{' '}
           <span className="yours">blue and dotted</span> is yours to change where it stands; every figure follows at
@@ -40,11 +47,6 @@ export function Help() {
           <li>Felling, lifting heavy logs and standing a frame before its braces are on have dangers of their own.</li>
           <li>Your projects stay on this device. Save them to a file: a browser may clear its storage.</li>
         </ul>
-        <form method="dialog">
-          <button type="submit" className="tool">
-            close
-          </button>
-        </form>
       </dialog>
     </>
   );

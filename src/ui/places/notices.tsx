@@ -1,13 +1,13 @@
 import { say } from '../../data/words/say.ts';
 import type { Fault, Message } from '../../engine/message.ts';
 import type { Opening } from '../state/opening.ts';
-import { acts, present, useWorkbench } from '../state/use-workbench.ts';
-import { saveProjectFile } from './save-file.ts';
+import { acts, useWorkbench } from '../state/use-workbench.ts';
+import { saveOpenProject } from './save-file.ts';
 
 /** What a person should know before reading on: kept elsewhere, not kept, unfinished, refused. Polite, above the place. */
 export function Notices({ opening }: { readonly opening: Opening }) {
   return (
-    <div className="notices" role="status">
+    <div className="notices" aria-live="polite">
       <Saving opening={opening} />
       <Unfinished />
       <RefusedChange />
@@ -21,8 +21,8 @@ function Saving({ opening }: { readonly opening: Opening }) {
   const saving = useWorkbench((state) => state.saving);
   if (saving.kind === 'failed') {
     return (
-      <p className="marked">
-        This device does not keep the project ({saving.why}).{' '}
+      <p>
+        <span className="marked">This device does not keep the project</span> ({saving.why}).{' '}
         <button type="button" className="tool" onClick={saveOpenProject}>
           save it to a file
         </button>
@@ -31,8 +31,8 @@ function Saving({ opening }: { readonly opening: Opening }) {
   }
   if (saving.kind !== 'elsewhere') return null;
   return (
-    <p className="marked">
-      This project was changed in another tab. Nothing is written over. Go on here with{' '}
+    <p>
+      <span className="marked">This project was changed in another tab.</span> Nothing is written over. Go on here with{' '}
       <button type="button" className="tool" onClick={opening.keepCopy}>
         a copy of what is on this screen
       </button>{' '}
@@ -44,11 +44,6 @@ function Saving({ opening }: { readonly opening: Opening }) {
   );
 }
 
-function saveOpenProject(): void {
-  const { project } = present();
-  if (project) saveProjectFile(project);
-}
-
 function Unfinished() {
   const drafts = useWorkbench((state) => state.drafts);
   const typingIn = useWorkbench((state) => state.typingIn);
@@ -58,7 +53,8 @@ function Unfinished() {
     <ul className="unfinished">
       {entries.map(([path, { name, text, said }]) => (
         <li key={path}>
-          <span className="marked">Not in the figures:</span> {name}, “{text}”. {say(said)}{' '}
+          <span className="marked">Not in the figures:</span> {name}
+          {say(said).includes(text) ? '' : `, “${text}”`}: {say(said)}{' '}
           <button type="button" className="tool" onClick={() => acts().abandon({ path, name })}>
             drop it
           </button>

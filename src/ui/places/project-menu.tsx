@@ -4,9 +4,9 @@ import { leanToTemplate } from '../../engine/project/templates/lean-to.ts';
 import { shedTemplate } from '../../engine/project/templates/shed.ts';
 import type { Opening } from '../state/opening.ts';
 import type { OnShelf } from '../state/shelf.ts';
-import { newId, present } from '../state/use-workbench.ts';
+import { newId } from '../state/use-workbench.ts';
 import { EXAMPLES } from './examples.ts';
-import { saveProjectFile } from './save-file.ts';
+import { saveOpenProject } from './save-file.ts';
 
 /** A template counts its members from 1; only the project's own id must be new on this device. */
 function numbered(): (prefix: string) => string {
@@ -18,32 +18,18 @@ function numbered(): (prefix: string) => string {
   };
 }
 
-const withNewId = (project: Project): Project => ({
-  ...project,
-  title: { ...project.title, id: `project-${newId()}` },
-});
+const fresh = (template: typeof shedTemplate): Project => {
+  const project = template(numbered());
+  return { ...project, title: { ...project.title, id: `project-${newId()}` } };
+};
 
 const whenSaved = new Intl.DateTimeFormat('en-US', { dateStyle: 'medium', timeStyle: 'short' });
 
 /** Save, open, start anew: everything that concerns the project as a whole. */
 export function ProjectMenu({ opening }: { readonly opening: Opening }) {
   const id = useId();
-  const menu = useRef<HTMLDivElement>(null);
   const file = useRef<HTMLInputElement>(null);
   const [kept, setKept] = useState<readonly OnShelf[]>([]);
-
-  const then = (action: () => unknown) => (): void => {
-    menu.current?.hidePopover();
-    action();
-  };
-  const start = (template: typeof shedTemplate) => then(() => opening.openProject(withNewId(template(numbered()))));
-  const item = (words: string, action: () => unknown, note?: string) => (
-    <li key={words + (note ?? '')}>
-      <button type="button" onClick={then(action)}>
-        {words} {note !== undefined && <span className="quiet">{note}</span>}
-      </button>
-    </li>
-  );
 
   return (
     <>
@@ -63,7 +49,6 @@ export function ProjectMenu({ opening }: { readonly opening: Opening }) {
         }}
       />
       <div
-        ref={menu}
         id={id}
         popover="auto"
         className="menu"
@@ -73,38 +58,64 @@ export function ProjectMenu({ opening }: { readonly opening: Opening }) {
       >
         <h2>This project</h2>
         <ul>
-          {item('Save to a file', () => {
-            const { project } = present();
-            if (project) saveProjectFile(project);
-          })}
-          {item('Open a file', () => file.current?.click())}
+          <Item menu={id} words="Save to a file" onClick={saveOpenProject} />
+          <Item menu={id} words="Open a file" onClick={() => file.current?.click()} />
         </ul>
         <h2>Start a new one</h2>
         <ul>
-          <li>
-            <button type="button" onClick={start(shedTemplate)}>
-              Free-standing shed roof
-            </button>
-          </li>
-          <li>
-            <button type="button" onClick={start(leanToTemplate)}>
-              Lean-to
-            </button>
-          </li>
+          <Item
+            menu={id}
+            words="Free-standing shed roof"
+            onClick={() => void opening.openProject(fresh(shedTemplate))}
+          />
+          <Item menu={id} words="Lean-to" onClick={() => void opening.openProject(fresh(leanToTemplate))} />
         </ul>
         <h2>Look at an example</h2>
-        <ul>{EXAMPLES.map((example) => item(example.words, () => opening.openExample(example.file)))}</ul>
+        <ul>
+          {EXAMPLES.map((example) => (
+            <Item
+              key={example.file}
+              menu={id}
+              words={example.words}
+              onClick={() => void opening.openExample(example.file)}
+            />
+          ))}
+        </ul>
         {kept.length > 0 && (
           <>
             <h2>On this device</h2>
             <ul>
-              {kept.map((each) =>
-                item(each.name, () => opening.openShelved(each.id), `saved ${whenSaved.format(each.savedAt)}`),
-              )}
+              {kept.map((each) => (
+                <Item
+                  key={each.id}
+                  menu={id}
+                  words={each.name}
+                  note={`saved ${whenSaved.format(each.savedAt)}`}
+                  onClick={() => void opening.openShelved(each.id)}
+                />
+              ))}
             </ul>
           </>
         )}
       </div>
     </>
+  );
+}
+
+interface ItemProps {
+  /** id of the menu, which closes when something is chosen */
+  readonly menu: string;
+  readonly words: string;
+  readonly note?: string;
+  readonly onClick: () => void;
+}
+
+function Item({ menu, words, note, onClick }: ItemProps) {
+  return (
+    <li>
+      <button type="button" popoverTarget={menu} popoverTargetAction="hide" onClick={onClick}>
+        {words} {note !== undefined && <span className="quiet">{note}</span>}
+      </button>
+    </li>
   );
 }

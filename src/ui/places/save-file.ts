@@ -1,13 +1,16 @@
 import type { Project } from '../../engine/project/model.ts';
 import { saveText } from '../../engine/project/save-text.ts';
+import { present } from '../state/use-workbench.ts';
 
 const fileName = (project: Project): string => {
   const plain = project.title.name.toLowerCase().replace(/[^a-z0-9]+/g, '-');
   return `${plain.replace(/^-+|-+$/g, '') || 'shelter'}.shelter.json`;
 };
 
-/** Hands the project to the person as a file of their own. */
-export function saveProjectFile(project: Project): void {
+/** Hands the open project to the person as a file of their own. */
+export function saveOpenProject(): void {
+  const { project } = present();
+  if (!project) return;
   const address = URL.createObjectURL(new Blob([saveText(project)], { type: 'application/json' }));
   const link = document.createElement('a');
   link.href = address;

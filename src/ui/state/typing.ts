@@ -1,6 +1,7 @@
+import type { MessageCode } from '../../data/words/en.ts';
 import { message, type Fault, type Message } from '../../engine/message.ts';
 import type { Project } from '../../engine/project/model.ts';
-import { kindOfPath, readField, type FieldKind } from '../units/field-kind.ts';
+import { kindOfPath, readField, showField, type FieldKind } from '../units/field-kind.ts';
 import type { UnitSystem } from '../units/system.ts';
 import { changed, withDrafts, type Draft, type Drafts, type EngineDoors, type OpenWork } from './open-work.ts';
 import { leadsSomewhere, valueAt } from './value-at.ts';
@@ -32,7 +33,9 @@ export function typedInto(doors: EngineDoors, work: OpenWork, typing: Typing, sy
     perform: (project) => withReading(doors, project, path, reading.value, reading.read),
     undo: 'with-next',
   });
-  return result.ok ? withDrafts(result.work, without(work.drafts, path)) : keep(faultFor(result.faults, path));
+  return result.ok
+    ? withDrafts(result.work, without(work.drafts, path))
+    : keep(sentenceFor(result.faults, { path, kind, value: reading.value }, system));
 }
 
 /** The undo entry of one field: keystrokes of the same field join until it is left. */
@@ -78,9 +81,25 @@ function withReading(
 const without = (drafts: Drafts, path: string): Drafts =>
   Object.fromEntries(Object.entries(drafts).filter(([key]) => key !== path));
 
+/** Limits of a number, said of a field in the units that the person reads. */
+const LIMITS: Readonly<Partial<Record<MessageCode, readonly [MessageCode, 'most' | 'least']>>> = {
+  tooBig: ['fieldTooMuch', 'most'],
+  tooSmall: ['fieldTooLittle', 'least'],
+  notAbove: ['fieldNotAbove', 'least'],
+};
+
 /** The fault of this very field if there is one, else the first: the sentence that stands under the field. */
-const faultFor = (faults: readonly Fault[], path: string): Message =>
-  faults.find((each) => each.path === path) ?? faults[0] ?? message('notFinite');
+function sentenceFor(
+  faults: readonly Fault[],
+  { path, kind, value }: { readonly path: string; readonly kind: FieldKind; readonly value: unknown },
+  system: UnitSystem,
+): Message {
+  const its = faults.find((each) => each.path === path);
+  const [code, name] = (its && LIMITS[its.code]) ?? [];
+  if (!its || !code || !name) return its ?? faults[0] ?? message('notFinite');
+  const shown = (amount: unknown): string => showField(kind, Number(amount), system);
+  return message(code, { got: shown(value), limit: shown(its.values[name]) });
+}
 
 /** Drops the unfinished text of a field; the project's value shows again. */
 export const withoutDraft = (work: OpenWork, path: string): OpenWork => withDrafts(work, without(work.drafts, path));

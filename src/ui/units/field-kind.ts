@@ -52,7 +52,9 @@ export function readField(kind: FieldKind, text: string, system: UnitSystem): Fi
       return refused('fieldGirthHere', { example: system === 'metric' ? '4.1 m' : '13 ft 6 in' });
     }
     case 'diameter':
-      return readAnyLength(text, system === 'metric' ? 'mm' : 'in');
+      return system === 'metric'
+        ? readAnyLength(text, 'mm', '290 mm or girth 910 mm')
+        : readAnyLength(text, 'in', '11 1/2 in or girth 36 in');
     case 'risePer12':
       return readRise(text);
     case 'grainSlope':
@@ -66,8 +68,8 @@ export function readField(kind: FieldKind, text: string, system: UnitSystem): Fi
   }
 }
 
-function readAnyLength(text: string, bare: BareUnit) {
-  const reading = readLength(text, bare);
+function readAnyLength(text: string, bare: BareUnit, example?: string) {
+  const reading = readLength(text, bare, example);
   if (reading.ok) return reading;
   const other = elsewhere(reading, text, 'inch');
   return other.ok ? { ...other, read: 'diameter' as const } : other;

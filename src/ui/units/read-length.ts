@@ -37,11 +37,11 @@ const isFeet = (term: Term): boolean => term.unit !== null && inchesPer(term.uni
  * Reads a length as a builder writes it: `13' 6-1/2"`, `13 ft 6 in`, `13.5 ft`, `6 1/2`, `25 1/8 in`, `4.1 m`, `340 mm`,
  * `girth 28 in` (the diameter of a round log with that girth).
  * @param bare the unit of a number that carries none, the one in which the field shows its value
+ * @param example what a refusal offers to write instead
  * @returns inches, or a message with what is wrong and an example; an unknown unit is named for the larger table
  */
-export function readLength(text: string, bare: BareUnit): LengthReading {
+export function readLength(text: string, bare: BareUnit, example = exampleFor(bare)): LengthReading {
   const got = text.trim();
-  const example = exampleFor(bare);
   const plain = plainMarks(text);
   if (plain === '') return refused('fieldEmpty', { example });
   if (plain.includes(',')) return refused('fieldComma', { got, example });

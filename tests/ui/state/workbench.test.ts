@@ -41,6 +41,7 @@ describe('typing into a field', () => {
   it('keeps what the project refuses as a draft with the fault of that field', () => {
     type(POST, '5000 ft');
     expect(state().drafts[POST]?.text).toBe('5000 ft');
+    expect(state().drafts[POST]?.said).toEqual({ code: 'fieldTooMuch', values: { got: '5000 ft', limit: '500 ft' } });
     expect(at(POST)).toBe(144);
     expect(state().evaluation).not.toBeNull();
   });

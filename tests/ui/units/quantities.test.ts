@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { quantity } from '../../../src/engine/units.ts';
 import { kindOfPath, readField, showField } from '../../../src/ui/units/field-kind.ts';

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readField, showField } from '../../../src/ui/units/field-kind.ts';
 import { readLength } from '../../../src/ui/units/read-length.ts';
