@@ -34,7 +34,7 @@ export interface Opening {
   readonly takeOther: () => Promise<void>;
 }
 
-export const DEMO = 'firewood-shed.shelter.json';
+const DEMO = 'firewood-shed.shelter.json';
 
 const renamed = (project: Project, suffix: string, words: string): Project => ({
   ...project,
