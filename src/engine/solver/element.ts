@@ -4,6 +4,12 @@ import { axialStiffnessAt, bendingStiffnessAt, flexibilityOf } from './section.t
 import type { BarElement, BeamElement } from './model.ts';
 
 /**
+ * No element is shorter: its stiffness grows with the cube of what is missing, until rounding hides whether the frame
+ * holds. Who makes the nodes puts those together that lie closer.
+ */
+const SHORTEST_IN = 1 / 32;
+
+/**
  * An element made ready for any load. Along it runs x from start to end, y is a quarter turn counter-clockwise from x.
  * Of its six end movements only three deform it: the stretch and the turns of its ends against the chord between them;
  * moments here are counter-clockwise on the element.
@@ -42,17 +48,17 @@ const NO_EFFECT: LoadEffect = { a: 0, b: 0 };
 /**
  * How long an element is and how it lies.
  * @param from  place of its start in the frame's plane [in]
- * @throws MisuseError  when the element has no length
+ * @throws MisuseError  when it is shorter than {@link SHORTEST_IN}
  */
 export function lieOf(elementId: string, from: Place, to: Place): Pick<ReadyElement, 'lengthIn' | 'cos' | 'sin'> {
   const lengthIn = Math.hypot(to.u - from.u, to.w - from.w);
-  if (!(lengthIn > 0) || !Number.isFinite(lengthIn))
-    throw new MisuseError('element without length', elementId, 'two nodes at different places');
+  if (!(lengthIn >= SHORTEST_IN) || !Number.isFinite(lengthIn))
+    throw new MisuseError('element too short', elementId, `nodes at least ${SHORTEST_IN} in apart`);
   return { lengthIn, cos: (to.u - from.u) / lengthIn, sin: (to.w - from.w) / lengthIn };
 }
 
 /**
- * @throws MisuseError  when the element has no length, or a stiffness that is not finite and above zero
+ * @throws MisuseError  when the element is too short, or a stiffness that is not finite and above zero
  * @source MECHANICS flexibilities of the member lying on its two ends, turned round
  */
 export function readyElement(element: BeamElement | BarElement, from: Place, to: Place): ReadyElement {

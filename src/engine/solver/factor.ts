@@ -8,7 +8,7 @@ import { PER_NODE, turnStiffness, unknownsOf, type Unknowns } from './unknowns.t
  * Makes a plane frame ready to answer any number of load states: stiffness method, first order, one factorization.
  * Tapered round members are exact at any taper; axial give is always counted.
  * @returns the solver of load states, or the node that moves freely when the frame is a mechanism
- * @throws MisuseError  when the model contradicts itself: unknown or doubled ids, elements without length or stiffness,
+ * @throws MisuseError  when the model contradicts itself: unknown or doubled ids, elements shorter than 1/32 in or without stiffness,
  *   a movement held twice
  * @limits  small movements, linear; bars carry load across them to their ends as simple spans
  * @source  MECHANICS stiffness method with flexibilities of the member lying on its two ends

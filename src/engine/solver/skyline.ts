@@ -1,10 +1,14 @@
-/** A pivot this small beside the diagonal it came from makes one look closer. */
-const WORTH_A_LOOK = 1e-5;
 /**
- * Least energy of a movement over the energy that its unknowns would cost one by one. True mechanisms come out at the
- * rounding of a sum, 1e-16; slender sway frames cut into fifty elements a member stay above 1e-10.
+ * A pivot this small beside the diagonal it came from makes one look closer. Not smaller: next to a very short, hence
+ * very stiff element the rounding of its stiffness can pass for resistance of its soft neighbours.
  */
-const NO_RESISTANCE = 1e-13;
+const WORTH_A_LOOK = 1e-3;
+/**
+ * Least energy of a movement over the energy that its unknowns would cost one by one. Mechanisms come out at 1e-16, the
+ * rounding of a sum; slender frames that hold stay above 1e-12, cut into fifty elements a member or with elements of
+ * a sixteenth of an inch.
+ */
+const NO_RESISTANCE = 1e-14;
 
 /**
  * Symmetric matrix of which each row keeps only what stands between its first entry and the diagonal. Factored in

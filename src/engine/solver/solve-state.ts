@@ -6,6 +6,11 @@ import type { FrameModel, FrameState, LoadState } from './model.ts';
 import type { Skyline } from './skyline.ts';
 import { PER_NODE, type Unknowns } from './unknowns.ts';
 
+/** Out of balance by no more than rounding: good enough to stop. */
+const GOOD_BALANCE = 1e-12;
+/** The first round is the answer; a short element beside a long one may need a second, which settles what is left. */
+const ROUNDS = 4;
+
 /**
  * The solver of load states of a factored frame. What is prescribed is put on first with all else at rest; the forces
  * then missing at the nodes are what the factored matrix answers.
@@ -28,6 +33,9 @@ export function stateSolver(
   const alongLoads = new Float64Array(PER_LOAD * elements.length);
   const unbalanced = new Float64Array(nodeLoads.length);
   const side = new Float64Array(unknowns.count);
+  const stepMoves = new Float64Array(nodeLoads.length);
+  const stepForces = new Float64Array(PER_FORCE * elements.length);
+  const noLoads = new Float64Array(alongLoads.length);
 
   const readLoads = (load: LoadState): void => {
     nodeLoads.fill(0);
@@ -63,19 +71,33 @@ export function stateSolver(
     return moves;
   };
 
+  /** Answers what is out of balance at the nodes, and adds the answer to moves and forces. */
+  const answerUnbalanced = (moves: Float64Array, forces: Float64Array): void => {
+    for (let row = 0; row < side.length; row++) side[row] = unbalanced[movement[row]!]!;
+    matrix.solve(side);
+    for (let i = 0; i < moves.length; i++) {
+      stepMoves[i] = equation[i]! < 0 ? 0 : side[equation[i]!]!;
+      moves[i]! += stepMoves[i]!;
+    }
+    // added as forces, not worked out again from the sum of moves: beside a short element a move cannot be written
+    // finely enough to hold its force
+    writeEndForces(stepForces, elements, ends, stepMoves, noLoads);
+    for (let i = 0; i < forces.length; i++) forces[i]! += stepForces[i]!;
+  };
+
   return (load) => {
     readLoads(load);
     const moves = shifted(load);
     const forces = new Float64Array(PER_FORCE * elements.length);
     writeEndForces(forces, elements, ends, moves, alongLoads);
     writeUnbalanced(unbalanced, elements, unknowns, nodeLoads, forces);
-    for (let row = 0; row < side.length; row++) side[row] = unbalanced[movement[row]!]!;
-    matrix.solve(side);
-    for (let i = 0; i < moves.length; i++) if (equation[i]! >= 0) moves[i] = side[equation[i]!]!;
-    writeEndForces(forces, elements, ends, moves, alongLoads);
-    writeUnbalanced(unbalanced, elements, unknowns, nodeLoads, forces);
-    const { reactions, residual } = balance(load, moves, unbalanced);
-    if (!Number.isFinite(residual)) throw new MisuseError('loads of a frame', residual, 'finite numbers');
-    return { moves, forces, reactions, residual };
+    let answer: Pick<FrameState, 'reactions' | 'residual'> = { reactions: new Float64Array(0), residual: Infinity };
+    for (let round = 0; round < ROUNDS && answer.residual > GOOD_BALANCE; round++) {
+      answerUnbalanced(moves, forces);
+      writeUnbalanced(unbalanced, elements, unknowns, nodeLoads, forces);
+      answer = balance(load, moves, unbalanced);
+    }
+    if (!Number.isFinite(answer.residual)) throw new MisuseError('loads of a frame', answer.residual, 'finite numbers');
+    return { moves, forces, ...answer };
   };
 }

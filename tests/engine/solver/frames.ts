@@ -86,8 +86,8 @@ export function simpson(f: (x: number) => number, from: number, to: number, pane
   return (sum * h) / 3;
 }
 
-/** The same frame with each beam element cut into `pieces` of one length. */
-export function cutFiner(model: FrameModel, pieces: number): FrameModel {
+/** The same frame with each tapered element cut at fractions that depend on its length. */
+function cutAt(model: FrameModel, cutsOf: (lengthIn: number) => readonly number[]): FrameModel {
   const nodes = [...model.nodes];
   const elements: FrameModel['elements'][number][] = [];
   for (const element of model.elements) {
@@ -98,7 +98,7 @@ export function cutFiner(model: FrameModel, pieces: number): FrameModel {
       continue;
     }
     const { fromDiameterIn, toDiameterIn } = element.section;
-    const cuts = Array.from({ length: pieces - 1 }, (_, i) => (i + 1) / pieces);
+    const cuts = cutsOf(Math.hypot(to.u - from.u, to.w - from.w));
     const ends = [element.from, from, element.to, to] as const;
     const member = roundMember(element.id, ends, [fromDiameterIn, toDiameterIn], element.E, cuts);
     nodes.push(...member.nodes);
@@ -106,3 +106,11 @@ export function cutFiner(model: FrameModel, pieces: number): FrameModel {
   }
   return { ...model, nodes, elements };
 }
+
+/** Each tapered element cut into `pieces` of one length. */
+export const cutFiner = (model: FrameModel, pieces: number): FrameModel =>
+  cutAt(model, () => Array.from({ length: pieces - 1 }, (_, i) => (i + 1) / pieces));
+
+/** Each tapered element cut a little more than 1/32 in from its ends. */
+export const withShortEnds = (model: FrameModel): FrameModel =>
+  cutAt(model, (lengthIn) => [0.032 / lengthIn, 1 - 0.032 / lengthIn]);
