@@ -65,7 +65,7 @@ describe('a frame that moves without force', () => {
     );
   });
 
-  it('names the top of the longer post of a bent that folds', () => {
+  it('names the first top of a bent that folds', () => {
     const portal: FrameModel = {
       nodes: [
         { id: 'foot A', u: 0, w: 0 },
