@@ -9,7 +9,7 @@ import {
   type Pier,
 } from '../../../../src/engine/checks/ground/pier.ts';
 import { MisuseError } from '../../../../src/engine/errors.ts';
-import { expectRedoable } from '../redo-step.ts';
+import { redoFaults } from '../redo-step.ts';
 
 const post: Pier = { shaft: { shape: 'round', acrossIn: 12, lengthIn: 48 }, pad: null, concretePcf: 150 };
 const padded: Pier = {
@@ -75,11 +75,11 @@ describe('a pier', () => {
   });
 
   it('each step can be redone by hand', () => {
-    expectRedoable((note) => pierWeight(padded, 'any', note));
-    expectRedoable((note) => pierWeight(padded, 'tied', note));
-    expectRedoable((note) => soilReplaced(padded, 30, 100, note));
-    expectRedoable((note) => soilAbovePad(padded, 30, 100, note));
-    expectRedoable((note) => upliftResistance(435, 120, note));
-    expectRedoable((note) => padProjection(padded, note));
+    expect(redoFaults((note) => pierWeight(padded, 'any', note))).toEqual([]);
+    expect(redoFaults((note) => pierWeight(padded, 'tied', note))).toEqual([]);
+    expect(redoFaults((note) => soilReplaced(padded, 30, 100, note))).toEqual([]);
+    expect(redoFaults((note) => soilAbovePad(padded, 30, 100, note))).toEqual([]);
+    expect(redoFaults((note) => upliftResistance(435, 120, note))).toEqual([]);
+    expect(redoFaults((note) => padProjection(padded, note))).toEqual([]);
   });
 });

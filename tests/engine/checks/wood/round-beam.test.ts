@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { adjustedBending, bendingStress } from '../../../../src/engine/checks/wood/bending.ts';
 import { durationFactor } from '../../../../src/engine/checks/wood/duration.ts';
@@ -12,7 +12,7 @@ import {
 } from '../../../../src/engine/checks/wood/shear.ts';
 import { MisuseError } from '../../../../src/engine/errors.ts';
 import { stepsOf } from '../../../../src/engine/note.ts';
-import { expectRedoable } from '../redo-step.ts';
+import { redoFaults } from '../redo-step.ts';
 
 const diameter = fc.double({ min: 2, max: 30, noNaN: true });
 
@@ -105,13 +105,13 @@ describe('bending and shear of a round section', () => {
   });
 
   it('each step can be redone by hand', () => {
-    expectRedoable((note) => roundArea(9, note));
-    expectRedoable((note) => roundSectionModulus(9, note));
-    expectRedoable((note) => bendingStress(-5000, 71.6, note));
-    expectRedoable((note) => adjustedBending(1100, 1.15, 1, 1, note));
-    expectRedoable((note) => adjustedShear(120, 1.25, note));
-    expectRedoable((note) => roundShearStress(-700, 63.6, note));
-    expectRedoable((note) => rectangularShearStress(700, 1.5, 7.25, note));
+    expect(redoFaults((note) => roundArea(9, note))).toEqual([]);
+    expect(redoFaults((note) => roundSectionModulus(9, note))).toEqual([]);
+    expect(redoFaults((note) => bendingStress(-5000, 71.6, note))).toEqual([]);
+    expect(redoFaults((note) => adjustedBending(1100, 1.15, 1, 1, note))).toEqual([]);
+    expect(redoFaults((note) => adjustedShear(120, 1.25, note))).toEqual([]);
+    expect(redoFaults((note) => roundShearStress(-700, 63.6, note))).toEqual([]);
+    expect(redoFaults((note) => rectangularShearStress(700, 1.5, 7.25, note))).toEqual([]);
   });
 });
 
@@ -166,7 +166,7 @@ describe('shear at a seat cut', () => {
   });
 
   it('each step can be redone by hand', () => {
-    expectRedoable((note) => roundEndNotchShear(130, 9, 1.1, note));
-    expectRedoable((note) => rectangularEndNotchShear(130, 1.5, 7.25, 1.1, note));
+    expect(redoFaults((note) => roundEndNotchShear(130, 9, 1.1, note))).toEqual([]);
+    expect(redoFaults((note) => rectangularEndNotchShear(130, 1.5, 7.25, 1.1, note))).toEqual([]);
   });
 });
