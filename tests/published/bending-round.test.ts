@@ -41,6 +41,7 @@ describe('bending of round wood', () => {
     expect(Math.abs(capacity - out.inchKips)).toBeLessThanOrEqual(poles.tolerance.abs);
   });
 
+  // proof [rafter.bending]: printed - Gere and Goodno, Mechanics of Materials 7th ed., problem 5.6-7, floor joists
   it.each(joist.rows)('[rafter.bending] matches Gere and Goodno problem $row', ({ in: given, out }) => {
     const stress = bendingStress(given.momentLbIn, given.sectionModulusIn3);
     expect(Math.abs(stress - out.stressPsi)).toBeLessThanOrEqual(joist.tolerance.abs);

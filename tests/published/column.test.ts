@@ -51,17 +51,22 @@ describe('columns', () => {
 
   // proof [post.push]: printed - worked 4x4 column of a civil engineering study guide, stability factor 0.333
   // proof [post.slender]: printed - the same column, le/d 34.3
-  it.each(studs.rows)('[post.push] [post.slender] match the worked column, $row', ({ in: given, out }) => {
-    const ratio = slenderness(given.effectiveLengthIn, given.sideIn);
-    const FcE = (0.3 * given.EPsi) / ratio ** 2; // the older form that the example uses
-    const CP = columnStabilityFactor(given.FcStarPsi, FcE, given.c);
-    expect(ratio).toBeCloseTo(out.slenderness, 1);
-    expect(Math.abs(FcE - out.eulerPsi)).toBeLessThanOrEqual(studs.tolerance.abs);
-    expect(CP).toBeCloseTo(out.factor, 3);
-    expect(Math.abs(allowableColumnStress(given.FcStarPsi, CP) - out.allowablePsi)).toBeLessThanOrEqual(
-      studs.tolerance.abs,
-    );
-  });
+  // proof [brace.push]: printed - the same column: posts and braces share the factor
+  // proof [brace.slender]: printed - the same column, le/d 34.3
+  it.each(studs.rows)(
+    '[post.push] [post.slender] [brace.push] [brace.slender] match the worked column, $row',
+    ({ in: given, out }) => {
+      const ratio = slenderness(given.effectiveLengthIn, given.sideIn);
+      const FcE = (0.3 * given.EPsi) / ratio ** 2; // the older form that the example uses
+      const CP = columnStabilityFactor(given.FcStarPsi, FcE, given.c);
+      expect(ratio).toBeCloseTo(out.slenderness, 1);
+      expect(Math.abs(FcE - out.eulerPsi)).toBeLessThanOrEqual(studs.tolerance.abs);
+      expect(CP).toBeCloseTo(out.factor, 3);
+      expect(Math.abs(allowableColumnStress(given.FcStarPsi, CP) - out.allowablePsi)).toBeLessThanOrEqual(
+        studs.tolerance.abs,
+      );
+    },
+  );
 
   it.each(cones.rows)(
     '[post.push] the exact cone that judges the taper rule matches Timoshenko, $row',

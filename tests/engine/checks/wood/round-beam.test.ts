@@ -80,7 +80,9 @@ describe('bending and shear of a round section', () => {
     );
   });
 
-  it('[rafter.shear] a rectangle has 3 V / (2 b d), by Q over I b at mid-depth', () => {
+  // proof [rafter.shear]: closed-form - V Q / (I b) at mid-depth of a rectangle
+  // proof [purlin.shear]: closed-form - the same
+  it('[rafter.shear] [purlin.shear] a rectangle has 3 V / (2 b d), by Q over I b at mid-depth', () => {
     const [b, d] = [2, 8];
     const Q = b * (d / 2) * (d / 4);
     expect(rectangularShearStress(-900, b, d)).toBeCloseTo((900 * Q) / (((b * d ** 3) / 12) * b), 10);

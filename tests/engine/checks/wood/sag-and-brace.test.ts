@@ -15,6 +15,8 @@ import { flatWidth } from '../../../../src/engine/geometry/seats.ts';
 import { redoFaults } from '../redo-step.ts';
 
 describe('sag', () => {
+  // proof [rafter.sag]: printed - IBC 2018 Table 1604.3, the same row
+  // proof [purlin.sag]: printed - IBC 2018 Table 1604.3, the same row
   // proof [beam.sag]: printed - IBC 2018 Table 1604.3, roof members without ceiling: L/180, L/180, L/120, cantilever twice
   it.each([
     ['live', false, 1],
@@ -30,7 +32,8 @@ describe('sag', () => {
   );
 
   // proof [beam.sagLongTerm]: closed-form - NDS 3.5.2 (from memory) written out for green wood
-  it('[beam.sagLongTerm] green wood creeps by as much as the dead load bent it at first', () => {
+  // proof [rafter.sagLongTerm]: closed-form - the same
+  it('[beam.sagLongTerm] [rafter.sagLongTerm] green wood creeps by as much as the dead load bent it at first', () => {
     expect(sagAfterYears(0.4, 0.3, 2)).toBeCloseTo(0.7, 12);
     expect(wholeSag(0.4, 0.3, 2)).toBeCloseTo(1.1, 12);
     expect(wholeSag(0.4, 0.3, 1.5) - sagAfterYears(0.4, 0.3, 1.5)).toBeCloseTo(0.4, 12);
