@@ -2,6 +2,8 @@ import type { Check, Status } from './check.ts';
 import type { Shelter } from './geometry/shelter.ts';
 import type { Fault, Message } from './message.ts';
 import type { DesignValues } from './material/values.ts';
+import type { Step } from './note.ts';
+import type { Unit } from './units.ts';
 
 /** What `evaluate` answers. Total: a sound project gives figures, an impossible one gives faults with their paths. */
 export type EvaluateAnswer =
@@ -29,8 +31,8 @@ export interface Evaluation {
 }
 
 export interface CheckRow extends Check {
-  /** ratio in every combination and scenario that was judged, by `combinationId|scenario` */
-  readonly ratios: Readonly<Record<string, number>>;
+  /** ratio in every combination and scenario; NaN where the rule asked nothing. Labels are shared: `combination|scenario` */
+  readonly ratios: { readonly labels: readonly string[]; readonly values: Float64Array };
   /** diameter to spare (+) or missing (-) at the governing section with today's forces held [in]; null where it has no meaning */
   readonly spareIn: number | null;
   /** capacity less demand where it is a force [lb] */
@@ -46,12 +48,12 @@ export interface LogReport {
   readonly heldBackBy: Message | null;
 }
 
+/** One number of the site with the steps that made it; null where a value it needs is not given. */
 export interface PressureReport {
   readonly name: string;
-  readonly value: number;
-  readonly unit: 'psf' | 'lb' | 'mph' | '1' | 'ft' | 'deg';
-  /** key for `explainLoad` */
-  readonly key: string;
+  readonly value: number | null;
+  readonly unit: Unit;
+  readonly steps: readonly Step[];
 }
 
 export interface CombinationReport {
@@ -63,6 +65,8 @@ export interface CombinationReport {
 
 export interface LoadReport {
   readonly pressures: readonly PressureReport[];
+  readonly gustFactor: number;
+  readonly flows: readonly string[];
   readonly cases: readonly { readonly id: string; readonly kind: string; readonly words: Message }[];
   readonly combinations: readonly CombinationReport[];
   /** does not apply, and why */
@@ -77,6 +81,11 @@ export interface LineReport {
   readonly posts: readonly PostReactions[];
   /** members in the plane of the line: stations along each with the greatest and least of N, V, M and the moves */
   readonly members: readonly MemberEnvelope[];
+  readonly braces: readonly {
+    readonly braceId: string;
+    readonly greatestPushLb: number;
+    readonly greatestPullLb: number;
+  }[];
   /** sideways force that the line must be held against where it does not hold itself, worst combination [lb] */
   readonly holdingLb: number;
 }

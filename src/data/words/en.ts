@@ -3,6 +3,7 @@ import { FIELD_MESSAGES } from './fields.ts';
 import { GEOMETRY_MESSAGES } from './geometry.ts';
 import { LOAD_MESSAGES } from './loads.ts';
 import { PROJECT_MESSAGES } from './project.ts';
+import { ROOF_MESSAGES } from './roof.ts';
 import { WOOD_MESSAGES } from './wood.ts';
 
 /** Every sentence that the engine can say, by code; `{name}` is filled from the message's values. */
@@ -11,6 +12,7 @@ export const MESSAGES = {
   ...GEOMETRY_MESSAGES,
   ...LOAD_MESSAGES,
   ...CHECK_MESSAGES,
+  ...ROOF_MESSAGES,
   ...WOOD_MESSAGES,
   ...FIELD_MESSAGES,
 } as const;

@@ -31,7 +31,12 @@ const holdForce = (mesh: LineMesh, state: FrameState): number => state.reactions
  * Solves one set of working braces for all cases at once.
  * @returns null when the set leaves a mechanism (nothing holds the free line sideways)
  */
-export function solveBraceSet(mesh: LineMesh, states: SolvedStates, working: readonly boolean[], free: boolean): BraceSet | null {
+export function solveBraceSet(
+  mesh: LineMesh,
+  states: SolvedStates,
+  working: readonly boolean[],
+  free: boolean,
+): BraceSet | null {
   const count = mesh.braces.length;
   const on = working.flatMap((w, j) => (w ? [j] : []));
   const size = on.length + (free ? 1 : 0);
@@ -66,7 +71,10 @@ const MECHANISM = 1e-9;
  * Gaussian elimination with row scaling and partial pivoting; null when singular. The systems here have one row per
  * working brace, seldom more than a dozen, and mix inches per pound with pounds per inch, hence the scaling.
  */
-function solveDense(matrix: readonly (readonly number[])[], columns: readonly (readonly number[])[]): readonly (readonly number[])[] | null {
+function solveDense(
+  matrix: readonly (readonly number[])[],
+  columns: readonly (readonly number[])[],
+): readonly (readonly number[])[] | null {
   const n = matrix.length;
   const columnScale = Array.from({ length: n }, (_, j) => Math.max(...matrix.map((row) => Math.abs(row[j]!)), 0) || 1);
   const rows = matrix.map((row) => row.map((v, j) => v / columnScale[j]!));

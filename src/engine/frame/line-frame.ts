@@ -18,6 +18,7 @@ export interface LineResponse {
   readonly braceModel: BraceModel;
   /** held sideways at the beam by something else than the line itself */
   readonly held: boolean;
+  readonly working: readonly boolean[];
   readonly values: Float64Array;
 }
 
@@ -31,7 +32,8 @@ export interface LineFrame {
   readonly residual: number;
 }
 
-export type LineAnswer = { readonly ok: true; readonly frame: LineFrame } | { readonly ok: false; readonly reason: Message };
+export type LineAnswer =
+  { readonly ok: true; readonly frame: LineFrame } | { readonly ok: false; readonly reason: Message };
 
 export interface LineSetting {
   /** a pull capacity is given at every brace joint of the line */
@@ -63,16 +65,26 @@ export function analyseLine(
     unitPush: mesh.braces.map((_, j) => factored.solve(unitPush(mesh, j))),
     unitShift: factored.solve(unitShift(mesh)),
   };
-  const layout = new Superposition(mesh, states, loads.dead.length, new Map(loads.cases.map((c, i) => [c.caseId, i])));
+  const layout = new Superposition(
+    mesh,
+    states,
+    loads.dead.map((d) => d.piece),
+    new Map(loads.cases.map((c, i) => [c.caseId, i])),
+  );
 
   const responses: LineResponse[] = [];
   const unheld: { combination: Combination; reason: Message }[] = [];
   const all = mesh.braces.map(() => true);
   const none = mesh.braces.map(() => false);
-  const add = (combination: Combination, braceModel: BraceModel, working: readonly boolean[], free: boolean): boolean => {
+  const add = (
+    combination: Combination,
+    braceModel: BraceModel,
+    working: readonly boolean[],
+    free: boolean,
+  ): boolean => {
     const values = layout.combine(combination, working, free);
     if (!values) return false;
-    responses.push({ combination, braceModel, held: !free, values });
+    responses.push({ combination, braceModel, held: !free, working, values });
     return true;
   };
 
@@ -89,7 +101,8 @@ export function analyseLine(
     const free = setting.holdsItself && combination.swaysAlong;
     const working = pushOnly(mesh, layout, combination, free);
     const pushing = working !== null && add(combination, 'pushOnly', working, free);
-    if (!pushing && !bothWays) unheld.push({ combination, reason: message('nothingHoldsWhilePulled', { line: members.line.label }) });
+    if (!pushing && !bothWays)
+      unheld.push({ combination, reason: message('nothingHoldsWhilePulled', { line: members.line.label }) });
     if (combination.gravityOnly) add(combination, 'idle', none, false);
   }
   const residual = Math.max(0, ...[...solved, ...states.unitPush].map((s) => s.residual));

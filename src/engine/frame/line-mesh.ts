@@ -6,6 +6,8 @@ import type { BarElement, BeamElement, FrameModel, FrameNode, Support } from '..
 /** Longest element on a beam and on a post [in]: stations for checks are the element ends. */
 const BEAM_STEP_IN = 12;
 const POST_STEP_IN = 24;
+/** Places closer together than this share a node [in]; the solver wants elements no shorter than 1/32. */
+export const SAME_PLACE_IN = 1 / 16;
 
 /** One member of the frame as a chain of elements, from its start. */
 export interface Chain {
@@ -37,7 +39,11 @@ export interface LineMesh {
   readonly line: LineGeometry;
   readonly model: FrameModel;
   readonly beams: readonly Chain[];
-  readonly posts: readonly (Chain & { readonly post: PostGeometry; readonly support: number; readonly beamNodes: readonly { readonly beamId: string; readonly node: number }[] })[];
+  readonly posts: readonly (Chain & {
+    readonly post: PostGeometry;
+    readonly support: number;
+    readonly beamNodes: readonly { readonly beamId: string; readonly node: number }[];
+  })[];
   readonly braces: readonly BraceLink[];
   readonly holdNode: number;
   readonly holdSupport: number;
@@ -67,7 +73,11 @@ export function membersOfLine(shelter: Shelter, line: LineGeometry): LineMembers
  * @param elasticity mean E of each member [psi]
  * @param loadX      x of point loads, so that each lands on a node [in]
  */
-export function meshLine(members: LineMembers, elasticity: (memberId: string) => number, loadX: readonly number[]): LineMesh {
+export function meshLine(
+  members: LineMembers,
+  elasticity: (memberId: string) => number,
+  loadX: readonly number[],
+): LineMesh {
   const builder = new Builder();
   const { beams, posts, braces, line } = members;
 
@@ -79,22 +89,45 @@ export function meshLine(members: LineMembers, elasticity: (memberId: string) =>
       ...beam.stations.map((s) => s.xIn),
     ].filter((x) => x > beam.fromXIn && x < beam.toXIn);
     const xs = subdivided([beam.fromXIn, ...stops, beam.toXIn], BEAM_STEP_IN);
-    return builder.chain(beam.id, 'beam', elasticity(beam.id), beam.stick, xs.map((x) => ({
-      at: x - beam.fromXIn, u: x, w: between(beam.stations, x, (s) => s.axisZIn), diameterIn: between(beam.stations, x, (s) => s.diameterIn),
-    })));
+    return builder.chain(
+      beam.id,
+      'beam',
+      elasticity(beam.id),
+      beam.stick,
+      xs.map((x) => ({
+        at: x - beam.fromXIn,
+        u: x,
+        w: between(beam.stations, x, (s) => s.axisZIn),
+        diameterIn: between(beam.stations, x, (s) => s.diameterIn),
+      })),
+    );
   });
 
   const postChains = posts.map((post) => {
-    const stops = [post.seatZIn, ...braces.filter((b) => b.postId === post.id).map((b) => b.postPoint.zIn)].filter((z) => z > post.footZIn && z < post.axisZIn);
+    const stops = [post.seatZIn, ...braces.filter((b) => b.postId === post.id).map((b) => b.postPoint.zIn)].filter(
+      (z) => z > post.footZIn && z < post.axisZIn,
+    );
     const zs = subdivided([post.footZIn, ...stops, post.axisZIn], POST_STEP_IN);
     const beamNodes = beams.flatMap((beam, i) => {
       const node = builder.nodeAt(beamChains[i]!, post.xIn - beam.fromXIn);
       return node === null ? [] : [{ beamId: beam.id, node }];
     });
-    const chain = builder.chain(post.id, 'post', elasticity(post.id), post.stick, zs.map((z) => ({
-      at: z - post.woodFromZIn, u: post.xIn, w: z, diameterIn: postDiameter(post.stick, z - post.woodFromZIn, post.lengthIn),
-    })));
-    builder.hinge(chain.nodes[chain.nodes.length - 1]!, beamNodes.map((b) => b.node));
+    const chain = builder.chain(
+      post.id,
+      'post',
+      elasticity(post.id),
+      post.stick,
+      zs.map((z) => ({
+        at: z - post.woodFromZIn,
+        u: post.xIn,
+        w: z,
+        diameterIn: postDiameter(post.stick, z - post.woodFromZIn, post.lengthIn),
+      })),
+    );
+    builder.hinge(
+      chain.nodes[chain.nodes.length - 1]!,
+      beamNodes.map((b) => b.node),
+    );
     return { ...chain, post, support: builder.support(chain.nodes[0]!, post), beamNodes };
   });
 
@@ -134,9 +167,25 @@ function axialFlexibility(stick: Stick | null, lengthIn: number, E: number): num
   return sum;
 }
 
-/** Sorted, without near-duplicates, and with every gap cut into equal parts no longer than `step`. */
+/**
+ * Sorted, near places merged into one (the ends stay where they are), and every gap cut into equal parts no longer than
+ * `step`.
+ */
 function subdivided(stops: readonly number[], step: number): readonly number[] {
-  const sorted = [...stops].sort((a, b) => a - b).filter((x, i, all) => i === 0 || x - all[i - 1]! > 1e-6);
+  const sorted = [...stops].sort((a, b) => a - b);
+  const last = sorted[sorted.length - 1]!;
+  return cutGaps([...withoutNear(sorted.filter((x) => last - x > SAME_PLACE_IN)), last], step);
+}
+
+/** Drops what lies near an earlier kept place: a chain of near places must not survive one by one. */
+function withoutNear(sorted: readonly number[]): readonly number[] {
+  return sorted.reduce<number[]>(
+    (kept, x) => (kept.length === 0 || x - kept[kept.length - 1]! > SAME_PLACE_IN ? [...kept, x] : kept),
+    [],
+  );
+}
+
+function cutGaps(sorted: readonly number[], step: number): readonly number[] {
   const result: number[] = [sorted[0]!];
   for (let i = 1; i < sorted.length; i++) {
     const from = sorted[i - 1]!;
@@ -169,22 +218,35 @@ class Builder {
     });
     for (let i = 1; i < points.length; i++) {
       this.#elements.push({
-        kind: 'beam', id: `${memberId}#${i - 1}-${i}`, from: `${memberId}#${i - 1}`, to: `${memberId}#${i}`, E,
+        kind: 'beam',
+        id: `${memberId}#${i - 1}-${i}`,
+        from: `${memberId}#${i - 1}`,
+        to: `${memberId}#${i}`,
+        E,
         section: sectionOf(stick, E, points[i - 1]!.diameterIn, points[i]!.diameterIn),
       });
     }
-    return { memberId, role, firstElement, count: points.length - 1, atIn: points.map((p) => p.at), nodes, diameterIn: points.map((p) => p.diameterIn) };
+    return {
+      memberId,
+      role,
+      firstElement,
+      count: points.length - 1,
+      atIn: points.map((p) => p.at),
+      nodes,
+      diameterIn: points.map((p) => p.diameterIn),
+    };
   }
 
   nodeAt(chain: Chain, at: number): number | null {
-    const i = chain.atIn.findIndex((a) => Math.abs(a - at) < 1e-5);
+    const i = chain.atIn.findIndex((a) => Math.abs(a - at) <= SAME_PLACE_IN);
     return i < 0 ? null : chain.nodes[i]!;
   }
 
   /** The post top turns freely under the beam; a second beam that meets there rests on the same pin. */
   hinge(postTop: number, beamNodes: readonly number[]): void {
     const [first, ...others] = beamNodes;
-    for (const node of [postTop, ...others]) this.#nodes[node] = { ...this.#nodes[node]!, hingedTo: this.#nodes[first!]!.id };
+    for (const node of [postTop, ...others])
+      this.#nodes[node] = { ...this.#nodes[node]!, hingedTo: this.#nodes[first!]!.id };
   }
 
   support(node: number, post: PostGeometry): number {
@@ -207,8 +269,18 @@ class Builder {
 /** A typed section gives only EI; its axial stiffness is taken as that of a 100 in2 stick (it carries almost no push). */
 const TYPED_AREA_IN2 = 100;
 
-function sectionOf(stick: Stick | null, E: number, fromDiameterIn: number, toDiameterIn: number): BeamElement['section'] {
-  if (stick?.kind === 'sawn') return { kind: 'prismatic', areaIn2: stick.breadthIn * stick.depthIn, inertiaIn4: (stick.breadthIn * stick.depthIn ** 3) / 12 };
+function sectionOf(
+  stick: Stick | null,
+  E: number,
+  fromDiameterIn: number,
+  toDiameterIn: number,
+): BeamElement['section'] {
+  if (stick?.kind === 'sawn')
+    return {
+      kind: 'prismatic',
+      areaIn2: stick.breadthIn * stick.depthIn,
+      inertiaIn4: (stick.breadthIn * stick.depthIn ** 3) / 12,
+    };
   if (stick?.kind === 'typed') return { kind: 'prismatic', areaIn2: TYPED_AREA_IN2, inertiaIn4: stick.EIPsiIn4 / E };
   return { kind: 'round', fromDiameterIn, toDiameterIn };
 }

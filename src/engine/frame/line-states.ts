@@ -1,6 +1,6 @@
 import type { LineCase } from '../loads/cases.ts';
 import type { ElementLoad, LoadState, NodeLoad } from '../solver/model.ts';
-import type { Chain, LineMesh } from './line-mesh.ts';
+import { SAME_PLACE_IN, type Chain, type LineMesh } from './line-mesh.ts';
 
 /** A load case of the line as loads on nodes and elements of its mesh. */
 export function loadState(mesh: LineMesh, lineCase: LineCase): LoadState {
@@ -12,24 +12,30 @@ export function loadState(mesh: LineMesh, lineCase: LineCase): LoadState {
     const node = beamNodeAt(mesh, point.xIn);
     if (node !== null) nodes.push({ node: nodeId(node), u: point.alongLb, w: -point.downLb });
   }
-  if (lineCase.onBeam.length > 1) for (const beam of mesh.beams) elements.push(...beamLoads(mesh, beam, lineCase.onBeam));
+  if (lineCase.onBeam.length > 1)
+    for (const beam of mesh.beams) elements.push(...beamLoads(mesh, beam, lineCase.onBeam));
   for (const on of lineCase.onPosts) {
     const post = mesh.posts.find((p) => p.memberId === on.postId);
     if (!post) continue;
     const from = post.atIn[0]!;
     const span = post.atIn[post.atIn.length - 1]! - from;
-    const down = (at: number): number => on.footDownLbPerIn + ((at - from) / span) * (on.topDownLbPerIn - on.footDownLbPerIn);
+    const down = (at: number): number =>
+      on.footDownLbPerIn + ((at - from) / span) * (on.topDownLbPerIn - on.footDownLbPerIn);
     for (let i = 0; i < post.count; i++) {
       elements.push({
         element: mesh.model.elements[post.firstElement + i]!.id,
-        fromU: on.alongLbPerIn, toU: on.alongLbPerIn, fromW: -down(post.atIn[i]!), toW: -down(post.atIn[i + 1]!),
+        fromU: on.alongLbPerIn,
+        toU: on.alongLbPerIn,
+        fromW: -down(post.atIn[i]!),
+        toW: -down(post.atIn[i + 1]!),
       });
     }
   }
   for (const on of lineCase.onBraces) {
     const link = mesh.braces.find((b) => b.brace.id === on.braceId);
     if (!link) continue;
-    for (const node of [link.postNode, link.topNode]) nodes.push({ node: nodeId(node), u: on.alongLb / 2, w: -on.downLb / 2 });
+    for (const node of [link.postNode, link.topNode])
+      nodes.push({ node: nodeId(node), u: on.alongLb / 2, w: -on.downLb / 2 });
   }
   return { nodes, elements };
 }
@@ -53,7 +59,7 @@ export function unitShift(mesh: LineMesh): LoadState {
 /** Node on a beam at x; where two beams meet, the first (they share the pin). */
 function beamNodeAt(mesh: LineMesh, xIn: number): number | null {
   for (const beam of mesh.beams) {
-    for (const node of beam.nodes) if (Math.abs(mesh.model.nodes[node]!.u - xIn) < 1e-5) return node;
+    for (const node of beam.nodes) if (Math.abs(mesh.model.nodes[node]!.u - xIn) <= SAME_PLACE_IN) return node;
   }
   return null;
 }
@@ -66,8 +72,14 @@ function beamLoads(mesh: LineMesh, beam: Chain, profile: LineCase['onBeam']): re
     const element = mesh.model.elements[beam.firstElement + i]!;
     const from = mesh.model.nodes[beam.nodes[i]!]!.u;
     const to = mesh.model.nodes[beam.nodes[i + 1]!]!.u;
-    if (from < first - 1e-6 || to > last + 1e-6) continue;
-    result.push({ element: element.id, fromU: 0, toU: 0, fromW: -profileAt(profile, from), toW: -profileAt(profile, to) });
+    if (from < first - SAME_PLACE_IN || to > last + SAME_PLACE_IN) continue;
+    result.push({
+      element: element.id,
+      fromU: 0,
+      toU: 0,
+      fromW: -profileAt(profile, from),
+      toW: -profileAt(profile, to),
+    });
   }
   return result;
 }
@@ -76,7 +88,8 @@ function profileAt(profile: LineCase['onBeam'], xIn: number): number {
   for (let i = 1; i < profile.length; i++) {
     const a = profile[i - 1]!;
     const b = profile[i]!;
-    if (xIn <= b.xIn + 1e-9) return a.downLbPerIn + ((xIn - a.xIn) / (b.xIn - a.xIn || 1)) * (b.downLbPerIn - a.downLbPerIn);
+    if (xIn <= b.xIn + 1e-9)
+      return a.downLbPerIn + ((xIn - a.xIn) / (b.xIn - a.xIn || 1)) * (b.downLbPerIn - a.downLbPerIn);
   }
   return profile[profile.length - 1]!.downLbPerIn;
 }

@@ -12,7 +12,12 @@ const CLOSES_IN = 1e-9;
  * come closer, until nothing changes.
  * @returns the braces that push; null when the free line becomes a mechanism or no steady state is found
  */
-export function pushOnly(mesh: LineMesh, layout: Superposition, combination: Combination, free: boolean): readonly boolean[] | null {
+export function pushOnly(
+  mesh: LineMesh,
+  layout: Superposition,
+  combination: Combination,
+  free: boolean,
+): readonly boolean[] | null {
   let working = mesh.braces.map(() => true);
   for (let round = 0; round < ROUNDS; round++) {
     const forces = layout.braceForces(combination, working, free);

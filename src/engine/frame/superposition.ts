@@ -1,6 +1,7 @@
 import type { Combination } from '../loads/combination.ts';
 import type { FrameState } from '../solver/model.ts';
 import { gapOpening, solveBraceSet, type SolvedStates } from './brace-sets.ts';
+import type { LineResponse } from './line-frame.ts';
 import type { LineMesh } from './line-mesh.ts';
 
 interface SetResults {
@@ -26,7 +27,8 @@ export class Superposition {
   constructor(
     private readonly mesh: LineMesh,
     private readonly states: SolvedStates,
-    private readonly pieces: number,
+    /** names of the dead pieces */
+    private readonly pieces: readonly string[],
     private readonly indexOfCase: ReadonlyMap<string, number>,
   ) {
     this.movesAt = mesh.model.elements.length * 6;
@@ -42,19 +44,24 @@ export class Superposition {
     const out = new Float64Array(this.size);
     for (const { caseId, factor } of combination.factors) {
       const index = this.indexOfCase.get(caseId);
-      if (index !== undefined) addTo(out, set.vectors[2 * this.pieces + index]!, factor);
+      if (index !== undefined) addTo(out, set.vectors[2 * this.pieces.length + index]!, factor);
     }
     if (combination.dead.weight === 'heavy') {
-      for (let p = 0; p < this.pieces; p++) addTo(out, set.vectors[p]!, combination.dead.factor);
+      for (let p = 0; p < this.pieces.length; p++) addTo(out, set.vectors[p]!, combination.dead.factor);
       return out;
     }
     const others = out.slice();
-    for (let p = 0; p < this.pieces; p++) addAdverse(out, others, set.vectors[p]!, set.vectors[this.pieces + p]!, combination.dead.factor);
+    for (let p = 0; p < this.pieces.length; p++)
+      addAdverse(out, others, set.vectors[p]!, set.vectors[this.pieces.length + p]!, combination.dead.factor);
     return out;
   }
 
   /** Push of working braces and how far apart the ends of idle ones move, for choosing which braces push. */
-  braceForces(combination: Combination, working: readonly boolean[], free: boolean): { readonly push: Float64Array; readonly opening: Float64Array } | null {
+  braceForces(
+    combination: Combination,
+    working: readonly boolean[],
+    free: boolean,
+  ): { readonly push: Float64Array; readonly opening: Float64Array } | null {
     const set = this.#results(working, free);
     if (!set) return null;
     const count = this.mesh.braces.length;
@@ -62,13 +69,14 @@ export class Superposition {
     const opening = new Float64Array(count);
     const take = (caseIndex: number, factor: number): void => {
       addTo(push, set.answers[caseIndex]!, factor);
-      for (let j = 0; j < count; j++) if (!working[j]) opening[j]! += factor * gapOpening(this.mesh, this.states.cases[caseIndex]!, j);
+      for (let j = 0; j < count; j++)
+        if (!working[j]) opening[j]! += factor * gapOpening(this.mesh, this.states.cases[caseIndex]!, j);
     };
-    const first = combination.dead.weight === 'heavy' ? 0 : this.pieces;
-    for (let p = 0; p < this.pieces; p++) take(first + p, combination.dead.factor);
+    const first = combination.dead.weight === 'heavy' ? 0 : this.pieces.length;
+    for (let p = 0; p < this.pieces.length; p++) take(first + p, combination.dead.factor);
     for (const { caseId, factor } of combination.factors) {
       const index = this.indexOfCase.get(caseId);
-      if (index !== undefined) take(2 * this.pieces + index, factor);
+      if (index !== undefined) take(2 * this.pieces.length + index, factor);
     }
     for (let j = 0; j < count; j++) {
       if (working[j]) continue;
@@ -78,14 +86,33 @@ export class Superposition {
     return { push, opening };
   }
 
-  /** What one case alone contributes, for the steps of a check. */
-  contribution(combination: Combination, working: readonly boolean[], free: boolean, index: number): readonly { readonly caseId: string; readonly factor: number; readonly value: number }[] {
-    const set = this.#results(working, free);
+  /** What each dead piece and load case brings to one value of a response, for the steps of a check. */
+  parts(
+    response: LineResponse,
+    index: number,
+  ): readonly { readonly name: string; readonly factor: number; readonly value: number }[] {
+    const { combination, working, held } = response;
+    const set = this.#results(working, !held);
     if (!set) return [];
-    return combination.factors.flatMap(({ caseId, factor }) => {
+    const cases = combination.factors.flatMap(({ caseId, factor }) => {
       const at = this.indexOfCase.get(caseId);
-      return at === undefined ? [] : [{ caseId, factor, value: set.vectors[2 * this.pieces + at]![index]! }];
+      return at === undefined
+        ? []
+        : [{ name: caseId, factor, value: set.vectors[2 * this.pieces.length + at]![index]! }];
     });
+    const others = cases.reduce((sum, c) => sum + c.factor * c.value, 0);
+    const dead = this.pieces.map((name, p) => {
+      const heavy = set.vectors[p]![index]!;
+      const light = set.vectors[this.pieces.length + p]![index]!;
+      const asHeavy = combination.dead.weight === 'heavy' ? combination.dead.factor : 1;
+      const useHeavy = combination.dead.weight === 'heavy' || heavy * others > 0;
+      return {
+        name: `dead ${useHeavy ? 'heavy' : 'light'}, ${name}`,
+        factor: useHeavy ? asHeavy : combination.dead.factor,
+        value: useHeavy ? heavy : light,
+      };
+    });
+    return [...dead, ...cases].filter((c) => c.value !== 0);
   }
 
   #results(working: readonly boolean[], free: boolean): SetResults | null {
@@ -93,7 +120,12 @@ export class Superposition {
     const known = this.#sets.get(key);
     if (known !== undefined) return known;
     const solved = solveBraceSet(this.mesh, this.states, working, free);
-    const results = solved ? { answers: solved.answers, vectors: this.states.cases.map((state, c) => this.#vector(state, solved.answers[c]!)) } : null;
+    const results = solved
+      ? {
+          answers: solved.answers,
+          vectors: this.states.cases.map((state, c) => this.#vector(state, solved.answers[c]!)),
+        }
+      : null;
     this.#sets.set(key, results);
     return results;
   }
@@ -120,6 +152,12 @@ function addTo(out: Float64Array, vector: Float64Array, factor: number): void {
 }
 
 /** Own rule of uplift: a piece of dead load that helps counts light x 0.6, one that adds to the harm heavy x 1.0. */
-function addAdverse(out: Float64Array, others: Float64Array, heavy: Float64Array, light: Float64Array, factor: number): void {
+function addAdverse(
+  out: Float64Array,
+  others: Float64Array,
+  heavy: Float64Array,
+  light: Float64Array,
+  factor: number,
+): void {
   for (let i = 0; i < out.length; i++) out[i]! += heavy[i]! * others[i]! > 0 ? heavy[i]! : factor * light[i]!;
 }

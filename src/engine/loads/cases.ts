@@ -46,6 +46,8 @@ export interface LineLoads {
   readonly cases: readonly LineCase[];
   /** total sway force of each case along x, for lines that something else holds [lb] */
   readonly alongLb: Readonly<Record<string, number>>;
+  /** all dead load, heavy [lb] */
+  readonly deadLb: number;
 }
 
 export const emptyLineCase = (caseId: string): LineCase => ({

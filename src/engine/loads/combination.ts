@@ -7,6 +7,8 @@ import type { Message } from '../message.ts';
  */
 export interface Combination {
   readonly id: string;
+  /** strength; sag at once; sag that comes after years ((Kcr - 1) x dead + live or snow) */
+  readonly purpose: 'strength' | 'sag' | 'sagLongTerm';
   readonly words: Message;
   readonly dead: { readonly factor: number; readonly weight: 'heavy' | 'light' };
   readonly factors: readonly { readonly caseId: string; readonly factor: number }[];

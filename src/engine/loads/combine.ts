@@ -28,6 +28,7 @@ export function combine(cases: readonly LoadCase[]): readonly Combination[] {
       return [found.map((loadCase) => ({ loadCase, factor }))];
     });
     return products(choices).map((chosen) => ({
+      purpose: 'strength' as const,
       id: [rule.id, ...chosen.map((c) => c.loadCase.id)].join('+'),
       words: message(rule.words),
       dead: rule.dead,
@@ -45,4 +46,39 @@ function products<T>(choices: readonly (readonly T[])[]): readonly (readonly T[]
     (sets, next) => sets.flatMap((set) => next.map((item) => [...set, item])),
     [[]],
   );
+}
+
+/** Share of strength-level wind for sag. @source IBC Table 1604.3 note f, from memory */
+const SERVICE_WIND = 0.42;
+
+/**
+ * What sag is asked of: each roof live, snow and wind case alone, and the creep of the dead load together with live or
+ * snow. The line counts as held sideways: these are movements of the roof, not of the frame.
+ * @param kcr whole sag after years over the sag at once
+ */
+export function serviceCombinations(cases: readonly LoadCase[], kcr: number): readonly Combination[] {
+  const base = { duration: 'permanent' as const, durationFactor: 1, gravityOnly: true, swaysAlong: false };
+  return cases.flatMap((c): Combination[] => {
+    if (c.kind === 'notional' || c.swaysAlong) return [];
+    const factor = c.kind === 'wind' ? SERVICE_WIND : 1;
+    const alone: Combination = {
+      ...base,
+      purpose: 'sag',
+      id: `sag+${c.id}`,
+      words: message('combinationSag'),
+      dead: { factor: 0, weight: 'heavy' },
+      factors: [{ caseId: c.id, factor }],
+      gravityOnly: c.kind !== 'wind',
+    };
+    if (c.kind === 'wind') return [alone];
+    const years: Combination = {
+      ...base,
+      purpose: 'sagLongTerm',
+      id: `years+${c.id}`,
+      words: message('combinationYears'),
+      dead: { factor: kcr - 1, weight: 'heavy' },
+      factors: [{ caseId: c.id, factor: 1 }],
+    };
+    return [alone, years];
+  });
 }

@@ -134,7 +134,7 @@ export function lineLoads(
     lineCases.push(notional.lineCase);
     alongLb[notional.loadCase.id] = toward * notional.forceLb;
   }
-  return { loads: { lineId: line.id, dead, cases: lineCases, alongLb }, cases, roofLivePsf: live.psf };
+  return { loads: { lineId: line.id, dead, cases: lineCases, alongLb, deadLb: heavyLb }, cases, roofLivePsf: live.psf };
 }
 
 interface Context {

@@ -1,0 +1,238 @@
+import { beamSites } from './checks/beam/beam-checks.ts';
+import { braceSites } from './checks/brace/brace-checks.ts';
+import { checkSource, plainSource, type CheckSource } from './checks/check-source.ts';
+import type { LineCheckContext } from './checks/line-context.ts';
+import { pierSites, footRows } from './checks/pier/pier-checks.ts';
+import { postSites } from './checks/post/post-checks.ts';
+import { plainRow } from './checks/site-of-check.ts';
+import { alongSystem, swayAlongRows, swayAlongSites } from './checks/sway/sway-checks.ts';
+import { notGiven, outside, judge } from './check.ts';
+import type { CheckRow, LineReport } from './evaluation.ts';
+import { analyseLine, type BraceModel } from './frame/line-frame.ts';
+import { membersOfLine, type LineMembers } from './frame/line-mesh.ts';
+import type { LineGeometry, Shelter, Stick } from './geometry/shelter.ts';
+import { lineReport } from './line-report.ts';
+import { combine, serviceCombinations } from './loads/combine.ts';
+import type { Combination } from './loads/combination.ts';
+import type { LoadCase } from './loads/cases.ts';
+import { lineLoads, stretchesOf } from './loads/line-loads.ts';
+import type { RoofCase, RunOf } from './loads/roof-cases.ts';
+import type { SitePressures } from './loads/site/site-pressures.ts';
+import type { MemberWeights } from './loads/weights.ts';
+import type { Materials } from './material-of.ts';
+import { message, type Message } from './message.ts';
+import { capacityOf, jointKey } from './project/joint-capacity.ts';
+import type { Project } from './project/model.ts';
+import { quantity } from './units.ts';
+
+export interface LineParts {
+  readonly source: readonly CheckSource[];
+  readonly report: LineReport;
+  readonly cases: readonly LoadCase[];
+  readonly combinations: readonly Combination[];
+  readonly residual: number;
+  /** all dead load on the line, heavy [lb] */
+  readonly deadLb: number;
+}
+
+export interface Givens {
+  readonly project: Project;
+  readonly shelter: Shelter;
+  readonly site: SitePressures;
+  readonly roof: readonly RoofCase[];
+  readonly runOf: RunOf;
+  readonly weights: MemberWeights;
+  readonly materials: Materials;
+}
+
+/** Largest unbalanced force over applied force that is rounding and nothing else. */
+const BALANCED = 1e-9;
+/** Stands in for E of a typed section, whose EI is typed: only the product counts [psi]. */
+const TYPED_E = 1_000_000;
+
+/** Loads, frame and checks of one frame line; a line that cannot be analysed says why and judges nothing. */
+export function assembleLine(givens: Givens, line: LineGeometry): LineParts {
+  const { project, shelter, site } = givens;
+  const members = membersOfLine(shelter, line);
+  const loading = lineLoads(project, shelter, line, site, givens.roof, givens.runOf, givens.weights);
+  const combinations = combine(loading.cases);
+  const deadLb = loading.loads.deadLb;
+  const blocked = whyNotAnalysed(givens, members);
+  if (blocked) return unanalysed(givens, members, blocked, loading.cases, combinations, deadLb);
+
+  const system = alongSystem(project.lateral.along, line.id);
+  const fixedFeet = members.posts.some((p) => p.foot.fixity.along !== 'pinned');
+  const heldByOthers = system?.by === 'building' || system?.by === 'ratedWalls';
+  const holdsItself = !heldByOthers && (members.braces.length > 0 || fixedFeet);
+  const answer = analyseLine(
+    members,
+    loading.loads,
+    [...combinations, ...serviceCombinations(loading.cases, project.calculation.kcr)],
+    elasticity(givens, members),
+    {
+      pullGiven: pullIsGiven(project, members),
+      holdsItself: heldByOthers
+        ? false
+        : holdsItself || system === null || system.by === 'kneeBraces' || system.by === 'none',
+    },
+  );
+  if (!answer.ok)
+    return unanalysed(
+      givens,
+      members,
+      { status: 'outside', reason: answer.reason },
+      loading.cases,
+      combinations,
+      deadLb,
+    );
+
+  const context: LineCheckContext = {
+    project,
+    shelter,
+    line,
+    frame: answer.frame,
+    site,
+    stretches: stretchesOf(line, members.posts),
+    alongLb: loading.loads.alongLb,
+    valuesOf: givens.materials.of,
+  };
+  const group = {
+    responses: answer.frame.responses,
+    name: (r: (typeof answer.frame.responses)[number]) => ({
+      combinationId: r.combination.id,
+      scenario: MODEL_WORDS[r.braceModel],
+    }),
+    sites: [
+      ...beamSites(context),
+      ...braceSites(context),
+      ...postSites(context),
+      ...pierSites(context),
+      ...swayAlongSites(context, holdsItself),
+    ],
+  };
+  return {
+    source: [
+      checkSource(group),
+      plainSource([
+        ...typedRows(members),
+        ...footRows(project, members.posts),
+        ...swayAlongRows(context, system),
+        balanceRow(line.id, answer.frame.residual),
+      ]),
+    ],
+    report: lineReport(context),
+    cases: loading.cases,
+    combinations,
+    residual: answer.frame.residual,
+    deadLb,
+  };
+}
+
+/** Brace models as rows and sheets name them. */
+const MODEL_WORDS: Record<BraceModel, string> = {
+  bothWays: 'braces push and pull',
+  pushOnly: 'braces only push',
+  idle: 'braces idle',
+  noBraces: 'no braces',
+};
+
+function balanceRow(lineId: string, residual: number): CheckRow {
+  return plainRow(
+    'frame.balance',
+    lineId,
+    { kind: 'whole', name: '' },
+    judge(quantity(residual, '1'), quantity(BALANCED, '1')),
+  );
+}
+
+type Blocked = { readonly status: 'notGiven' | 'outside'; readonly reason: Message };
+
+/** A member without wood, values or weight makes the forces of the whole line unknown. */
+function whyNotAnalysed(givens: Givens, members: LineMembers): Blocked | null {
+  if (members.posts.length === 0)
+    return { status: 'notGiven', reason: message('lineWithoutPosts', { line: members.line.label }) };
+  for (const member of [...members.beams, ...members.posts, ...members.braces]) {
+    if (!member.stick) return { status: 'notGiven', reason: message('memberNotGiven', { member: member.label }) };
+    const answer = givens.materials.of(member.id);
+    if (!answer.ok && member.stick.kind !== 'typed') return { status: answer.status, reason: answer.reason };
+    const weight = givens.weights.missing.get(member.id);
+    if (weight) return { status: 'notGiven', reason: weight };
+  }
+  for (const rafter of givens.shelter.rafters) {
+    const weight = givens.weights.missing.get(rafter.id);
+    if (weight) return { status: 'notGiven', reason: weight };
+  }
+  return null;
+}
+
+function elasticity(givens: Givens, members: LineMembers): (memberId: string) => number {
+  const sticks = new Map<string, Stick | null>(
+    [...members.beams, ...members.posts, ...members.braces].map((m) => [m.id, m.stick]),
+  );
+  return (memberId) => {
+    if (sticks.get(memberId)?.kind === 'typed') return TYPED_E;
+    const answer = givens.materials.of(memberId);
+    return answer.ok ? answer.values.EPsi : TYPED_E;
+  };
+}
+
+/** Every brace joint of the line has a pull capacity above zero. */
+function pullIsGiven(project: Project, members: LineMembers): boolean {
+  return members.braces.every((b) =>
+    (['bracePost', 'braceTop'] as const).every((kind) => {
+      const capacity = capacityOf(project, kind, jointKey(kind, b.id));
+      return capacity?.kind === 'rated' && (capacity.parts.pullLb ?? 0) > 0;
+    }),
+  );
+}
+
+/** Posts and braces of a typed section have no wood values to be judged by. */
+function typedRows(members: LineMembers): readonly CheckRow[] {
+  const whole = { kind: 'whole', name: '' } as const;
+  const typed = (m: { readonly stick: Stick | null }): boolean => m.stick?.kind === 'typed';
+  return [
+    ...members.posts
+      .filter(typed)
+      .map((p) => plainRow('post.push', p.id, whole, outside(message('typedSection', { name: p.label })))),
+    ...members.braces
+      .filter(typed)
+      .map((b) => plainRow('brace.push', b.id, whole, outside(message('typedSection', { name: b.label })))),
+  ];
+}
+
+/** Rows that stand for every check of a line that was not analysed. */
+function unanalysed(
+  givens: Givens,
+  members: LineMembers,
+  blocked: Blocked,
+  cases: readonly LoadCase[],
+  combinations: readonly Combination[],
+  deadLb: number,
+): LineParts {
+  const whole = { kind: 'whole', name: '' } as const;
+  const verdict = blocked.status === 'outside' ? outside(blocked.reason) : notGiven(blocked.reason);
+  const rows: CheckRow[] = [
+    plainRow('frame.stands', members.line.id, whole, verdict),
+    ...members.beams.map((b) => plainRow('beam.bending', b.id, whole, verdict)),
+    ...members.posts.map((p) => plainRow('post.push', p.id, whole, verdict)),
+    ...members.braces.map((b) => plainRow('brace.push', b.id, whole, verdict)),
+    ...members.posts.map((p) => plainRow('pier.bearing', p.id, whole, verdict)),
+    ...footRows(givens.project, members.posts),
+  ];
+  return {
+    source: [plainSource(rows)],
+    report: {
+      lineId: members.line.id,
+      stands: false,
+      reason: blocked.reason,
+      posts: [],
+      members: [],
+      braces: [],
+      holdingLb: 0,
+    },
+    cases,
+    combinations,
+    residual: 0,
+    deadLb,
+  };
+}

@@ -1,0 +1,22 @@
+import type { RoofForm } from '../data/loads/free-roof-main.ts';
+import type { SitePressures } from './loads/site/site-pressures.ts';
+import { message, type Message } from './message.ts';
+import type { Project } from './project/model.ts';
+
+/** What was assumed, for screen and sheet; each departure of the loads is said too. */
+export function assumptionsOf(project: Project, site: SitePressures, form: RoofForm | null): readonly Message[] {
+  return [
+    message('assumeFirstOrder'),
+    message('assumeEffectiveLengths'),
+    message('assumeNoDiaphragm'),
+    message('assumeNoShelter'),
+    message('assumeBraceModels'),
+    message('worstZoneEverywhere'),
+    ...(project.supportLines.some((l) => l.kind === 'ledger') ? [message('attachedCanopy')] : []),
+    ...(form === 'pitched' ? [message('assumeNoThrust')] : []),
+    ...site.departures,
+    ...project.instead.map((i) =>
+      message('typedInstead', { what: i.what, of: i.of ?? 'the whole shelter', value: i.value, why: i.why }),
+    ),
+  ];
+}

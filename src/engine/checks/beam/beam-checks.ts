@@ -1,0 +1,27 @@
+import type { LineResponse } from '../../frame/line-frame.ts';
+import type { CheckSite } from '../site-of-check.ts';
+import type { LineCheckContext } from '../line-context.ts';
+import { beamBendingSite } from './bending.ts';
+import { beamStretches } from './beam-sections.ts';
+import { cutSites } from './cuts.ts';
+import { sagSites } from './sag.ts';
+import { seatSites } from './seat.ts';
+import { beamShearSite, endNotchSite } from './shear.ts';
+
+/** Every check of the beams of a line, stretch by stretch and seat by seat. */
+export function beamSites(context: LineCheckContext): readonly CheckSite<LineResponse>[] {
+  const stretches = beamStretches(context);
+  const posts = context.frame.mesh.posts;
+  const byStretch = stretches.flatMap((on) => [
+    beamBendingSite(context, on),
+    beamShearSite(context, on),
+    ...cutSites(context, on),
+    ...sagSites(context, on),
+    ...posts.flatMap((p) =>
+      p.post.seats
+        .filter((s) => s.beamId === on.beam.id)
+        .flatMap((s) => endNotchSite(context, on, s, p.memberId) ?? []),
+    ),
+  ]);
+  return [...byStretch, ...posts.flatMap((p) => p.post.seats.flatMap((s) => seatSites(context, p, s)))];
+}

@@ -1,0 +1,76 @@
+import type { LineResponse } from '../../frame/line-frame.ts';
+import { SAME_PLACE_IN, type Chain } from '../../frame/line-mesh.ts';
+import { sectionsOf, type SectionAt } from '../../frame/read-response.ts';
+import type { BeamGeometry, CutGeometry } from '../../geometry/shelter.ts';
+import type { Stretch } from '../../loads/line-loads.ts';
+import type { LineCheckContext } from '../line-context.ts';
+import { sectionAt, type Section } from '../section.ts';
+
+/** A beam's station with what is left of the wood there. */
+export interface BeamStation extends SectionAt {
+  readonly xIn: number;
+  readonly section: Section;
+  /** deepest cut at this station; null where the log is whole */
+  readonly cut: CutGeometry | null;
+}
+
+/** One beam of the line with the stretch it fills. */
+export interface BeamStretch {
+  readonly beam: BeamGeometry;
+  readonly chain: Chain;
+  readonly stretch: Stretch;
+  readonly stations: readonly BeamStation[];
+}
+
+/** Stations of every beam, stretch by stretch (between posts, beyond the last). */
+export function beamStretches(context: LineCheckContext): readonly BeamStretch[] {
+  const { frame, stretches } = context;
+  return frame.mesh.beams.flatMap((chain) => {
+    const beam = frame.members.beams.find((b) => b.id === chain.memberId)!;
+    const all = sectionsOf(chain, frame.layout).map((s): BeamStation => {
+      const xIn = beam.fromXIn + s.atIn;
+      const cut = deepestCut(beam.cuts, xIn);
+      return { ...s, xIn, cut, section: sectionAt(beam.stick!, s.diameterIn, cut?.depthIn ?? 0) };
+    });
+    return stretches.flatMap((stretch): BeamStretch[] => {
+      const stations = all.filter(
+        (s) => s.xIn > stretch.fromXIn - SAME_PLACE_IN && s.xIn < stretch.toXIn + SAME_PLACE_IN,
+      );
+      const overlaps = beam.fromXIn < stretch.toXIn - 1e-6 && beam.toXIn > stretch.fromXIn + 1e-6;
+      return overlaps && stations.length > 0 ? [{ beam, chain, stretch, stations }] : [];
+    });
+  });
+}
+
+function deepestCut(cuts: readonly CutGeometry[], xIn: number): CutGeometry | null {
+  return cuts
+    .filter((c) => Math.abs(c.atXIn - xIn) <= c.lengthIn / 2 + 1e-6)
+    .reduce<CutGeometry | null>((worst, c) => (!worst || c.depthIn > worst.depthIn ? c : worst), null);
+}
+
+/** True when the moment stretches the wood where the cut is. A cut on the side is stretched either way. */
+export function cutIsStretched(cut: CutGeometry, momentLbIn: number): boolean {
+  const turned = ((cut.angleDeg % 360) + 360) % 360;
+  if (Math.abs(momentLbIn) < 1) return false;
+  if (turned > 120 && turned < 240) return momentLbIn > 0;
+  if (turned < 60 || turned > 300) return momentLbIn < 0;
+  return true;
+}
+
+/** Index of the worst station by a measure. */
+export function worstStation(
+  stations: readonly BeamStation[],
+  response: LineResponse,
+  measure: (s: BeamStation, values: Float64Array) => number,
+): number {
+  let worst = 0;
+  let most = -Infinity;
+  for (let i = 0; i < stations.length; i++) {
+    const m = measure(stations[i]!, response.values);
+    if (m > most) {
+      most = m;
+      worst = i;
+    }
+  }
+  return worst;
+}

@@ -1,0 +1,126 @@
+import { clause } from '../../../data/sources.ts';
+import type { LineResponse } from '../../frame/line-frame.ts';
+import type { Note } from '../../note.ts';
+import { put } from '../../note.ts';
+import { quantity } from '../../units.ts';
+import type { CheckSite } from '../site-of-check.ts';
+import { forcePut, isStrength, valuesIn, type LineCheckContext } from '../line-context.ts';
+import { adjustedBending } from '../wood/bending.ts';
+import { durationFactor } from '../wood/duration.ts';
+import { cutIsStretched, worstStation, type BeamStation, type BeamStretch } from './beam-sections.ts';
+
+/** Net section of a cut that is stretched counts with twice the bending stress (own rule). */
+export const STRETCHED_CUT = 2;
+
+/**
+ * Bending of a tapering beam, station by station; the worst section is a result, not an assumption.
+ * The small thrust that braces put into the beam is added as pull at Fb / Ft, whichever way it acts (safe side).
+ * @source NDS 3.3, 3.9.1; round sections with CL = 1 (3.3.3.1)
+ */
+export function beamBendingSite(context: LineCheckContext, on: BeamStretch): CheckSite<LineResponse> {
+  const values = valuesIn(context, on.beam.id);
+  const place = { kind: on.stretch.kind, name: on.stretch.name } as const;
+  if (!values) return typedBendingSite(context, on);
+  const pullShare = values.FbPsi / values.FtPsi;
+  const stress = (s: BeamStation, v: Float64Array): number => {
+    const moment = v[s.moment]!;
+    const twice = s.cut !== null && cutIsStretched(s.cut, moment) ? STRETCHED_CUT : 1;
+    return (twice * Math.abs(moment)) / s.section.modulusIn3 + (pullShare * Math.abs(v[s.axial]!)) / s.section.areaIn2;
+  };
+  const worst = (r: LineResponse): BeamStation => on.stations[worstStation(on.stations, r, stress)]!;
+  return {
+    ruleId: 'beam.bending',
+    memberId: on.beam.id,
+    place,
+    unit: 'psi',
+    applies: isStrength,
+    demand: (r, note) => {
+      const s = worst(r);
+      const total = stress(s, r.values);
+      if (note) tellStress(context, r, s, pullShare, total, note);
+      return total;
+    },
+    capacity: (r, note) => {
+      if (note) durationFactor(r.combination.duration, note);
+      for (const step of note ? values.steps.Fb : []) note?.(step);
+      return adjustedBending(values.FbPsi, r.combination.durationFactor, 1, 1, note);
+    },
+    worstAt: (r) => worst(r).atIn,
+    reason: (r) => {
+      const s = worst(r);
+      return s.cut && cutIsStretched(s.cut, r.values[s.moment]!) ? { code: 'seatTurnsTension', values: {} } : null;
+    },
+    grows: { power: 3, diameterAt: (r) => worst(r).diameterIn },
+  };
+}
+
+function tellStress(
+  context: LineCheckContext,
+  r: LineResponse,
+  s: BeamStation,
+  pullShare: number,
+  total: number,
+  note: Note,
+): void {
+  s.section.tell(note);
+  const twice = s.cut !== null && cutIsStretched(s.cut, r.values[s.moment]!) ? STRETCHED_CUT : 1;
+  note({
+    symbol: 'fb',
+    words: 'bending stress, with the thrust along the beam',
+    formula: 'k |M| / S + (Fb / Ft) |N| / A',
+    put: [
+      put('k', twice, '1', twice === 1 ? 'no stretched cut here' : 'net section of a stretched cut (own rule)'),
+      forcePut(context, r, s.moment, 'M', 'lb·in', 'moment'),
+      put('S', s.section.modulusIn3, 'in3', 'section modulus'),
+      put('Fb / Ft', pullShare, '1', 'bending value over pull value'),
+      forcePut(context, r, s.axial, 'N', 'lb', 'thrust along the beam'),
+      put('A', s.section.areaIn2, 'in2', 'area'),
+    ],
+    result: quantity(total, 'psi'),
+    clause: clause('NDS', '3.3, 3.9.1'),
+  });
+}
+
+/** A section typed from its maker is judged by moment. */
+function typedBendingSite(context: LineCheckContext, on: BeamStretch): CheckSite<LineResponse> {
+  const stick = on.beam.stick;
+  const limit = stick?.kind === 'typed' ? stick.FbSIn3Psi : NaN;
+  const moment = (s: BeamStation, v: Float64Array): number => Math.abs(v[s.moment]!);
+  const worst = (r: LineResponse): BeamStation => on.stations[worstStation(on.stations, r, moment)]!;
+  return {
+    ruleId: 'beam.bending',
+    memberId: on.beam.id,
+    place: { kind: on.stretch.kind, name: on.stretch.name },
+    unit: 'lb·in',
+    applies: isStrength,
+    demand: (r, note) => {
+      const s = worst(r);
+      note?.({
+        symbol: 'M',
+        words: 'greatest moment',
+        formula: '|M|',
+        put: [forcePut(context, r, s.moment, 'M', 'lb·in', 'moment')],
+        result: quantity(moment(s, r.values), 'lb·in'),
+        clause: clause('MECHANICS', 'plane frame, first order'),
+      });
+      return moment(s, r.values);
+    },
+    capacity: (r, note) => {
+      const capacity = limit * r.combination.durationFactor;
+      note?.({
+        symbol: "M'",
+        words: 'moment that the maker allows, with the load duration',
+        formula: 'Fb S CD',
+        put: [
+          put('Fb S', limit, 'lb·in', 'typed'),
+          put('CD', r.combination.durationFactor, '1', 'load duration factor'),
+        ],
+        result: quantity(capacity, 'lb·in'),
+        clause: clause('OWN', 'values as typed'),
+      });
+      return capacity;
+    },
+    worstAt: (r) => worst(r).atIn,
+    reason: () => ({ code: 'typedSection', values: { name: stick?.kind === 'typed' ? stick.name : '' } }),
+  };
+}

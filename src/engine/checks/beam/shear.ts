@@ -1,0 +1,116 @@
+import { remembered } from '../../../data/sources.ts';
+import { breaks } from '../../check.ts';
+import type { LineResponse } from '../../frame/line-frame.ts';
+import { SAME_PLACE_IN } from '../../frame/line-mesh.ts';
+import { clause } from '../../../data/sources.ts';
+import type { SeatGeometry } from '../../geometry/shelter.ts';
+import { put } from '../../note.ts';
+import { quantity } from '../../units.ts';
+import type { CheckSite } from '../site-of-check.ts';
+import { forcePut, isStrength, tellForce, valuesIn, type LineCheckContext } from '../line-context.ts';
+import { durationFactor } from '../wood/duration.ts';
+import { adjustedShear, rectangularEndNotchShear, roundEndNotchShear } from '../wood/shear.ts';
+import { worstStation, type BeamStation, type BeamStretch } from './beam-sections.ts';
+
+/**
+ * Shear of a beam, station by station; 4 V / 3 A on a round section. Loads close to a support are not left out (safe side).
+ * @source NDS 3.4.2; MECHANICS circle
+ */
+export function beamShearSite(context: LineCheckContext, on: BeamStretch): CheckSite<LineResponse> {
+  const values = valuesIn(context, on.beam.id);
+  const typed = on.beam.stick?.kind === 'typed' ? on.beam.stick : null;
+  const measure = typed
+    ? (s: BeamStation, v: Float64Array) => Math.abs(v[s.shear]!)
+    : (s: BeamStation, v: Float64Array) => Math.abs(v[s.shear]!) / s.section.shearAreaIn2;
+  const worst = (r: LineResponse): BeamStation => on.stations[worstStation(on.stations, r, measure)]!;
+  const unit = typed ? 'lb' : 'psi';
+  return {
+    ruleId: 'beam.shear',
+    memberId: on.beam.id,
+    place: { kind: on.stretch.kind, name: on.stretch.name },
+    unit,
+    applies: isStrength,
+    demand: (r, note) => {
+      const s = worst(r);
+      note?.({
+        symbol: typed ? 'V' : 'fv',
+        words: typed ? 'greatest shear' : 'greatest shear stress',
+        formula: typed ? '|V|' : '|V| / Av',
+        put: [
+          forcePut(context, r, s.shear, 'V', 'lb', 'shear'),
+          ...(typed ? [] : [put('Av', s.section.shearAreaIn2, 'in2', 'shear area: 3/4 of a whole round section')]),
+        ],
+        result: quantity(measure(s, r.values), unit),
+        clause: clause('NDS', '3.4.2'),
+      });
+      return measure(s, r.values);
+    },
+    capacity: (r, note) => {
+      if (note) durationFactor(r.combination.duration, note);
+      if (typed || !values) {
+        const limit = (typed?.VallowLb ?? NaN) * r.combination.durationFactor;
+        note?.({
+          symbol: "V'",
+          words: 'shear that the maker allows, with the load duration',
+          formula: 'V CD',
+          put: [
+            put('V', typed?.VallowLb ?? NaN, 'lb', 'typed'),
+            put('CD', r.combination.durationFactor, '1', 'load duration factor'),
+          ],
+          result: quantity(limit, 'lb'),
+          clause: clause('OWN', 'values as typed'),
+        });
+        return limit;
+      }
+      for (const step of note ? values.steps.Fv : []) note?.(step);
+      return adjustedShear(values.FvPsi, r.combination.durationFactor, note);
+    },
+    worstAt: (r) => worst(r).atIn,
+    grows: { power: 2, diameterAt: (r) => worst(r).diameterIn },
+  };
+}
+
+/** A seat counts as an end seat when less than one diameter of log goes on past its bearing (own rule). */
+export const isEndSeat = (seat: SeatGeometry): boolean => seat.toBeamEndIn <= seat.beamDiameterIn;
+
+/**
+ * Shear at a seat cut on the stretched side at the end of the log.
+ * @source NDS 3.4.3.2 (from memory): V' = 2/3 Fv' An (dn/d)2
+ */
+export function endNotchSite(
+  context: LineCheckContext,
+  on: BeamStretch,
+  seat: SeatGeometry,
+  postId: string,
+): CheckSite<LineResponse> | null {
+  const values = valuesIn(context, on.beam.id);
+  const stick = on.beam.stick;
+  if (!values || !stick || stick.kind === 'typed' || !isEndSeat(seat) || seat.depthIn <= 0) return null;
+  const beside = on.stations.filter((s) => Math.abs(s.xIn - seat.xIn) <= SAME_PLACE_IN);
+  if (beside.length === 0) return null;
+  const worst = (r: LineResponse): BeamStation => beside[worstStation(beside, r, (s, v) => Math.abs(v[s.shear]!))]!;
+  return {
+    ruleId: 'beam.endNotch',
+    memberId: on.beam.id,
+    place: { kind: 'support', name: `${postId}@${on.stretch.name}` },
+    unit: 'lb',
+    clause: remembered('NDS', '3.4.3.2'),
+    applies: isStrength,
+    stops: () =>
+      seat.depthIn > seat.beamDiameterIn / 4
+        ? breaks({ code: 'cutTooDeep', values: { depthIn: seat.depthIn, limitIn: seat.beamDiameterIn / 4 } })
+        : null,
+    demand: (r, note) => {
+      const s = worst(r);
+      if (note) tellForce(context, r, s.shear, 'V', 'lb', 'shear beside the seat', note);
+      return Math.abs(r.values[s.shear]!);
+    },
+    capacity: (r, note) => {
+      const Fv = adjustedShear(values.FvPsi, r.combination.durationFactor, note);
+      return stick.kind === 'round'
+        ? roundEndNotchShear(Fv, seat.beamDiameterIn, seat.depthIn, note)
+        : rectangularEndNotchShear(Fv, stick.breadthIn, stick.depthIn, seat.depthIn, note);
+    },
+    reason: () => (seat.depthIn > seat.beamDiameterIn / 8 ? { code: 'endCutCaution', values: {} } : null),
+  };
+}

@@ -1,0 +1,184 @@
+import { clause } from '../../../data/sources.ts';
+
+import type { LineResponse } from '../../frame/line-frame.ts';
+import type { BraceLink } from '../../frame/line-mesh.ts';
+import { pushIndex } from '../../frame/read-response.ts';
+import { meanDiameter } from '../../geometry/sticks.ts';
+import type { BraceGeometry } from '../../geometry/shelter.ts';
+import type { DesignValues } from '../../material/values.ts';
+import { put, type Note } from '../../note.ts';
+import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
+import { quantity } from '../../units.ts';
+import type { CheckSite } from '../site-of-check.ts';
+import { isStrength, tellForce, valuesIn, type LineCheckContext } from '../line-context.ts';
+import { ratedSite } from '../joints/rated-site.ts';
+import {
+  adjustedCompression,
+  allowableColumnStress,
+  columnStabilityFactor,
+  eulerStress,
+  GREATEST_SLENDERNESS,
+  slenderness,
+} from '../wood/column.ts';
+import { equalAreaSide, representativeDiameter } from '../wood/tapered-column.ts';
+import { braceEndSites } from './brace-end-sites.ts';
+
+/** Every check of the knee braces of a line. */
+export function braceSites(context: LineCheckContext): readonly CheckSite<LineResponse>[] {
+  return context.frame.mesh.braces.flatMap((link, j) => {
+    const values = valuesIn(context, link.brace.id);
+    const push = (r: LineResponse): number => r.values[pushIndex(context.frame.layout, j)]!;
+    return [
+      ...(values ? axialSites(context, link, j, values) : []),
+      ...braceEndSites(context, link.brace, values, push),
+      ...tieSites(context, link.brace, push),
+    ];
+  });
+}
+
+interface ColumnSizes {
+  readonly areaIn2: number;
+  readonly sideIn: number;
+  readonly smallestAreaIn2: number;
+  readonly tell: (note: Note) => void;
+}
+
+/** Both ends pinned: the brace buckles between its working points. Round: equal-area square of the representative diameter. */
+function columnSizes(brace: BraceGeometry): ColumnSizes | null {
+  const stick = brace.stick;
+  if (!stick || stick.kind === 'typed') return null;
+  if (stick.kind === 'sawn') {
+    const area = stick.breadthIn * stick.depthIn;
+    return {
+      areaIn2: area,
+      sideIn: Math.min(stick.breadthIn, stick.depthIn),
+      smallestAreaIn2: area,
+      tell: () => undefined,
+    };
+  }
+  const diameters = stick.profile.map((p) => p.diameterIn);
+  const smallest = Math.min(...diameters);
+  const largest = Math.max(...diameters);
+  const d = representativeDiameter(smallest, largest, 'bothPinnedOneTaper');
+  return {
+    areaIn2: (Math.PI * d * d) / 4,
+    sideIn: equalAreaSide(d),
+    smallestAreaIn2: (Math.PI * smallest * smallest) / 4,
+    tell: (note) => {
+      representativeDiameter(smallest, largest, 'bothPinnedOneTaper', note);
+      equalAreaSide(d, note);
+    },
+  };
+}
+
+function axialSites(
+  context: LineCheckContext,
+  link: BraceLink,
+  j: number,
+  values: DesignValues,
+): readonly CheckSite<LineResponse>[] {
+  const sizes = columnSizes(link.brace);
+  if (!sizes) return [];
+  const index = pushIndex(context.frame.layout, j);
+  const length = link.brace.lengthIn;
+  const FcE = eulerStress(values.EminPsi, length, sizes.sideIn);
+  const at = { memberId: link.brace.id, place: { kind: 'whole', name: '' } as const };
+  const stress = (symbol: string, words: string, force: number, area: number, note?: Note): number => {
+    note?.({
+      symbol,
+      words,
+      formula: 'P / A',
+      put: [put('P', force, 'lb', 'axial force'), put('A', area, 'in2', 'area')],
+      result: quantity(force / area, 'psi'),
+      clause: clause('NDS', '3.6.3'),
+    });
+    return force / area;
+  };
+  return [
+    {
+      ...at,
+      ruleId: 'brace.push',
+      unit: 'psi',
+      applies: isStrength,
+      demand: (r, note) => {
+        if (note) {
+          tellForce(context, r, index, 'P', 'lb', 'push in the brace', note);
+          sizes.tell(note);
+        }
+        return stress('fc', 'compression stress', Math.max(0, r.values[index]!), sizes.areaIn2, note);
+      },
+      capacity: (r, note) => {
+        for (const step of note ? values.steps.Fc : []) note?.(step);
+        const star = adjustedCompression(values.FcPsi, r.combination.durationFactor, note);
+        if (note) eulerStress(values.EminPsi, length, sizes.sideIn, note);
+        return allowableColumnStress(star, columnStabilityFactor(star, FcE, values.cForColumns, note), note);
+      },
+      grows: {
+        power: 2,
+        diameterAt: () => (link.brace.stick?.kind === 'round' ? meanDiameter(link.brace.stick) : sizes.sideIn),
+      },
+    },
+    {
+      ...at,
+      ruleId: 'brace.pull',
+      unit: 'psi',
+      applies: isStrength,
+      demand: (r, note) => {
+        if (note) tellForce(context, r, index, 'P', 'lb', 'push in the brace (pull is below zero)', note);
+        return stress(
+          'ft',
+          'pull stress at the thinnest place',
+          Math.max(0, -r.values[index]!),
+          sizes.smallestAreaIn2,
+          note,
+        );
+      },
+      capacity: (r, note) => {
+        for (const step of note ? values.steps.Ft : []) note?.(step);
+        const allowable = values.FtPsi * r.combination.durationFactor;
+        note?.({
+          symbol: "Ft'",
+          words: 'allowable pull along the grain',
+          formula: 'Ft × CD',
+          put: [
+            put('Ft', values.FtPsi, 'psi', 'reference pull value'),
+            put('CD', r.combination.durationFactor, '1', 'load duration factor'),
+          ],
+          result: quantity(allowable, 'psi'),
+          clause: clause('NDS', '3.8.1'),
+        });
+        return allowable;
+      },
+    },
+    {
+      ...at,
+      ruleId: 'brace.slender',
+      unit: '1',
+      applies: isStrength,
+      demand: (_, note) => {
+        if (note) sizes.tell(note);
+        return slenderness(length, sizes.sideIn, note);
+      },
+      capacity: () => GREATEST_SLENDERNESS,
+    },
+  ];
+}
+
+/** Pull that both joints of a brace must hold, in every combination that pulls. */
+function tieSites(
+  context: LineCheckContext,
+  brace: BraceGeometry,
+  push: (r: LineResponse) => number,
+): readonly CheckSite<LineResponse>[] {
+  return (['bracePost', 'braceTop'] as const).map((kind) =>
+    ratedSite({
+      ruleId: 'brace.tie',
+      memberId: brace.id,
+      place: { kind: 'joint', name: kind },
+      capacity: capacityOf(context.project, kind, jointKey(kind, brace.id)),
+      part: 'pull',
+      force: (r) => Math.max(0, -push(r)),
+      words: kind === 'bracePost' ? 'pull at the post end' : 'pull at the top end',
+    }),
+  );
+}

@@ -1,0 +1,201 @@
+import { notGiven } from '../../check.ts';
+import { clause } from '../../../data/sources.ts';
+import type { LineResponse } from '../../frame/line-frame.ts';
+import { diameterAt, type BraceGeometry } from '../../geometry/shelter.ts';
+import { flatWidth } from '../../geometry/seats.ts';
+import type { DesignValues } from '../../material/values.ts';
+import { put, type Note } from '../../note.ts';
+import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
+import { quantity } from '../../units.ts';
+import { isStrength, valuesIn, type LineCheckContext } from '../line-context.ts';
+import type { CheckSite } from '../site-of-check.ts';
+import { bearingAtAngle, bearingStress } from '../wood/bearing.ts';
+import { angleToGrain, braceContactArea, forceAlongLog, forceSquareToLog, shoulderArea } from '../wood/brace-end.ts';
+import { ratedSite } from '../joints/rated-site.ts';
+
+/** One end of a brace on the log that receives it. */
+interface End {
+  readonly which: 'post' | 'top';
+  readonly kind: 'bracePost' | 'braceTop';
+  readonly logId: string;
+  readonly logDiameterIn: number;
+  readonly braceDiameterIn: number;
+  /** angle between the brace and the log's axis [deg] */
+  readonly betaDeg: number;
+  readonly cut: BraceGeometry['ends']['post'];
+}
+
+/**
+ * A pushing brace presses square to the log and slides along it. The square part is bearing in both woods (Hankinson);
+ * the part along needs a housed shoulder or a rated joint, else its capacity is not given.
+ * @source NDS 3.10.3; MECHANICS ellipse of a round stick cut at an angle
+ */
+export function braceEndSites(
+  context: LineCheckContext,
+  brace: BraceGeometry,
+  values: DesignValues | null,
+  push: (r: LineResponse) => number,
+): readonly CheckSite<LineResponse>[] {
+  return endsOf(brace).flatMap((end) => {
+    const logValues = valuesIn(context, end.logId);
+    const both = values && logValues ? { brace: values, log: logValues } : null;
+    return [squareSite(brace, end, both, push), ...alongSites(context, brace, end, both, push)];
+  });
+}
+
+function endsOf(brace: BraceGeometry): readonly End[] {
+  const stick = brace.stick;
+  const d = (at: number): number =>
+    stick?.kind === 'round'
+      ? (diameterAt(stick, at) ?? 0)
+      : stick?.kind === 'sawn'
+        ? Math.min(stick.breadthIn, stick.depthIn)
+        : 0;
+  return [
+    {
+      which: 'post',
+      kind: 'bracePost',
+      logId: brace.postId,
+      logDiameterIn: brace.postDiameterIn,
+      braceDiameterIn: d(0),
+      betaDeg: brace.phiDeg,
+      cut: brace.ends.post,
+    },
+    {
+      which: 'top',
+      kind: 'braceTop',
+      logId: brace.toId,
+      logDiameterIn: brace.topDiameterIn,
+      braceDiameterIn: d(brace.lengthIn),
+      betaDeg: 90 - brace.phiDeg,
+      cut: brace.ends.top,
+    },
+  ];
+}
+
+interface BothWoods {
+  readonly brace: DesignValues;
+  readonly log: DesignValues;
+}
+
+/** A saddled end bears on its whole ellipse; a housed or flat one on what the flat is wide. */
+function contactArea(end: End, note?: Note): number {
+  if (end.cut.kind !== 'coped')
+    return end.cut.depthIn > 0
+      ? braceContactArea(end.braceDiameterIn, end.cut.depthIn, end.logDiameterIn, end.betaDeg, note)
+      : 0;
+  const d = Math.min(end.braceDiameterIn, end.logDiameterIn);
+  const area = (Math.PI * d * d) / 4 / Math.sin((end.betaDeg * Math.PI) / 180);
+  note?.({
+    symbol: 'A',
+    words: 'contact of the saddled end',
+    formula: 'π d2 / (4 sin β)',
+    put: [put('d', d, 'in', 'brace diameter there'), put('β', end.betaDeg, 'deg', 'angle between brace and log')],
+    result: quantity(area, 'in2'),
+    clause: clause('MECHANICS', 'ellipse'),
+  });
+  return area;
+}
+
+function squareSite(
+  brace: BraceGeometry,
+  end: End,
+  both: BothWoods | null,
+  push: (r: LineResponse) => number,
+): CheckSite<LineResponse> {
+  const area = both && end.braceDiameterIn > 0 ? contactArea(end) : 0;
+  return {
+    ruleId: 'brace.bearing',
+    memberId: brace.id,
+    place: { kind: 'end', name: end.which },
+    unit: 'psi',
+    applies: isStrength,
+    stops: () =>
+      area > 0
+        ? null
+        : notGiven({ code: both ? 'braceEndHasNoFlat' : 'memberNotGiven', values: { member: brace.label } }),
+    demand: (r, note) => {
+      tellPush(r, push, note);
+      const square = forceSquareToLog(Math.max(0, push(r)), end.betaDeg, note);
+      if (note) contactArea(end, note);
+      return bearingStress(square, area, note);
+    },
+    capacity: (r, note) => lesserBearing(both!, end, 'side', r.combination.durationFactor, note),
+  };
+}
+
+function tellPush(r: LineResponse, push: (r: LineResponse) => number, note?: Note): void {
+  note?.({
+    symbol: 'F',
+    words: 'push in the brace',
+    formula: 'F',
+    put: [put('F', push(r), 'lb', 'from the frame analysis')],
+    result: quantity(Math.max(0, push(r)), 'lb'),
+    clause: clause('MECHANICS', 'plane frame, first order'),
+  });
+}
+
+/** The weaker wood at this face: the log and the brace meet the same force at different angles to their grain. */
+function lesserBearing(both: BothWoods, end: End, face: 'side' | 'shoulder', CD: number, note?: Note): number {
+  const inLog = bearingAtAngle(both.log.FcPsi * CD, both.log.FcPerpPsi, angleToGrain('log', face, end.betaDeg), note);
+  const inBrace = bearingAtAngle(
+    both.brace.FcPsi * CD,
+    both.brace.FcPerpPsi,
+    angleToGrain('brace', face, end.betaDeg),
+    note,
+  );
+  const least = Math.min(inLog, inBrace);
+  note?.({
+    symbol: "Fθ'",
+    words: 'the weaker of log and brace',
+    formula: 'min',
+    put: [put('log', inLog, 'psi', 'log'), put('brace', inBrace, 'psi', 'brace')],
+    result: quantity(least, 'psi'),
+    clause: clause('NDS', '3.10.3'),
+  });
+  return least;
+}
+
+function alongSites(
+  context: LineCheckContext,
+  brace: BraceGeometry,
+  end: End,
+  both: BothWoods | null,
+  push: (r: LineResponse) => number,
+): readonly CheckSite<LineResponse>[] {
+  const place = { kind: 'end', name: end.which } as const;
+  const housed = end.cut.kind === 'housed' && end.cut.depthIn > 0 && both !== null && end.braceDiameterIn > 0;
+  if (!housed) {
+    const capacity = capacityOf(context.project, end.kind, jointKey(end.kind, brace.id));
+    return [
+      ratedSite({
+        ruleId: 'brace.shoulder',
+        memberId: brace.id,
+        place,
+        capacity,
+        part: 'along',
+        force: (r) => forceAlongLog(Math.max(0, push(r)), end.betaDeg),
+        words: 'push along the log; no housed shoulder takes it',
+      }),
+    ];
+  }
+  const width = Math.min(flatWidth(end.logDiameterIn, end.cut.depthIn), end.braceDiameterIn);
+  const area = shoulderArea(end.cut.depthIn, end.logDiameterIn, end.braceDiameterIn);
+  return [
+    {
+      ruleId: 'brace.shoulder',
+      memberId: brace.id,
+      place,
+      unit: 'psi',
+      applies: isStrength,
+      stops: () => (width > 0 ? null : notGiven({ code: 'braceEndHasNoFlat', values: { member: brace.label } })),
+      demand: (r, note) => {
+        tellPush(r, push, note);
+        const along = forceAlongLog(Math.max(0, push(r)), end.betaDeg, note);
+        if (note) shoulderArea(end.cut.depthIn, end.logDiameterIn, end.braceDiameterIn, note);
+        return bearingStress(along, area, note);
+      },
+      capacity: (r, note) => lesserBearing(both!, end, 'shoulder', r.combination.durationFactor, note),
+    },
+  ];
+}

@@ -1,0 +1,83 @@
+import type { LineFrame, LineResponse } from '../frame/line-frame.ts';
+import type { LineGeometry, Shelter } from '../geometry/shelter.ts';
+import type { Stretch } from '../loads/line-loads.ts';
+import type { DesignValues, MaterialAnswer } from '../material/values.ts';
+import { put, type Note, type Put, type Step } from '../note.ts';
+import { clause } from '../../data/sources.ts';
+import type { SitePressures } from '../loads/site/site-pressures.ts';
+import type { Project } from '../project/model.ts';
+import { quantity, type Unit } from '../units.ts';
+
+/** What the checks of one frame line look at. Every member of an analysed line has wood and values. */
+export interface LineCheckContext {
+  readonly project: Project;
+  readonly shelter: Shelter;
+  readonly line: LineGeometry;
+  readonly frame: LineFrame;
+  readonly stretches: readonly Stretch[];
+  readonly site: SitePressures;
+  /** sway force of each case along x on this line [lb] */
+  readonly alongLb: Readonly<Record<string, number>>;
+  readonly valuesOf: (memberId: string) => MaterialAnswer;
+}
+
+/** Values of a member of an analysed line; a typed section has none and is judged by its maker's figures. */
+export function valuesIn(context: LineCheckContext, memberId: string): DesignValues | null {
+  const answer = context.valuesOf(memberId);
+  return answer.ok ? answer.values : null;
+}
+
+export const isStrength = (r: LineResponse): boolean => r.combination.purpose === 'strength';
+
+/** A force of the frame with what each load case brings to it, for the steps of a check. */
+export function forcePut(
+  context: LineCheckContext,
+  response: LineResponse,
+  index: number,
+  symbol: string,
+  unit: Unit,
+  words: string,
+): Put {
+  const { layout } = context.frame;
+  return put(
+    symbol,
+    response.values[index]!,
+    unit,
+    words,
+    forceSteps(layout.parts(response, index), response.values[index]!, symbol, unit, words),
+  );
+}
+
+function forceSteps(
+  parts: readonly { readonly name: string; readonly factor: number; readonly value: number }[],
+  total: number,
+  symbol: string,
+  unit: Unit,
+  words: string,
+): readonly Step[] {
+  return [
+    {
+      symbol,
+      words: `${words}, from the frame analysis`,
+      formula: 'sum of factor × case',
+      put: parts.map((p) => put(`${p.factor} ×`, p.value, unit, p.name)),
+      result: quantity(total, unit),
+      clause: clause('MECHANICS', 'plane frame, first order'),
+    },
+  ];
+}
+
+/** Writes one force as a step of its own, ahead of the formula that uses it. */
+export function tellForce(
+  context: LineCheckContext,
+  response: LineResponse,
+  index: number,
+  symbol: string,
+  unit: Unit,
+  words: string,
+  note: Note,
+): void {
+  const { layout } = context.frame;
+  for (const step of forceSteps(layout.parts(response, index), response.values[index]!, symbol, unit, words))
+    note(step);
+}

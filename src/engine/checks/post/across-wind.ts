@@ -1,0 +1,62 @@
+import { clause } from '../../../data/sources.ts';
+import type { LineResponse } from '../../frame/line-frame.ts';
+import type { PostChain } from '../../frame/read-response.ts';
+import { meanDiameter } from '../../geometry/sticks.ts';
+import { openFrameForceCoefficient, openFramePressure } from '../../loads/site/open-frame.ts';
+import { put, type Note } from '../../note.ts';
+import { quantity } from '../../units.ts';
+import type { LineCheckContext } from '../line-context.ts';
+
+/** Solidity of a shelter seen from its long side, posts in a wide gap. */
+const OPEN_SOLIDITY = 0.09;
+
+/**
+ * Moment across the line from wind on the post itself, as a beam between foot and seat; zero in combinations without
+ * wind across the lines.
+ * @source ASCE7 29.4 (open frame); MECHANICS uniform load on a simple span
+ */
+export function acrossMoment(
+  context: LineCheckContext,
+  chain: PostChain,
+): (r: LineResponse, atIn: number, note?: Note) => number {
+  const { post } = chain;
+  const widthIn =
+    post.stick?.kind === 'round' ? meanDiameter(post.stick) : post.stick?.kind === 'sawn' ? post.stick.depthIn : 0;
+  const q = context.site.figures.velocityPressure.value;
+  if (q === null || !(q > 0) || !(widthIn > 0)) return () => 0;
+  const shape = openFrameForceCoefficient(
+    { kind: 'round', diameterFt: widthIn / 12, velocityPressurePsf: q },
+    OPEN_SOLIDITY,
+  );
+  const psf = openFramePressure({
+    velocityPressurePsf: q,
+    gustFactor: context.site.gustFactor,
+    coefficient: shape.ok ? shape.coefficient : 2,
+  });
+  const w = (psf * widthIn) / 144;
+  const from = post.footZIn - post.woodFromZIn;
+  const L = post.seatZIn - post.footZIn;
+  return (r, atIn, note) => {
+    const factor = r.combination.factors.reduce(
+      (f, c) => (c.caseId.startsWith('wind-') && !c.caseId.startsWith('wind-along') ? c.factor : f),
+      0,
+    );
+    if (factor === 0) return 0;
+    const z = Math.min(Math.max(atIn - from, 0), L);
+    const moment = (factor * w * z * (L - z)) / 2;
+    note?.({
+      symbol: 'My',
+      words: 'moment across the line, from wind on the post itself',
+      formula: 'f w z (L - z) / 2',
+      put: [
+        put('f', factor, '1', 'factor of wind in this combination'),
+        put('w', w, 'lb/in', 'wind on the post'),
+        put('z', z, 'in', 'above the foot'),
+        put('L', L, 'in', 'foot to seat'),
+      ],
+      result: quantity(moment, 'lb·in'),
+      clause: clause('MECHANICS', 'simple span'),
+    });
+    return moment;
+  };
+}

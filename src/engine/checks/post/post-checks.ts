@@ -1,0 +1,282 @@
+import { clause } from '../../../data/sources.ts';
+import { breaks } from '../../check.ts';
+import type { LineResponse } from '../../frame/line-frame.ts';
+import { footIndex, type PostChain } from '../../frame/read-response.ts';
+import type { DesignValues } from '../../material/values.ts';
+import { put, type Note } from '../../note.ts';
+import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
+import { quantity } from '../../units.ts';
+import { STRETCHED_CUT } from '../beam/bending.ts';
+import { ratedSite } from '../joints/rated-site.ts';
+import { forcePut, isStrength, tellForce, valuesIn, type LineCheckContext } from '../line-context.ts';
+import type { CheckSite } from '../site-of-check.ts';
+import { adjustedCompression, GREATEST_SLENDERNESS, slenderness } from '../wood/column.ts';
+import { pullAndBending, resultantMoment, roundPushAndBending } from '../wood/interaction.ts';
+import { acrossMoment } from './across-wind.ts';
+import { allowableColumn, columnPlanes, smallerFcE, type ColumnPlane } from './column.ts';
+import { greatestPush, postStations, stretchFactor, type PostStation } from './post-stations.ts';
+
+/** Every check of the posts of a line. */
+export function postSites(context: LineCheckContext): readonly CheckSite<LineResponse>[] {
+  return context.frame.mesh.posts.flatMap((chain) => {
+    const values = valuesIn(context, chain.memberId);
+    return [...(values ? woodSites(context, chain, values) : []), ...footSites(context, chain)];
+  });
+}
+
+function woodSites(
+  context: LineCheckContext,
+  chain: PostChain,
+  values: DesignValues,
+): readonly CheckSite<LineResponse>[] {
+  const planes = columnPlanes(context.project, chain.post, values);
+  const stations = postStations(context, chain);
+  const at = { memberId: chain.memberId, applies: isStrength } as const;
+  const whole = { kind: 'whole', name: '' } as const;
+  const area = planes[0]!.areaIn2;
+  return [
+    ...planes.map((p): CheckSite<LineResponse> => slenderSite(chain, p)),
+    {
+      ...at,
+      ruleId: 'post.push',
+      place: whole,
+      unit: 'psi',
+      demand: (r, note) => {
+        const P = greatestPush(stations, r);
+        if (note)
+          tellForce(
+            context,
+            r,
+            mostPushed(stations, r).axial,
+            'N',
+            'lb',
+            'axial force (pull +) where the post is pushed most',
+            note,
+          );
+        note?.({
+          symbol: 'fc',
+          words: 'compression stress on the representative section',
+          formula: 'P / A',
+          put: [
+            put('P', P, 'lb', 'greatest push in the post'),
+            put('A', Math.min(...planes.map((p) => p.areaIn2)), 'in2', 'area of the representative section'),
+          ],
+          result: quantity(P / Math.min(...planes.map((p) => p.areaIn2)), 'psi'),
+          clause: clause('NDS', '3.6.3, 3.7.2'),
+        });
+        return P / Math.min(...planes.map((p) => p.areaIn2));
+      },
+      capacity: (r, note) => {
+        for (const step of note ? values.steps.Fc : []) note?.(step);
+        return allowableColumn(planes, values, r.combination.durationFactor, note);
+      },
+      reason: () => worstPlane(planes).length.reason,
+      grows: { power: 2, diameterAt: () => Math.sqrt((4 * area) / Math.PI) },
+    },
+    crushingSite(context, chain, stations, values),
+    interactionSite(context, chain, stations, planes, values),
+    tensionSite(context, chain, stations, values),
+    ...housingSites(chain, stations),
+  ];
+}
+
+const worstPlane = (planes: readonly ColumnPlane[]): ColumnPlane =>
+  planes.reduce((a, b) => (b.FcEPsi < a.FcEPsi ? b : a));
+
+const mostPushed = (stations: readonly PostStation[], r: LineResponse): PostStation =>
+  stations.reduce((a, b) => (r.values[b.axial]! < r.values[a.axial]! ? b : a));
+
+function slenderSite(chain: PostChain, plane: ColumnPlane): CheckSite<LineResponse> {
+  return {
+    ruleId: 'post.slender',
+    memberId: chain.memberId,
+    place: { kind: 'whole', name: plane.direction },
+    unit: '1',
+    applies: isStrength,
+    demand: (_, note) => {
+      if (note) plane.tell(note);
+      return slenderness(plane.length.lengthIn, plane.sideIn, note);
+    },
+    capacity: () => GREATEST_SLENDERNESS,
+    reason: () => plane.length.reason,
+  };
+}
+
+/** P / A at the thinnest and every cut section against Fc* without column stability. @source NDS 3.7.2 */
+function crushingSite(
+  context: LineCheckContext,
+  chain: PostChain,
+  stations: readonly PostStation[],
+  values: DesignValues,
+): CheckSite<LineResponse> {
+  const stress = (s: PostStation, v: Float64Array): number => Math.max(0, -v[s.axial]!) / s.section.areaIn2;
+  const worst = (r: LineResponse): PostStation =>
+    stations.reduce((a, b) => (stress(b, r.values) > stress(a, r.values) ? b : a));
+  return {
+    ruleId: 'post.crushing',
+    memberId: chain.memberId,
+    place: { kind: 'whole', name: '' },
+    unit: 'psi',
+    applies: isStrength,
+    demand: (r, note) => {
+      const s = worst(r);
+      note?.({
+        symbol: 'fc',
+        words: 'compression stress where the post is thinnest or cut',
+        formula: '|N| / A',
+        put: [forcePut(context, r, s.axial, 'N', 'lb', 'axial force'), put('A', s.section.areaIn2, 'in2', 'area left')],
+        result: quantity(stress(s, r.values), 'psi'),
+        clause: clause('NDS', '3.7.2'),
+      });
+      return stress(s, r.values);
+    },
+    capacity: (r, note) => {
+      for (const step of note ? values.steps.Fc : []) note?.(step);
+      return adjustedCompression(values.FcPsi, r.combination.durationFactor, note);
+    },
+    worstAt: (r) => worst(r).atIn,
+    grows: { power: 2, diameterAt: (r) => worst(r).diameterIn },
+  };
+}
+
+/**
+ * Push and bending together at every station: fb on the net section there, fc on the representative section.
+ * Moments of both planes as a vector; the smaller Euler stress.
+ * @source NDS 3.9.2
+ */
+function interactionSite(
+  context: LineCheckContext,
+  chain: PostChain,
+  stations: readonly PostStation[],
+  planes: readonly ColumnPlane[],
+  values: DesignValues,
+): CheckSite<LineResponse> {
+  const area = Math.min(...planes.map((p) => p.areaIn2));
+  const FcE = smallerFcE(planes);
+  const across = acrossMoment(context, chain);
+  const allowable = new Map<number, number>();
+  const FcPrime = (CD: number): number => {
+    const known = allowable.get(CD) ?? allowableColumn(planes, values, CD);
+    allowable.set(CD, known);
+    return known;
+  };
+  const sumAt = (s: PostStation, r: LineResponse, note?: Note): number => {
+    const CD = r.combination.durationFactor;
+    const fc = Math.max(0, -r.values[s.axial]!) / area;
+    const My = across(r, s.atIn, note);
+    const M = resultantMoment(stretchFactor(s, r.values, STRETCHED_CUT) * r.values[s.moment]!, My, note);
+    return roundPushAndBending(fc, FcPrime(CD), M / s.section.modulusIn3, values.FbPsi * CD, FcE, note);
+  };
+  const worst = (r: LineResponse): PostStation => {
+    let found = stations[0]!;
+    let most = -Infinity;
+    for (const s of stations) {
+      const sum = sumAt(s, r);
+      if (sum > most) {
+        most = sum;
+        found = s;
+      }
+    }
+    return found;
+  };
+  return {
+    ruleId: 'post.bending',
+    memberId: chain.memberId,
+    place: { kind: 'whole', name: '' },
+    unit: '1',
+    applies: isStrength,
+    demand: (r, note) => {
+      const s = worst(r);
+      if (note) {
+        tellForce(context, r, s.axial, 'N', 'lb', 'axial force at the worst station', note);
+        tellForce(context, r, s.moment, 'M', 'lb·in', 'moment in the plane of the line', note);
+        s.section.tell(note);
+        allowableColumn(planes, values, r.combination.durationFactor, note);
+      }
+      return sumAt(s, r, note);
+    },
+    capacity: () => 1,
+    worstAt: (r) => worst(r).atIn,
+    reason: () => worstPlane(planes).length.reason,
+  };
+}
+
+/** Pull and bending together, both lines of the clause. @source NDS 3.9.1 */
+function tensionSite(
+  context: LineCheckContext,
+  chain: PostChain,
+  stations: readonly PostStation[],
+  values: DesignValues,
+): CheckSite<LineResponse> {
+  const sumAt = (s: PostStation, r: LineResponse, note?: Note): number => {
+    const CD = r.combination.durationFactor;
+    const ft = Math.max(0, r.values[s.axial]!) / s.section.areaIn2;
+    const fb = (stretchFactor(s, r.values, STRETCHED_CUT) * Math.abs(r.values[s.moment]!)) / s.section.modulusIn3;
+    return pullAndBending(ft, values.FtPsi * CD, fb, values.FbPsi * CD, values.FbPsi * CD, note);
+  };
+  const worst = (r: LineResponse): PostStation => stations.reduce((a, b) => (sumAt(b, r) > sumAt(a, r) ? b : a));
+  return {
+    ruleId: 'post.tension',
+    memberId: chain.memberId,
+    place: { kind: 'whole', name: '' },
+    unit: '1',
+    applies: (r) => isStrength(r) && stations.some((s) => r.values[s.axial]! > 1e-6),
+    demand: (r, note) => {
+      const s = worst(r);
+      if (note) {
+        tellForce(context, r, s.axial, 'N', 'lb', 'axial force at the worst station', note);
+        tellForce(context, r, s.moment, 'M', 'lb·in', 'moment in the plane of the line', note);
+        s.section.tell(note);
+      }
+      return sumAt(s, r, note);
+    },
+    capacity: () => 1,
+    worstAt: (r) => worst(r).atIn,
+  };
+}
+
+/** A housing may take at most a sixth of the post (own rule). */
+function housingSites(chain: PostChain, stations: readonly PostStation[]): readonly CheckSite<LineResponse>[] {
+  return stations
+    .filter((s, i) => s.housing !== null && stations.findIndex((o) => o.atIn === s.atIn) === i)
+    .map((s): CheckSite<LineResponse> => {
+      const limit = s.diameterIn / 6;
+      const depth = s.housing!.depthIn;
+      return {
+        ruleId: 'post.housing',
+        memberId: chain.memberId,
+        place: { kind: 'joint', name: `at-${s.atIn.toFixed(1)}` },
+        unit: 'in',
+        applies: isStrength,
+        stops: () =>
+          depth > limit + 1e-9
+            ? breaks({ code: 'housingTooDeep', values: { member: chain.post.label, depthIn: depth, limitIn: limit } })
+            : null,
+        demand: () => depth,
+        capacity: () => limit,
+      };
+    });
+}
+
+/** What the foot's hardware must hold: pull, and push along the line. */
+function footSites(context: LineCheckContext, chain: PostChain): readonly CheckSite<LineResponse>[] {
+  const capacity = capacityOf(context.project, 'postFoot', jointKey('postFoot', chain.memberId));
+  const foot = footIndex(context.frame.layout, chain);
+  const at = { memberId: chain.memberId, place: { kind: 'joint', name: 'foot' } as const, capacity };
+  return [
+    ratedSite({
+      ...at,
+      ruleId: 'post.foot',
+      part: 'pull',
+      force: (r) => Math.max(0, -r.values[foot + 1]!),
+      words: 'pull of the post off its pier',
+    }),
+    ratedSite({
+      ...at,
+      ruleId: 'post.footAlong',
+      part: 'along',
+      force: (r) => Math.abs(r.values[foot]!),
+      words: 'push of the foot along the line',
+    }),
+  ];
+}

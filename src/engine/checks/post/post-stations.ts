@@ -1,0 +1,51 @@
+import type { LineResponse } from '../../frame/line-frame.ts';
+import { SAME_PLACE_IN } from '../../frame/line-mesh.ts';
+import { sectionsOf, type PostChain, type SectionAt } from '../../frame/read-response.ts';
+import type { BraceGeometry } from '../../geometry/shelter.ts';
+import type { LineCheckContext } from '../line-context.ts';
+import { sectionAt, type Section } from '../section.ts';
+
+/** A station of a post with what is left of the wood; `cut` is a housing for a brace foot. */
+export interface PostStation extends SectionAt {
+  readonly section: Section;
+  readonly housing: { readonly depthIn: number; readonly side: 1 | -1 } | null;
+}
+
+/** Stations up to the seat: above it lies the beam. */
+export function postStations(context: LineCheckContext, chain: PostChain): readonly PostStation[] {
+  const { post } = chain;
+  const braces = context.frame.members.braces.filter(
+    (b) => b.postId === post.id && b.ends.post.kind !== 'coped' && b.ends.post.depthIn > 0,
+  );
+  const seatAt = post.seatZIn - post.woodFromZIn;
+  return sectionsOf(chain, context.frame.layout)
+    .filter((s) => s.atIn <= seatAt + 1e-6)
+    .map((s) => {
+      const here = braces.filter((b) => Math.abs(b.postPoint.zIn - post.woodFromZIn - s.atIn) <= SAME_PLACE_IN);
+      const deepest = here.reduce<BraceGeometry | null>(
+        (a, b) => (!a || b.ends.post.depthIn > a.ends.post.depthIn ? b : a),
+        null,
+      );
+      // two braces at one height take wood from both faces: counted as one cut of their sum (safe side)
+      const depthIn = here.reduce((sum, b) => sum + b.ends.post.depthIn, 0);
+      return {
+        ...s,
+        section: sectionAt(post.stick!, s.diameterIn, depthIn),
+        housing: deepest
+          ? { depthIn: deepest.ends.post.depthIn, side: deepest.side === 'plus' ? (1 as const) : (-1 as const) }
+          : null,
+      };
+    });
+}
+
+/** A housing counts twice in bending while its face is stretched; tension on the +x face is a moment above zero. */
+export function stretchFactor(s: PostStation, values: Float64Array, twice: number): number {
+  return s.housing !== null && s.housing.side * values[s.moment]! > 0 ? twice : 1;
+}
+
+/** Greatest push anywhere in the post [lb]. */
+export function greatestPush(stations: readonly PostStation[], r: LineResponse): number {
+  let most = 0;
+  for (const s of stations) most = Math.max(most, -r.values[s.axial]!);
+  return most;
+}

@@ -1,0 +1,94 @@
+import { notGiven, outside } from '../check.ts';
+import type { CheckRow } from '../evaluation.ts';
+import type { RoofForm } from '../../data/loads/free-roof-main.ts';
+import { areKnotsMeasured, isGrainRead } from '../material/strength-ratio.ts';
+import { logValues } from '../material/log-values.ts';
+import type { Given, Project } from '../project/model.ts';
+import type { SitePressures } from '../loads/site/site-pressures.ts';
+import { plainRow } from './site-of-check.ts';
+
+/** Rows that no load decides: guesses and blanks of the site, what the method does not reach, logs not looked at. */
+export function siteRows(project: Project, site: SitePressures, form: RoofForm | null): readonly CheckRow[] {
+  return [...givenRows(project, site), ...outsideRows(project, site, form), ...logRows(project)];
+}
+
+const at = (name: string) => ({ kind: 'whole', name }) as const;
+
+function givenRows(project: Project, site: SitePressures): readonly CheckRow[] {
+  const missing = site.missing.map((f) =>
+    plainRow('site.value', 'site', at(f.path), notGiven({ code: f.code, values: f.values })),
+  );
+  const asked: readonly (readonly [string, Given<unknown>])[] = [
+    ...Object.entries(project.code).map(([k, v]) => [`code.${k}`, v] as const),
+    ...Object.entries(project.site).flatMap(([k, v]): (readonly [string, Given<unknown>])[] =>
+      isGiven(v) ? [[`site.${k}`, v]] : [],
+    ),
+    ['site.soil.bearingPsf', project.site.soil.bearingPsf],
+    ['site.soil.lateralPsfPerFt', project.site.soil.lateralPsfPerFt],
+  ];
+  const guesses = asked
+    .filter(([path, g]) => g.value !== null && g.givenBy === 'guess' && !site.missing.some((m) => m.path === path))
+    .map(([path]) =>
+      plainRow('site.value', 'site', at(path), notGiven({ code: 'guessedValue', values: { field: path } })),
+    );
+  return [...missing, ...guesses];
+}
+
+const isGiven = (v: unknown): v is Given<unknown> =>
+  typeof v === 'object' && v !== null && 'givenBy' in v && 'value' in v;
+
+function outsideRows(project: Project, site: SitePressures, form: RoofForm | null): readonly CheckRow[] {
+  const rows: CheckRow[] = site.outside.map((o) => plainRow(o.ruleId, 'site', at(''), outside(o.reason)));
+  const add = (
+    ruleId: CheckRow['ruleId'],
+    member: string,
+    code: Parameters<typeof outside>[0]['code'],
+    values: Record<string, string | number> = {},
+  ): void => {
+    rows.push(plainRow(ruleId, member, at(''), outside({ code, values })));
+  };
+  const leansOnBuilding =
+    project.supportLines.some((l) => l.kind === 'ledger') || project.surroundings.neighbour !== null;
+  if (leansOnBuilding) add('site.driftAndSliding', 'site', 'driftNotComputed');
+  if (form === null) add('site.roofForm', 'site', 'roofFormNotCovered');
+  if (form === 'pitched') add('site.unbalancedSnow', 'site', 'unbalancedNotComputed');
+  if (project.site.seismic) add('site.seismic', 'site', 'seismicNotComputed');
+  if ((project.surroundings.goods?.leansOnLines.length ?? 0) > 0) add('site.goods', 'site', 'goodsLeanNotComputed');
+  for (const own of project.ownLoads) {
+    const computed =
+      own.kind === 'live' && own.direction === 'down' && (own.where.on === 'line' || own.where.on === 'stretch');
+    if (!computed) add('site.ownLoad', own.id, 'ownLoadNotComputed', { name: own.name });
+  }
+  if (project.members.some((m) => m.role === 'tie' || (m.role === 'brace' && m.to !== 'line')))
+    add('sway.across', 'ties', 'transverseNotComputed');
+  return rows;
+}
+
+/** One row per log in use whose knots or grain nobody read, or that is past the method. */
+function logRows(project: Project): readonly CheckRow[] {
+  const used = new Set(
+    [...project.groups, ...project.members.flatMap((m) => (m.own ? [m.own] : []))].flatMap((holder) =>
+      'stock' in holder && holder.stock?.kind === 'log' ? [holder.stock.logId] : [],
+    ),
+  );
+  return project.logs
+    .filter((l) => used.has(l.id))
+    .flatMap((log): CheckRow[] => {
+      const wood = project.woods.find((w) => w.id === log.woodId);
+      if (!wood) return [];
+      const answer = logValues(log, wood);
+      if (!answer.ok)
+        return [
+          plainRow(
+            'log.limits',
+            log.id,
+            at(''),
+            answer.status === 'outside' ? outside(answer.reason) : notGiven(answer.reason),
+          ),
+        ];
+      const unread = wood.basis.kind === 'derived' && (!areKnotsMeasured(log) || !isGrainRead(log));
+      return unread
+        ? [plainRow('log.knots', log.id, at(''), notGiven({ code: 'knotsNotMeasured', values: { log: log.id } }))]
+        : [];
+    });
+}

@@ -1,0 +1,166 @@
+import { clause } from '../../../data/sources.ts';
+import { breaks, judge, notGiven, type Verdict } from '../../check.ts';
+import type { CheckRow } from '../../evaluation.ts';
+import type { LineResponse } from '../../frame/line-frame.ts';
+import type { Lateral } from '../../project/model.ts';
+import { put } from '../../note.ts';
+import { quantity } from '../../units.ts';
+import { isStrength, type LineCheckContext } from '../line-context.ts';
+import { plainRow, type CheckSite } from '../site-of-check.ts';
+
+/** A top may move sideways by a hundredth of its height under wind or notional push (own rule). */
+const SWAY_SHARE = 100;
+
+/** What holds a line along its length, as the person says it. */
+export function alongSystem(lateral: readonly Lateral[], lineId: string): Lateral | null {
+  return lateral.find((l) => l.by !== null && (!l.lines || l.lines.length === 0 || l.lines.includes(lineId))) ?? null;
+}
+
+/** A line that holds itself: how far its top moves. */
+export function swayAlongSites(context: LineCheckContext, holdsItself: boolean): readonly CheckSite<LineResponse>[] {
+  if (!holdsItself) return [];
+  const { mesh, layout } = context.frame;
+  return mesh.posts.map((chain): CheckSite<LineResponse> => {
+    const top = layout.movesAt + chain.beamNodes[0]!.node * 3;
+    const height = chain.post.axisZIn - chain.post.footZIn;
+    return {
+      ruleId: 'sway.along',
+      memberId: context.line.id,
+      place: { kind: 'support', name: chain.memberId },
+      unit: 'in',
+      applies: (r) => isStrength(r) && !r.held && r.combination.swaysAlong,
+      demand: (r, note) => {
+        note?.({
+          symbol: 'Δ',
+          words: 'sideways move of the top, first order',
+          formula: 'sum of factor × case',
+          put: layout.parts(r, top).map((p) => put(`${p.factor} ×`, p.value, 'in', p.name)),
+          result: quantity(Math.abs(r.values[top]!), 'in'),
+          clause: clause('MECHANICS', 'plane frame, first order'),
+        });
+        return Math.abs(r.values[top]!);
+      },
+      capacity: (_, note) => {
+        note?.({
+          symbol: 'limit',
+          words: 'greatest sideways move of the top',
+          formula: 'H / 100',
+          put: [put('H', height, 'in', 'foot to beam axis')],
+          result: quantity(height / SWAY_SHARE, 'in'),
+          clause: clause('OWN', 'a hundredth of the height'),
+        });
+        return height / SWAY_SHARE;
+      },
+    };
+  });
+}
+
+/** How the line is held along: named, and able to. */
+export function swayAlongRows(context: LineCheckContext, system: Lateral | null): readonly CheckRow[] {
+  const { line, frame } = context;
+  const whole = { kind: 'whole', name: '' } as const;
+  const label = line.label;
+  const rows: CheckRow[] = frame.unheld.slice(0, 1).map((u) => ({
+    ...plainRow('frame.stands', line.id, whole, breaks(u.reason)),
+    combinationId: u.combination.id,
+  }));
+  if (!system || system.by === null)
+    return [
+      ...rows,
+      plainRow(
+        'sway.along',
+        line.id,
+        whole,
+        notGiven({ code: 'alongNotDecided', values: { line: label } }, swayForce(context)),
+      ),
+    ];
+  switch (system.by) {
+    case 'none':
+      return [...rows, plainRow('sway.along', line.id, whole, breaks({ code: 'saidToBeUnheld', values: {} }))];
+    case 'kneeBraces':
+      return frame.mesh.braces.length > 0
+        ? rows
+        : [
+            ...rows,
+            plainRow(
+              'sway.along',
+              line.id,
+              whole,
+              breaks({ code: 'systemWithoutMembers', values: { line: label, system: 'knee braces' } }),
+            ),
+          ];
+    case 'building':
+    case 'ratedWalls':
+      return [
+        ...rows,
+        plainRow('sway.alongRated', line.id, whole, ratedVerdict(swayForce(context), [system], system.by)),
+      ];
+    case 'embeddedPosts':
+    case 'transverseFrame':
+      return rows;
+  }
+}
+
+/** Greatest sway force along x on this line, allowable-stress level [lb]. */
+function swayForce(context: LineCheckContext): ReturnType<typeof quantity> {
+  const most = context.frame.responses
+    .filter(isStrength)
+    .reduce(
+      (m, r) =>
+        Math.max(
+          m,
+          Math.abs(r.combination.factors.reduce((s, f) => s + f.factor * (context.alongLb[f.caseId] ?? 0), 0)),
+        ),
+      0,
+    );
+  return quantity(most, 'lb');
+}
+
+const SYSTEM_WORDS: Record<NonNullable<Lateral['by']>, string> = {
+  kneeBraces: 'knee braces',
+  embeddedPosts: 'embedded posts',
+  transverseFrame: 'transverse frames',
+  building: 'the existing building',
+  ratedWalls: 'rated walls',
+  none: 'nothing',
+};
+
+function ratedVerdict(
+  demand: ReturnType<typeof quantity>,
+  systems: readonly Lateral[],
+  by: NonNullable<Lateral['by']>,
+): Verdict {
+  const ratings = systems.map((s) => s.ratedLb ?? null);
+  if (ratings.some((r) => r === null))
+    return notGiven({ code: 'ratingNotGiven', values: { system: SYSTEM_WORDS[by] } }, demand);
+  const total = ratings.reduce<number>((sum, r) => sum + r!, 0);
+  return total > 0 ? judge(demand, quantity(total, 'lb')) : breaks({ code: 'saidToBeUnheld', values: {} });
+}
+
+/**
+ * Across the lines only a typed rating or the existing building is judged in this version; everything else waits.
+ * @param demandLb greatest push across on the whole shelter, allowable-stress level [lb]
+ */
+export function swayAcrossRows(lateral: readonly Lateral[], demandLb: number): readonly CheckRow[] {
+  const whole = { kind: 'whole', name: '' } as const;
+  const demand = quantity(demandLb, 'lb');
+  const decided = lateral.filter((l) => l.by !== null);
+  if (decided.length === 0)
+    return [plainRow('sway.across', 'shelter', whole, notGiven({ code: 'acrossNotDecided', values: {} }, demand))];
+  if (decided.some((l) => l.by === 'none'))
+    return [plainRow('sway.across', 'shelter', whole, breaks({ code: 'saidToBeUnheld', values: {} }))];
+  const rated = decided.filter((l) => l.by === 'building' || l.by === 'ratedWalls');
+  const others = decided.filter((l) => !rated.includes(l));
+  if (others.length > 0) {
+    const by = others[0]!.by!;
+    return [
+      plainRow(
+        'sway.across',
+        'shelter',
+        whole,
+        notGiven({ code: 'acrossComesLater', values: { system: SYSTEM_WORDS[by] } }, demand),
+      ),
+    ];
+  }
+  return [plainRow('sway.acrossRated', 'shelter', whole, ratedVerdict(demand, rated, rated[0]!.by!))];
+}

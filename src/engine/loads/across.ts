@@ -1,0 +1,98 @@
+import type { Shelter } from '../geometry/shelter.ts';
+import { meanDiameter, nominalDepth } from '../geometry/sticks.ts';
+import type { Project } from '../project/model.ts';
+import type { RoofCase, RunOf } from './roof-cases.ts';
+import { levelPart, squareLoads } from './rafter-reactions.ts';
+import { openFrameForceCoefficient, openFramePressure } from './site/open-frame.ts';
+import type { SitePressures } from './site/site-pressures.ts';
+
+/** Seen from its long side a shelter is still an open frame. */
+const OPEN_SOLIDITY = 0.09;
+/** Least level wind on an open building's projected area, strength level [psf]. @source ASCE7 27.1.5, from memory */
+const LEAST_PSF = 16;
+const NOTIONAL = 0.01;
+
+export interface AcrossForce {
+  /** strength level, from the level part of the roof's wind [lb] */
+  readonly roofLb: number;
+  /** drag of beams, posts and eave edges [lb] */
+  readonly dragLb: number;
+  /** least force on the projected area, roof's rise included [lb] */
+  readonly leastLb: number;
+  /** allowable-stress level, greatest of 0.6 wind and 0.7 notional [lb] */
+  readonly asdLb: number;
+}
+
+/**
+ * Greatest push across the lines on the whole shelter: the level part of the roof's wind with the drag of everything
+ * solid, never under the least force on the projected area nor under one per cent of the dead load. No sheltering.
+ * @source ASCE7 27.3.2, 29.4, 27.1.5, 1.4.1
+ */
+export function acrossForce(
+  project: Project,
+  shelter: Shelter,
+  site: SitePressures,
+  roof: readonly RoofCase[],
+  runOf: RunOf,
+  deadLb: number,
+): AcrossForce {
+  const q = site.figures.velocityPressure.value ?? 0;
+  const roofLb = roof
+    .filter((c) => c.kind === 'wind' && c.windAlong === 0)
+    .reduce((most, c) => {
+      const level = shelter.rafters.reduce((sum, r) => {
+        const run = runOf(r);
+        const loads = squareLoads(run, r.tributaryWidthIn, (i) => c.pressure(r, run.parts[i]!), 'squarePsf');
+        return sum + r.downY * levelPart(run, loads);
+      }, 0);
+      return Math.max(most, Math.abs(level));
+    }, 0);
+  const solids = solidAreas(shelter);
+  const pressure = (diameterIn: number | null): number => {
+    if (q <= 0) return 0;
+    const shape = openFrameForceCoefficient(
+      diameterIn === null ? { kind: 'flat' } : { kind: 'round', diameterFt: diameterIn / 12, velocityPressurePsf: q },
+      OPEN_SOLIDITY,
+    );
+    return openFramePressure({
+      velocityPressurePsf: q,
+      gustFactor: site.gustFactor,
+      coefficient: shape.ok ? shape.coefficient : 2,
+    });
+  };
+  const typedDrag = project.instead.find((i) => i.what === 'acrossDragLb');
+  const typedArea = project.instead.find((i) => i.what === 'acrossMinAreaFt2');
+  const dragLb = typedDrag ? typedDrag.value : solids.reduce((sum, s) => sum + s.areaFt2 * pressure(s.diameterIn), 0);
+  const rise = shelter.planes.reduce((sum, p) => sum + ((p.highZIn - p.lowZIn) * (p.toXIn - p.fromXIn)) / 144, 0);
+  const areaFt2 = typedArea ? typedArea.value : solids.reduce((sum, s) => sum + s.areaFt2, 0) + rise;
+  const leastLb = q > 0 ? LEAST_PSF * areaFt2 : 0;
+  return {
+    roofLb,
+    dragLb,
+    leastLb,
+    asdLb: Math.max(0.6 * Math.max(roofLb + dragLb, leastLb), 0.7 * NOTIONAL * deadLb),
+  };
+}
+
+interface Solid {
+  readonly areaFt2: number;
+  /** null = flat-sided */
+  readonly diameterIn: number | null;
+}
+
+/** Everything solid as the wind across the lines sees it: beams, posts above ground, eave edges. */
+function solidAreas(shelter: Shelter): readonly Solid[] {
+  const of = (stick: Shelter['posts'][number]['stick'], lengthIn: number): Solid[] => {
+    if (!stick || stick.kind === 'typed') return [];
+    const width = stick.kind === 'round' ? meanDiameter(stick) : stick.depthIn;
+    return [{ areaFt2: (lengthIn * width) / 144, diameterIn: stick.kind === 'round' ? width : null }];
+  };
+  return [
+    ...shelter.beams.flatMap((b) => of(b.stick, b.toXIn - b.fromXIn)),
+    ...shelter.posts.flatMap((p) => of(p.stick, p.seatZIn - Math.max(p.footZIn, p.gradeZIn))),
+    ...shelter.planes.map((plane) => {
+      const rafter = shelter.rafters.find((r) => r.plane === plane.id);
+      return { areaFt2: ((plane.toXIn - plane.fromXIn) * nominalDepth(rafter?.stick ?? null)) / 144, diameterIn: null };
+    }),
+  ];
+}
