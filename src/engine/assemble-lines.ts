@@ -15,7 +15,8 @@ import { lineReport } from './line-report.ts';
 import { combine, serviceCombinations } from './loads/combine.ts';
 import type { Combination } from './loads/combination.ts';
 import type { LoadCase } from './loads/cases.ts';
-import { lineLoads, stretchesOf } from './loads/line-loads.ts';
+import { lineLoads } from './loads/line-loads.ts';
+import { stretchesOf } from './loads/stretches.ts';
 import type { RoofCase, RunOf } from './loads/roof-cases.ts';
 import type { SitePressures } from './loads/site/site-pressures.ts';
 import type { MemberWeights } from './loads/weights.ts';
@@ -71,10 +72,8 @@ export function assembleLine(givens: Givens, line: LineGeometry): LineParts {
     elasticity(givens, members),
     {
       pullGiven: pullIsGiven(project, members),
-      holdsItself: heldByOthers
-        ? false
-        : holdsItself || system === null || system.by === 'kneeBraces' || system.by === 'none',
-    },
+      // not decided: held for now, and a row says that it is not given
+      holdsItself: holdsItself || system?.by === 'kneeBraces' || system?.by === 'embeddedPosts' || system?.by === 'none',
   );
   if (!answer.ok)
     return unanalysed(

@@ -1,6 +1,6 @@
 import type { LineFrame, LineResponse } from '../frame/line-frame.ts';
 import type { LineGeometry, Shelter } from '../geometry/shelter.ts';
-import type { Stretch } from '../loads/line-loads.ts';
+import type { Stretch } from '../loads/stretches.ts';
 import type { DesignValues, MaterialAnswer } from '../material/values.ts';
 import { put, type Note, type Put, type Step } from '../note.ts';
 import { clause } from '../../data/sources.ts';

@@ -2,7 +2,7 @@ import type { LineResponse } from '../../frame/line-frame.ts';
 import { SAME_PLACE_IN, type Chain } from '../../frame/line-mesh.ts';
 import { sectionsOf, type SectionAt } from '../../frame/read-response.ts';
 import type { BeamGeometry, CutGeometry } from '../../geometry/shelter.ts';
-import type { Stretch } from '../../loads/line-loads.ts';
+import type { Stretch } from '../../loads/stretches.ts';
 import type { LineCheckContext } from '../line-context.ts';
 import { sectionAt, type Section } from '../section.ts';
 

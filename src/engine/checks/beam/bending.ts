@@ -48,7 +48,9 @@ export function beamBendingSite(context: LineCheckContext, on: BeamStretch): Che
     worstAt: (r) => worst(r).atIn,
     reason: (r) => {
       const s = worst(r);
-      return s.cut && cutIsStretched(s.cut, r.values[s.moment]!) ? { code: 'seatTurnsTension', values: {} } : null;
+      return s.cut?.madeBy === 'seat' && cutIsStretched(s.cut, r.values[s.moment]!)
+        ? { code: 'seatTurnsTension', values: {} }
+        : null;
     },
     grows: { power: 3, diameterAt: (r) => worst(r).diameterIn },
   };

@@ -2,6 +2,7 @@ import { clause } from '../../../data/sources.ts';
 import { breaks, judge, notGiven, type Verdict } from '../../check.ts';
 import type { CheckRow } from '../../evaluation.ts';
 import type { LineResponse } from '../../frame/line-frame.ts';
+import { holdIndex } from '../../frame/read-response.ts';
 import type { Lateral } from '../../project/model.ts';
 import { put } from '../../note.ts';
 import { quantity } from '../../units.ts';
@@ -96,23 +97,42 @@ export function swayAlongRows(context: LineCheckContext, system: Lateral | null)
         plainRow('sway.alongRated', line.id, whole, ratedVerdict(swayForce(context), [system], system.by)),
       ];
     case 'embeddedPosts':
+      return frame.mesh.posts.some((p) => p.post.foot.fixity.along !== 'pinned')
+        ? rows
+        : [
+            ...rows,
+            plainRow(
+              'sway.along',
+              line.id,
+              whole,
+              breaks({ code: 'systemWithoutMembers', values: { line: label, system: 'fixed post feet' } }),
+            ),
+          ];
     case 'transverseFrame':
-      return rows;
+      return [
+        ...rows,
+        plainRow(
+          'sway.along',
+          line.id,
+          whole,
+          notGiven({ code: 'acrossComesLater', values: { system: SYSTEM_WORDS[system.by] } }, swayForce(context)),
+        ),
+      ];
   }
 }
 
-/** Greatest sway force along x on this line, allowable-stress level [lb]. */
+/**
+ * What must hold the line along x, allowable-stress level: the sway force itself, or the force found in the hold where
+ * that is more (uneven gravity leans on it too) [lb].
+ */
 function swayForce(context: LineCheckContext): ReturnType<typeof quantity> {
-  const most = context.frame.responses
-    .filter(isStrength)
-    .reduce(
-      (m, r) =>
-        Math.max(
-          m,
-          Math.abs(r.combination.factors.reduce((s, f) => s + f.factor * (context.alongLb[f.caseId] ?? 0), 0)),
-        ),
-      0,
+  const hold = holdIndex(context.frame.layout, context.frame.mesh);
+  const most = context.frame.responses.filter(isStrength).reduce((m, r) => {
+    const applied = Math.abs(
+      r.combination.factors.reduce((s, f) => s + f.factor * (context.alongLb[f.caseId] ?? 0), 0),
     );
+    return Math.max(m, applied, r.held ? Math.abs(r.values[hold]!) : 0);
+  }, 0);
   return quantity(most, 'lb');
 }
 

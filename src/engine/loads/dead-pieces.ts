@@ -1,0 +1,126 @@
+import type { BraceGeometry, PostGeometry, RafterGeometry } from '../geometry/shelter.ts';
+import { plf } from '../units.ts';
+import { emptyLineCase, type DeadPiece, type LineCase } from './cases.ts';
+import type { LineSetting } from './line-setting.ts';
+import { plumbReactions } from './rafter-reactions.ts';
+import { rafterOwnWeight, surfaceWeight } from './roof-weights.ts';
+import { stretchAt, type Stretch } from './stretches.ts';
+import { weightAlong, wholeWeight, type TwoWeights } from './weights.ts';
+
+/** Dead load by stretch of beam (rafters, strip, the beam itself), then posts and braces as one more piece. */
+export function deadPieces(c: LineSetting): readonly DeadPiece[] {
+  const roof = c.rafters.map((rafter) => ({ xIn: rafter.xIn, ...deadReaction(c, rafter) }));
+  const strip = stripWeight(c);
+  const pieces = c.stretches.map((stretch, i): DeadPiece => {
+    const inside = roof.filter((r) => stretchAt(c.stretches, r.xIn) === i);
+    const beams = beamProfile(c, stretch, strip);
+    const side = (weight: keyof TwoWeights): LineCase => ({
+      ...emptyLineCase(`dead-${weight}-${stretch.name}`),
+      points: inside.map((r) => ({ xIn: r.xIn, downLb: r[weight], alongLb: 0 })),
+      onBeam: beams.map((b) => ({ xIn: b.xIn, downLbPerIn: b[weight] })),
+    });
+    return { piece: stretch.name, heavy: side('heavy'), light: side('light') };
+  });
+  const uprights = (weight: keyof TwoWeights): LineCase => ({
+    ...emptyLineCase(`dead-${weight}-posts`),
+    onPosts: c.posts.map((post) => {
+      const at = c.weights.of(post.id);
+      const foot = at(Math.max(0, post.footZIn - post.woodFromZIn))[weight];
+      const top = at(post.lengthIn)[weight];
+      return { postId: post.id, footDownLbPerIn: foot, topDownLbPerIn: top, alongLbPerIn: 0 };
+    }),
+    onBraces: c.braces.map((b) => ({ braceId: b.id, downLb: braceWeight(c, b)[weight], alongLb: 0 })),
+  });
+  return [...pieces, { piece: 'posts', heavy: uprights('heavy'), light: uprights('light') }];
+}
+
+function deadReaction(c: LineSetting, rafter: RafterGeometry): TwoWeights {
+  const run = c.runOf(rafter);
+  const plane = c.shelter.planes.find((p) => p.id === rafter.plane)!;
+  const surface = surfaceWeight(c.project, plane, c.shelter.purlins, c.weights);
+  const own = rafterOwnWeight(c.project, rafter, run, c.weights);
+  const side = (weight: keyof TwoWeights): number => {
+    // plumb weight per inch of slope; its part square to the slope is what the run was solved for
+    const loads = own.map((w) => ((surface[weight] * rafter.tributaryWidthIn) / 144 + w[weight]) * run.cos);
+    return plumbReactions(run, loads).reduce((sum, r) => (r.line === c.line.id ? sum + r.downLb : sum), 0);
+  };
+  return { heavy: side('heavy'), light: side('light') };
+}
+
+function stripWeight(c: LineSetting): TwoWeights {
+  const typedHeavy = c.project.instead.find((i) => i.what === 'stripHeavyPlf' && i.of === c.line.id);
+  const typedLight = c.project.instead.find((i) => i.what === 'stripLightPlf' && i.of === c.line.id);
+  const line = c.project.supportLines.find((l) => l.id === c.line.id)!;
+  const stock = line.kind === 'frame' ? (line.strip?.stock ?? null) : null;
+  const stick =
+    stock?.kind === 'sawn'
+      ? {
+          kind: 'sawn' as const,
+          breadthIn: stock.breadthIn,
+          depthIn: stock.depthIn * stock.plies,
+          lay: stock.lay,
+          plies: stock.plies,
+          species: stock.species,
+          grade: stock.grade,
+          use: stock.use,
+        }
+      : stock?.kind === 'typed'
+        ? stock
+        : null;
+  const along = stick ? weightAlong(c.project, stick) : null;
+  const weight = along?.ok ? along.at(0) : { heavy: 0, light: 0 };
+  return {
+    heavy: typedHeavy ? plf(typedHeavy.value) / 12 : weight.heavy,
+    light: typedLight ? plf(typedLight.value) / 12 : weight.light,
+  };
+}
+
+const PROFILE_STEP_IN = 12;
+
+/** Weight per inch of beam and strip over a stretch, with points close enough for the taper. */
+function beamProfile(
+  c: LineSetting,
+  stretch: Stretch,
+  strip: TwoWeights,
+): readonly ({ readonly xIn: number } & TwoWeights)[] {
+  const n = Math.max(1, Math.ceil((stretch.toXIn - stretch.fromXIn) / PROFILE_STEP_IN));
+  return Array.from({ length: n + 1 }, (_, i) => {
+    const xIn = stretch.fromXIn + ((stretch.toXIn - stretch.fromXIn) * i) / n;
+    const beam = c.shelter.beams.find(
+      (b) =>
+        b.line === c.line.id &&
+        b.fromXIn - 1e-6 <= xIn &&
+        xIn <= b.toXIn + 1e-6 &&
+        (b.toXIn > stretch.fromXIn + 1e-6 || i === 0),
+    );
+    const own = beam ? c.weights.of(beam.id)(xIn - beam.fromXIn) : { heavy: 0, light: 0 };
+    return { xIn, heavy: own.heavy + strip.heavy, light: own.light + strip.light };
+  });
+}
+
+function braceWeight(c: LineSetting, brace: BraceGeometry): TwoWeights {
+  const typed = c.project.instead.find((i) => i.what === 'braceWeightPlf' && (i.of === null || i.of === brace.id));
+  if (typed) return { heavy: (typed.value * brace.lengthIn) / 12, light: (typed.value * brace.lengthIn) / 12 };
+  return wholeWeight(c.weights.of(brace.id), brace.lengthIn);
+}
+
+/** All dead load of the line [lb]. */
+export function totalDown(
+  cases: readonly LineCase[],
+  posts: readonly PostGeometry[],
+  braces: readonly BraceGeometry[],
+): number {
+  const height = new Map(posts.map((p) => [p.id, p.axisZIn - p.footZIn]));
+  return cases.reduce((sum, c) => {
+    const points = c.points.reduce((s, p) => s + p.downLb, 0);
+    const beam = c.onBeam
+      .slice(1)
+      .reduce((s, b, i) => s + ((b.downLbPerIn + c.onBeam[i]!.downLbPerIn) / 2) * (b.xIn - c.onBeam[i]!.xIn), 0);
+    const up = c.onPosts.reduce(
+      (s, p) => s + ((p.footDownLbPerIn + p.topDownLbPerIn) / 2) * (height.get(p.postId) ?? 0),
+      0,
+    );
+    const knee = braces.length > 0 ? c.onBraces.reduce((s, b) => s + b.downLb, 0) : 0;
+    return sum + points + beam + up + knee;
+  }, 0);
+}
