@@ -73,7 +73,9 @@ export function assembleLine(givens: Givens, line: LineGeometry): LineParts {
     {
       pullGiven: pullIsGiven(project, members),
       // not decided: held for now, and a row says that it is not given
-      holdsItself: holdsItself || system?.by === 'kneeBraces' || system?.by === 'embeddedPosts' || system?.by === 'none',
+      holdsItself:
+        holdsItself || system?.by === 'kneeBraces' || system?.by === 'embeddedPosts' || system?.by === 'none',
+    },
   );
   if (!answer.ok)
     return unanalysed(
