@@ -3,10 +3,13 @@ export const ROOF_MESSAGES = {
   caseWindDown: 'Wind pressing on this part of the roof, {flow} flow',
   caseWindUp: 'Wind lifting this part of the roof, {flow} flow',
   rollsOver: 'Too slender between the places that hold it sideways: its slenderness ratio in bending passes 50.',
-  seatStretched: 'The seat cut is stretched in this combination: its net section counts with twice the bending stress (own rule).',
+  seatStretched:
+    'The seat cut is stretched in this combination: its net section counts with twice the bending stress (own rule).',
   seatStretchedDeep:
     'The seat cut is {depthIn} in deep and is stretched in this combination: over an eighth of the depth, {limitIn} in, is outside the method. Make the seat cut shallower.',
   handCutOnRoof: 'Cuts made by hand on {member} are not computed in this version.',
   typedWithoutBearing: 'The typed section ({name}) says nothing of bearing across its grain. Ask its maker.',
+  ledgerAsks:
+    'On each foot of ledger: down {downPlf} lb, up {upPlf} lb, outward {outPlf} lb, along {alongPlf} lb. Type what each fixing is rated for.',
   ledgerSpacingNotGiven: 'The spacing of what holds the ledger to the wall is not given.',
 } as const;

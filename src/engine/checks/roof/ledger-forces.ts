@@ -1,0 +1,81 @@
+import type { LineGeometry } from '../../geometry/shelter.ts';
+import { stickOf } from '../../geometry/sticks.ts';
+import type { Combination } from '../../loads/combination.ts';
+import { alongForces } from '../../loads/sway.ts';
+import { weightAlong } from '../../loads/weights.ts';
+import type { LedgerLine } from '../../project/model.ts';
+import type { RoofCheckContext } from './context.ts';
+import type { AnalysedRafter } from './rafter-checks.ts';
+import type { RafterResponse } from './rafter-responses.ts';
+
+/** What one combination asks of each foot of a ledger [lb/ft]. None is below zero. */
+export interface LedgerResponse {
+  readonly combination: Combination;
+  readonly downPlf: number;
+  readonly upPlf: number;
+  /** away from the wall */
+  readonly outPlf: number;
+  readonly alongPlf: number;
+}
+
+/**
+ * Forces on a ledger from the component runs of its rafters, the hardest foot of it. Own rules, safe side: wind along
+ * the wall is added to every wind combination; the ledger's own weight counts downward only; being pressed against its
+ * wall asks nothing of the fixings.
+ * @source MECHANICS equilibrium of each rafter; ASCE7 2.4.1 (7-16)
+ */
+export function ledgerResponses(
+  context: RoofCheckContext,
+  line: LedgerLine,
+  geometry: LineGeometry,
+  rafters: readonly AnalysedRafter[],
+): readonly LedgerResponse[] {
+  const lengthFt = (line.toXIn - line.fromXIn) / 12;
+  const strengthAlongPlf =
+    alongForces(context.project, context.shelter, geometry, [], [], context.site).totalLb / lengthFt;
+  const ownPlf = ledgerWeight(context, line);
+  const byCombination = new Map<string, LedgerResponse>();
+  for (const { rafter, loading, responses } of rafters) {
+    const support = loading.run.supportLines.indexOf(line.id);
+    const widthFt = rafter.tributaryWidthIn / 12;
+    for (const r of responses) {
+      if (r.combination.purpose !== 'strength') continue;
+      const known = byCombination.get(r.combination.id);
+      const windFactor = r.combination.factors.find((f) => f.caseId.startsWith('wind'))?.factor ?? 0;
+      byCombination.set(r.combination.id, {
+        combination: r.combination,
+        downPlf: Math.max(known?.downPlf ?? 0, r.greatest[support]! / widthFt + ownPlf),
+        upPlf: Math.max(known?.upPlf ?? 0, -r.least[support]! / widthFt),
+        outPlf: Math.max(known?.outPlf ?? 0, outwardLb(line, loading, r, support) / widthFt),
+        alongPlf: windFactor * strengthAlongPlf,
+      });
+    }
+  }
+  return [...byCombination.values()];
+}
+
+/** Heavy weight of the ledger itself; a ledger nobody described weighs nothing here, its own row says so [lb/ft]. */
+function ledgerWeight({ project }: RoofCheckContext, line: LedgerLine): number {
+  const stick = stickOf(project, line.stock, line.toXIn - line.fromXIn);
+  const weight = stick ? weightAlong(project, stick) : null;
+  return weight?.ok ? weight.at(0).heavy * 12 : 0;
+}
+
+/**
+ * Level part of the wind on a rafter that its ledger may have to hold, away from the wall +. Wind that presses the roof
+ * pushes it up the slope, wind that lifts it pulls it down the slope.
+ */
+function outwardLb(
+  line: LedgerLine,
+  { run, plane, rafter }: AnalysedRafter['loading'],
+  { windLoads }: RafterResponse,
+  support: number,
+): number {
+  const whole = run.parts.reduce((sum, p, i) => sum + windLoads[i]! * (p.toIn - p.fromIn), 0);
+  const here = run.reactions[support]!.reduce((sum, perUnit, i) => sum + perUnit * windLoads[i]!, 0);
+  const { horizontalHeldBy: heldBy } = plane;
+  const held = heldBy === 'each-square' ? here : heldBy === 'worse' || heldBy === line.id ? whole : 0;
+  const downSlope = -held * run.sin;
+  const awayFromWall = Math.sign(line.yIn - line.wallFaceYIn) || rafter.downY;
+  return downSlope * rafter.downY * awayFromWall;
+}

@@ -1,0 +1,125 @@
+import { clause } from '../../../data/sources.ts';
+import { notGiven, type Verdict } from '../../check.ts';
+import { message } from '../../message.ts';
+import { put, type Note } from '../../note.ts';
+import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
+import type { Capacity, LedgerLine } from '../../project/model.ts';
+import { quantity } from '../../units.ts';
+import { checkSource, plainSource, type CheckSource } from '../check-source.ts';
+import { ratedPart, type JointPart } from '../joints/rated.ts';
+import { plainRow } from '../site-of-check.ts';
+import { refused, unasked, type RoofCheckContext } from './context.ts';
+import { ledgerResponses, type LedgerResponse } from './ledger-forces.ts';
+import type { RafterChecks } from './rafter-checks.ts';
+
+/** Whether the building is said to take the ledger, and what holds the ledger to it. */
+export function ledgerChecks(context: RoofCheckContext, rafters: RafterChecks): readonly CheckSource[] {
+  return context.project.supportLines.flatMap((line): readonly CheckSource[] =>
+    line.kind === 'ledger' ? [buildingSource(context, line), fixingSource(context, line, rafters)] : [],
+  );
+}
+
+function buildingSource({ project }: RoofCheckContext, line: LedgerLine): CheckSource {
+  const isSaid = project.surroundings.neighbour?.ableBy != null;
+  const place = { kind: 'whole', name: '' } as const;
+  return plainSource(
+    isSaid ? [] : [plainRow('ledger.building', line.id, place, notGiven(message('buildingNotShown')))],
+  );
+}
+
+function fixingSource(context: RoofCheckContext, line: LedgerLine, rafters: RafterChecks): CheckSource {
+  const onLine = rafters.analysed.filter((a) => a.loading.run.supportLines.includes(line.id));
+  const wind = onLine.map((a) => a.loading.wind).find((w) => !w.ok);
+  const problem = rafters.problem ?? (wind && !wind.ok ? refused(wind) : null);
+  if (problem) return plainSource(unasked(['ledger.fixing'], line.id, problem));
+  const geometry = context.shelter.lines.find((l) => l.id === line.id)!;
+  const responses = ledgerResponses(context, line, geometry, onLine);
+  const capacity = capacityOf(context.project, 'ledgerWall', jointKey('ledgerWall', line.id));
+  if (capacity === null || capacity.kind === 'fasteners')
+    return plainSource(unasked(['ledger.fixing'], line.id, asked(responses)));
+  const spacingIn = line.fixingSpacingIn;
+  if (spacingIn === null)
+    return plainSource(unasked(['ledger.fixing'], line.id, notGiven(message('ledgerSpacingNotGiven'))));
+  return checkSource({
+    responses,
+    name: (r) => ({ combinationId: r.combination.id, scenario: '' }),
+    sites: [
+      {
+        ruleId: 'ledger.fixing',
+        memberId: line.id,
+        place: { kind: 'whole', name: '' },
+        unit: '1',
+        stops: (r) => firstProblem(sharesOf(capacity, spacingIn, r)),
+        demand: (r, note) => sumOfShares(sharesOf(capacity, spacingIn, r, note), note),
+        capacity: () => 1,
+      },
+    ],
+  });
+}
+
+/** Nobody has rated the fixings: the row shows what they would have to hold. */
+function asked(responses: readonly LedgerResponse[]): Verdict {
+  const most = (of: (r: LedgerResponse) => number): number => responses.reduce((a, r) => Math.max(a, of(r)), 0);
+  const downPlf = most((r) => r.downPlf);
+  const upPlf = most((r) => r.upPlf);
+  const outPlf = most((r) => r.outPlf);
+  const alongPlf = most((r) => r.alongPlf);
+  return notGiven(
+    message('ledgerAsks', { downPlf, upPlf, outPlf, alongPlf }),
+    quantity(Math.max(downPlf, upPlf, outPlf, alongPlf), 'lb/ft'),
+  );
+}
+
+type Share =
+  | { readonly ok: true; readonly part: JointPart; readonly demandLb: number; readonly capacityLb: number }
+  | { readonly ok: false; readonly verdict: Verdict | null };
+
+/** Each direction of one fixing that the combination asks for. */
+function sharesOf(capacity: Capacity, spacingIn: number, r: LedgerResponse, note?: Note): readonly Share[] {
+  const asked: readonly (readonly [JointPart, number])[] = [
+    ['across', Math.max(r.downPlf, r.upPlf)],
+    ['pull', r.outPlf],
+    ['along', r.alongPlf],
+  ];
+  return asked.flatMap(([part, plf]): readonly Share[] => {
+    if (plf <= 0) return [];
+    const demandLb = (plf * spacingIn) / 12;
+    note?.({
+      symbol: `P ${part}`,
+      words: `force on one fixing, ${part}`,
+      formula: 'p × s / 12',
+      put: [put('p', plf, 'lb/ft', 'on each foot of ledger'), put('s', spacingIn, 'in', 'spacing of the fixings')],
+      result: quantity(demandLb, 'lb'),
+      clause: clause('MECHANICS', 'force per foot times spacing'),
+    });
+    const rated = ratedPart(capacity, part, r.combination.durationFactor, note);
+    return [
+      rated.ok
+        ? { ok: true, part, demandLb, capacityLb: rated.capacityLb }
+        : { ok: false, verdict: rated.verdict(demandLb) },
+    ];
+  });
+}
+
+function firstProblem(shares: readonly Share[]): Verdict | null {
+  for (const share of shares) if (!share.ok && share.verdict) return share.verdict;
+  return null;
+}
+
+/** Directions of one fixing add up: a straight sum is the safe side of every interaction curve (own rule). */
+function sumOfShares(shares: readonly Share[], note?: Note): number {
+  const held = shares.flatMap((share) => (share.ok ? [share] : []));
+  const sum = held.reduce((total, share) => total + share.demandLb / share.capacityLb, 0);
+  note?.({
+    symbol: 'sum',
+    words: 'all directions of one fixing together, at most 1',
+    formula: held.map((share) => `P ${share.part} / Z ${share.part}`).join(' + '),
+    put: held.flatMap((share) => [
+      put(`P ${share.part}`, share.demandLb, 'lb', 'force on one fixing'),
+      put(`Z ${share.part}`, share.capacityLb, 'lb', 'rated for it'),
+    ]),
+    result: quantity(sum, '1'),
+    clause: clause('OWN', 'directions of one fixing add up'),
+  });
+  return sum;
+}

@@ -1,0 +1,50 @@
+import type { RuleId } from '../../../data/rules.ts';
+import { judge, type Place } from '../../check.ts';
+import type { Combination } from '../../loads/combination.ts';
+import { message } from '../../message.ts';
+import type { Note } from '../../note.ts';
+import type { Capacity } from '../../project/model.ts';
+import { quantity } from '../../units.ts';
+import { ratedPart } from '../joints/rated.ts';
+import type { CheckSite } from '../site-of-check.ts';
+
+export interface PullAsk<R> {
+  readonly ruleId: RuleId;
+  readonly memberId: string;
+  readonly place: Omit<Place, 'atIn'>;
+  readonly capacity: Capacity;
+  /** unit of demand and rating alike: a force, or a force per foot of row */
+  readonly unit: 'lb' | 'lb/ft';
+  /** what pulls, never below zero; with a note it tells how it adds up */
+  readonly pull: (response: R, note?: Note) => number;
+}
+
+/** A tie of the roof asked for pull in every combination, each with its own duration. Bare contact passes where nothing pulls. */
+export function pullSite<R extends { readonly combination: Combination }>(ask: PullAsk<R>): CheckSite<R> {
+  const { ruleId, memberId, place, capacity, unit, pull } = ask;
+  const ratedIn = (r: R, note?: Note) => ratedPart(capacity, 'pull', r.combination.durationFactor, note);
+  return {
+    ruleId,
+    memberId,
+    place,
+    unit,
+    applies: (r) => r.combination.purpose === 'strength',
+    stops: (r) => {
+      const rated = ratedIn(r);
+      if (rated.ok) return null;
+      const stopped = rated.verdict(pull(r));
+      return stopped
+        ? { ...stopped, demand: stopped.demand && quantity(stopped.demand.value, unit) }
+        : judge(quantity(0, unit), quantity(1, unit), message('contactOnly'));
+    },
+    demand: (r, note) => pull(r, note),
+    capacity: (r, note) => {
+      const rated = ratedIn(r, note);
+      return rated.ok ? rated.capacityLb : NaN;
+    },
+    reason: (r) => {
+      const rated = ratedIn(r);
+      return rated.ok ? rated.reason : null;
+    },
+  };
+}

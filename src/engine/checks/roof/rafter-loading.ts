@@ -1,0 +1,143 @@
+import type { RafterGeometry } from '../../geometry/shelter.ts';
+import type { LoadCase } from '../../loads/cases.ts';
+import { componentLive, componentWind, type ComponentWind } from '../../loads/component-cases.ts';
+import { squareLoads } from '../../loads/rafter-reactions.ts';
+import type { RafterRun } from '../../loads/rafter-run.ts';
+import { snowCases } from '../../loads/roof-cases.ts';
+import { rafterOwnWeight, surfaceWeight } from '../../loads/roof-weights.ts';
+import { areaClass } from '../../loads/site/components.ts';
+import type { TwoWeights } from '../../loads/weights.ts';
+import type { Step } from '../../note.ts';
+import type { RoofPlane } from '../../project/model.ts';
+import { placedPlane, purlinsOn, writtenPlane, type RoofCheckContext } from './context.ts';
+
+/** An overhang or a span of a rafter. */
+export type Segment = RafterRun['segments'][number];
+
+/** One load case on one rafter: even loads square to the slope on each part of its run. */
+export interface RafterCase {
+  readonly loadCase: LoadCase;
+  readonly isWind: boolean;
+  /** on each part [lb/in] */
+  readonly loads: readonly number[];
+  /** pressure on each part, of level area or, wind, square to the slope [psf] */
+  readonly psf: readonly number[];
+  readonly steps: () => readonly Step[];
+}
+
+/** All that acts on a rafter and on every rafter like it. */
+export interface RafterLoading {
+  readonly rafter: RafterGeometry;
+  readonly plane: RoofPlane;
+  readonly run: RafterRun;
+  /** dead load square to the slope on each part [lb/in] */
+  readonly dead: readonly TwoWeights[];
+  readonly surfacePsf: TwoWeights;
+  readonly cases: readonly RafterCase[];
+  readonly wind: ComponentWind;
+  /** supports along the slope from the eave, low to high [in] */
+  readonly supportsAtIn: readonly number[];
+}
+
+/**
+ * Loads of a rafter as a component: its own run, its own areas, never the main frame's wind.
+ * @source ASCE7 chapters 3, 4, 7, 30 (7-16)
+ */
+export function rafterLoading(context: RoofCheckContext, rafter: RafterGeometry): RafterLoading {
+  const { project, site, form, weights } = context;
+  const run = context.runOf(rafter);
+  const plane = writtenPlane(context, rafter.plane);
+  const surfacePsf = surfaceWeight(
+    project,
+    placedPlane(context, rafter.plane),
+    purlinsOn(context, rafter.plane),
+    weights,
+  );
+  const own = rafterOwnWeight(project, rafter, run, weights);
+  const width = rafter.tributaryWidthIn;
+  const square = (weight: keyof TwoWeights, part: number): number =>
+    ((surfacePsf[weight] * width) / 144 + own[part]![weight]) * run.cos;
+
+  const spans = run.segments.filter((s) => s.kind === 'span');
+  // the shortest span has the smallest area, and the smaller area the harder wind
+  const spanIn = Math.min(...spans.map((s) => s.toIn - s.fromIn));
+  const effectiveAreaFt2 = (spanIn * Math.max(width, spanIn / 3)) / 144;
+  const wind = componentWind(
+    site,
+    form,
+    rafter.slopeDeg,
+    areaClass(effectiveAreaFt2, site.figures.edgeWidth.value ?? 3),
+  );
+
+  const plumb = (loadCase: LoadCase, psf: readonly number[], steps: RafterCase['steps']): RafterCase => ({
+    loadCase,
+    isWind: false,
+    psf,
+    loads: squareLoads(run, width, (i) => ({ plumbPsf: psf[i]!, squarePsf: 0 }), 'plumbPsf'),
+    steps,
+  });
+  const live = componentLive(
+    project,
+    rafter.id,
+    plane.risePer12,
+    (width * rafter.runIn) / 144 / spans.length,
+    run.segments.length,
+    site.figures.unreducedRoofLive.value ?? 0,
+  );
+  const snow = snowCases(site, form ?? 'monoslope', run.segments.length);
+  const cases: RafterCase[] = [
+    ...live.map((c) =>
+      plumb(
+        c,
+        run.parts.map((p) => c.psf[p.segment]!),
+        c.steps,
+      ),
+    ),
+    ...snow.map((c) =>
+      plumb(
+        c,
+        run.parts.map((p) => c.pressure(rafter, p).plumbPsf),
+        () => site.figures.balancedSnow.steps,
+      ),
+    ),
+    ...(wind.ok ? wind.cases : []).map((c): RafterCase => {
+      const psf = run.parts.map(() => c.psf);
+      const loads = squareLoads(run, width, () => ({ plumbPsf: 0, squarePsf: c.psf }), 'squarePsf');
+      return { loadCase: c, isWind: true, psf, loads, steps: c.steps };
+    }),
+  ];
+  return {
+    rafter,
+    plane,
+    run,
+    dead: run.parts.map((_, i) => ({ heavy: square('heavy', i), light: square('light', i) })),
+    surfacePsf,
+    cases,
+    wind,
+    supportsAtIn: rafter.supports.map((s) => s.atIn / run.cos),
+  };
+}
+
+/** Rafters that are alike in everything the checks see, each set with its first as the one that is analysed. */
+export function alikeRafters(rafters: readonly RafterGeometry[]): readonly (readonly RafterGeometry[])[] {
+  const sets = new Map<string, RafterGeometry[]>();
+  for (const r of rafters) {
+    const supports = r.supports.map((s) => [s.line, s.atIn]);
+    const key = JSON.stringify([
+      r.plane,
+      r.stick,
+      // a thousandth of an inch apart is alike
+      Math.round(r.tributaryWidthIn * 1000),
+      r.spacingIn === null ? null : Math.round(r.spacingIn * 1000),
+      r.runIn,
+      supports,
+      r.seatCutIn,
+      r.blocked,
+      r.continuous,
+    ]);
+    const set = sets.get(key);
+    if (set) set.push(r);
+    else sets.set(key, [r]);
+  }
+  return [...sets.values()];
+}

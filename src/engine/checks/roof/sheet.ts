@@ -1,0 +1,130 @@
+import { clause } from '../../../data/sources.ts';
+import type { PlaneGeometry } from '../../geometry/shelter.ts';
+import { judge, notGiven } from '../../check.ts';
+import type { Combination } from '../../loads/combination.ts';
+import { combine } from '../../loads/combine.ts';
+import { componentWind, type ComponentWindCase } from '../../loads/component-cases.ts';
+import { surfaceWeight } from '../../loads/roof-weights.ts';
+import { message } from '../../message.ts';
+import { put, type Note } from '../../note.ts';
+import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
+import { quantity, radiansFromDegrees } from '../../units.ts';
+import { checkSource, plainSource, type CheckSource } from '../check-source.ts';
+import { plainRow } from '../site-of-check.ts';
+import { purlinsOn, raftersOn, refused, unasked, writtenPlane, type RoofCheckContext } from './context.ts';
+import { pullSite } from './pull-site.ts';
+import { greatestGap } from './rafter-allowable.ts';
+
+/** Sheet continuous over its rows pulls on an inner one by more than its share (own allowance). */
+const CONTINUITY = 1.25;
+
+/** Rated span of the covering, and what its screws hold against lift, plane by plane. */
+export function sheetChecks(context: RoofCheckContext): readonly CheckSource[] {
+  return context.shelter.planes.flatMap((plane) => [spanSource(context, plane), upliftSource(context, plane)]);
+}
+
+function spanSource(context: RoofCheckContext, plane: PlaneGeometry): CheckSource {
+  const { covering } = writtenPlane(context, plane.id);
+  const gap = quantity(gapOf(context, plane), 'in');
+  const verdict =
+    covering.ratedSpanIn === null
+      ? notGiven(message('spanNotRated'), gap)
+      : judge(gap, quantity(covering.ratedSpanIn, 'in'));
+  return plainSource([plainRow('sheet.span', plane.id, { kind: 'whole', name: '' }, verdict)]);
+}
+
+/** Places of the rows that the sheet lies on: purlins up the slope, or rafters along the eave [in]. */
+function rowsUnder(context: RoofCheckContext, plane: PlaneGeometry): readonly number[] {
+  return writtenPlane(context, plane.id).sheetOn === 'purlins'
+    ? purlinsOn(context, plane.id).map((p) => p.upSlopeIn)
+    : raftersOn(context, plane.id).map((r) => r.xIn);
+}
+
+/** Widest gap between rows; the whole plane where there are not two of them. */
+function gapOf(context: RoofCheckContext, plane: PlaneGeometry): number {
+  const gap = greatestGap(rowsUnder(context, plane));
+  if (Number.isFinite(gap)) return gap;
+  const isOnPurlins = writtenPlane(context, plane.id).sheetOn === 'purlins';
+  return isOnPurlins ? plane.runIn / Math.cos(radiansFromDegrees(plane.slopeDeg)) : plane.toXIn - plane.fromXIn;
+}
+
+interface SheetResponse {
+  readonly combination: Combination;
+  /** net load square to the slope, down + [psf] */
+  readonly netPsf: number;
+  readonly deadPsf: number;
+  readonly wind: { readonly found: ComponentWindCase; readonly factor: number };
+}
+
+/**
+ * Lift of the sheet on its screws, as pounds on each foot of row, against a rated pull read the same way. A screw's own
+ * area is the smallest there is, so the smallest area class is taken.
+ * @source ASCE7 30.8 (7-16)
+ */
+function upliftSource(context: RoofCheckContext, plane: PlaneGeometry): CheckSource {
+  const wind = componentWind(context.site, context.form, plane.slopeDeg, 'upToA2');
+  if (!wind.ok) return plainSource(unasked(['sheet.uplift'], plane.id, refused(wind)));
+  const { sheetOn } = writtenPlane(context, plane.id);
+  const kind = sheetOn === 'purlins' ? 'sheetPurlin' : 'sheetRafter';
+  const widths =
+    sheetOn === 'purlins'
+      ? purlinsOn(context, plane.id).map((p) => p.tributaryWidthIn)
+      : raftersOn(context, plane.id).map((r) => r.tributaryWidthIn);
+  const widthIn = widths.length > 0 ? Math.max(...widths) : gapOf(context, plane);
+  const weight = coveringLight(context, plane) * Math.cos(radiansFromDegrees(plane.slopeDeg));
+  return checkSource({
+    responses: sheetResponses(wind.cases, weight),
+    name: (r) => ({ combinationId: r.combination.id, scenario: '' }),
+    sites: [
+      pullSite<SheetResponse>({
+        ruleId: 'sheet.uplift',
+        memberId: plane.id,
+        place: { kind: 'whole', name: '' },
+        capacity: capacityOf(context.project, kind, jointKey(kind, plane.id)),
+        unit: 'lb/ft',
+        pull: (r, note) => {
+          const pull = (Math.max(0, -r.netPsf) * CONTINUITY * widthIn) / 12;
+          if (note) tellLift(r, widthIn, pull, note);
+          return pull;
+        },
+      }),
+    ],
+  });
+}
+
+/** Only a typed weight of the covering alone is known to lie on the screws [psf]. */
+function coveringLight(context: RoofCheckContext, plane: PlaneGeometry): number {
+  const { dead } = writtenPlane(context, plane.id);
+  if (dead.by === 'total' && dead.includes.length > 0) return 0;
+  return surfaceWeight(context.project, plane, [], context.weights).light;
+}
+
+/** Combinations of light dead load and lifting wind: all others press the sheet down more. */
+function sheetResponses(cases: readonly ComponentWindCase[], lightPsf: number): readonly SheetResponse[] {
+  return combine(cases)
+    .filter((combination) => combination.dead.weight === 'light')
+    .flatMap((combination) =>
+      combination.factors.flatMap(({ caseId, factor }): readonly SheetResponse[] => {
+        const found = cases.find((c) => c.id === caseId && c.psf < 0);
+        if (!found) return [];
+        const deadPsf = combination.dead.factor * lightPsf;
+        return [{ combination, deadPsf, netPsf: deadPsf + factor * found.psf, wind: { found, factor } }];
+      }),
+    );
+}
+
+function tellLift({ deadPsf, wind }: SheetResponse, widthIn: number, pull: number, note: Note): void {
+  note({
+    symbol: 'T',
+    words: 'lift on each foot of a row of screws',
+    formula: `max(0, -(D + f × p)) × ${CONTINUITY} × b / 12`,
+    put: [
+      put('D', deadPsf, 'psf', 'light covering square to the slope, with its factor'),
+      put('f', wind.factor, '1', `factor of ${wind.found.id}`),
+      put('p', wind.found.psf, 'psf', 'wind lifting the smallest area', wind.found.steps()),
+      put('b', widthIn, 'in', 'width of sheet on the row'),
+    ],
+    result: quantity(pull, 'lb/ft'),
+    clause: clause('ASCE7', '2.4.1, 30.8'),
+  });
+}
