@@ -126,23 +126,28 @@ function siteOf(project: Project, shelter: Shelter, form: 'monoslope' | 'pitched
 
 /** Rafters that are alike are solved once. */
 function cachedRuns(materials: Materials): RunOf {
-  const runs = new Map<string, RafterRun>();
+  const alike = new Map<string, RafterRun>();
+  const runs = new Map<RafterGeometry, RafterRun>();
   return (rafter: RafterGeometry) => {
-    const key = JSON.stringify([
-      rafter.stick,
-      rafter.supports.map((s) => [s.line, s.atIn]),
-      rafter.runIn,
-      rafter.slopeDeg,
-      rafter.continuous,
-    ]);
-    const known = runs.get(key);
+    const known = runs.get(rafter);
     if (known) return known;
+    const key = likenessOf(rafter);
     const answer = materials.of(rafter.id);
-    const run = rafterRun(rafter, answer.ok ? answer.values.EPsi : 1);
-    runs.set(key, run);
+    const run = alike.get(key) ?? rafterRun(rafter, answer.ok ? answer.values.EPsi : 1);
+    alike.set(key, run);
+    runs.set(rafter, run);
     return run;
   };
 }
+
+const likenessOf = (rafter: RafterGeometry): string =>
+  JSON.stringify([
+    rafter.stick,
+    rafter.supports.map((s) => [s.line, s.atIn]),
+    rafter.runIn,
+    rafter.slopeDeg,
+    rafter.continuous,
+  ]);
 
 const LINK_ORDER = new Map(LINKS.map((link, i) => [link, i]));
 const byPath = (a: CheckRow, b: CheckRow): number =>

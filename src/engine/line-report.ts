@@ -54,30 +54,45 @@ function envelope(
   ratios: readonly number[] | null,
 ): MemberEnvelope {
   const sections = sectionsOf(chain, context.frame.layout);
-  const strength = responses.filter((r) => r.combination.purpose === 'strength');
-  const years = responses.filter((r) => r.combination.purpose === 'sagLongTerm');
-  const most = (index: (s: (typeof sections)[number]) => number): number[] =>
-    sections.map((s) => strength.reduce((m, r) => Math.max(m, r.values[index(s)]!), -Infinity));
-  const least = (index: (s: (typeof sections)[number]) => number): number[] =>
-    sections.map((s) => strength.reduce((m, r) => Math.min(m, r.values[index(s)]!), Infinity));
+  const valuesOf = (purpose: LineResponse['combination']['purpose']): readonly Float64Array[] =>
+    responses.filter((r) => r.combination.purpose === purpose).map((r) => r.values);
+  const strength = valuesOf('strength');
+  const years = valuesOf('sagLongTerm');
+  const axial = sections.map((s) => rangeOf(strength, s.axial));
+  const shear = sections.map((s) => rangeOf(strength, s.shear));
+  const moment = sections.map((s) => rangeOf(strength, s.moment));
   return {
     memberId: chain.memberId,
     atIn: sections.map((s) => s.atIn),
-    axialMaxLb: most((s) => s.axial),
-    axialMinLb: least((s) => s.axial),
-    shearMaxLb: most((s) => s.shear),
-    shearMinLb: least((s) => s.shear),
-    momentMaxLbIn: most((s) => s.moment),
-    momentMinLbIn: least((s) => s.moment),
+    axialMaxLb: axial.map((r) => r.most),
+    axialMinLb: axial.map((r) => r.least),
+    shearMaxLb: shear.map((r) => r.most),
+    shearMinLb: shear.map((r) => r.least),
+    momentMaxLbIn: moment.map((r) => r.most),
+    momentMinLbIn: moment.map((r) => r.least),
     // a post is asked how far it bows sideways, a beam how far it sags
-    sagIn: sections.map((s) =>
-      years.reduce((m, r) => {
-        const move = chain.role === 'beam' ? -r.values[s.move + 1]! : r.values[s.move]!;
-        return Math.abs(move) > Math.abs(m) ? move : m;
-      }, 0),
-    ),
+    sagIn: sections.map((s) => (chain.role === 'beam' ? -farthest(years, s.move + 1) : farthest(years, s.move))),
     bendingRatio: ratios ?? [],
   };
+}
+
+/** Greatest and least of one value over all responses. */
+function rangeOf(responses: readonly Float64Array[], index: number): { readonly most: number; readonly least: number } {
+  let most = -Infinity;
+  let least = Infinity;
+  for (const values of responses) {
+    const v = values[index]!;
+    if (v > most) most = v;
+    if (v < least) least = v;
+  }
+  return { most, least };
+}
+
+/** The value farthest from zero over all responses, with its sign. */
+function farthest(responses: readonly Float64Array[], index: number): number {
+  const { most, least } = rangeOf(responses, index);
+  if (most < least) return 0;
+  return most > -least ? most : least;
 }
 
 /** Bending stress over the allowable at every station of a beam, worst combination. */
@@ -87,21 +102,15 @@ function beamRatios(context: LineCheckContext, chain: Chain): readonly number[] 
   const stations = new Map(
     beamStretches(context)
       .filter((s) => s.chain.memberId === chain.memberId)
-      .flatMap((s) => s.stations.map((st) => [`${st.axial}`, st] as const)),
+      .flatMap((s) => s.stations.map((st) => [st.axial, st] as const)),
   );
+  const { FbPsi } = answer.values;
   const strength = context.frame.responses.filter((r) => r.combination.purpose === 'strength');
   return sectionsOf(chain, context.frame.layout).map((s) => {
-    const station = stations.get(`${s.axial}`);
+    const station = stations.get(s.axial);
     if (!station) return 0;
-    return strength.reduce(
-      (m, r) =>
-        Math.max(
-          m,
-          Math.abs(r.values[s.moment]!) /
-            station.section.modulusIn3 /
-            (answer.values.FbPsi * r.combination.durationFactor),
-        ),
-      0,
-    );
+    let most = 0;
+    for (const r of strength) most = Math.max(most, Math.abs(r.values[s.moment]!) / r.combination.durationFactor);
+    return most / (station.section.modulusIn3 * FbPsi);
   });
 }

@@ -7,6 +7,8 @@ import type { LineMesh } from './line-mesh.ts';
 interface SetResults {
   /** per solved case: every force, move and reaction with this set of braces working */
   readonly vectors: readonly Float64Array[];
+  /** sum of all dead pieces at their heavy weight */
+  readonly deadHeavy: Float64Array;
   /** per solved case: push of each brace, then the shift of the hold */
   readonly answers: readonly Float64Array[];
 }
@@ -47,7 +49,7 @@ export class Superposition {
       if (index !== undefined) addTo(out, set.vectors[2 * this.pieces.length + index]!, factor);
     }
     if (combination.dead.weight === 'heavy') {
-      for (let p = 0; p < this.pieces.length; p++) addTo(out, set.vectors[p]!, combination.dead.factor);
+      addTo(out, set.deadHeavy, combination.dead.factor);
       return out;
     }
     const others = out.slice();
@@ -120,14 +122,16 @@ export class Superposition {
     const known = this.#sets.get(key);
     if (known !== undefined) return known;
     const solved = solveBraceSet(this.mesh, this.states, working, free);
-    const results = solved
-      ? {
-          answers: solved.answers,
-          vectors: this.states.cases.map((state, c) => this.#vector(state, solved.answers[c]!)),
-        }
-      : null;
+    const results = solved ? this.#combined(solved.answers) : null;
     this.#sets.set(key, results);
     return results;
+  }
+
+  #combined(answers: readonly Float64Array[]): SetResults {
+    const vectors = this.states.cases.map((state, c) => this.#vector(state, answers[c]!));
+    const deadHeavy = new Float64Array(this.size);
+    for (let p = 0; p < this.pieces.length; p++) addTo(deadHeavy, vectors[p]!, 1);
+    return { answers, vectors, deadHeavy };
   }
 
   #vector(state: FrameState, answer: Float64Array): Float64Array {

@@ -14,8 +14,8 @@ const ARM = 4.36;
 /** @source IBC 1806.3.4, from memory: isolated poles that may move half an inch at the ground under short loads */
 const SHORT_TERM_LEEWAY = 2;
 
-/** Halvings of the search: the depth is closed to a millionth of a foot. */
-const HALVINGS = 60;
+/** The search for the depth ends when it is closed to this [ft]. */
+const CLOSED_FT = 1e-9;
 
 /**
  * Allowable lateral soil pressure at a third of the depth of an embedded post.
@@ -90,7 +90,7 @@ export function requiredEmbedment(post: EmbeddedPost, note?: Note): number {
   let low = 0;
   let high = 1;
   while (depthFor(post, high) > high) high *= 2;
-  for (let i = 0; i < HALVINGS; i++) {
+  while (high - low > CLOSED_FT) {
     const assumed = (low + high) / 2;
     if (depthFor(post, assumed) > assumed) low = assumed;
     else high = assumed;
