@@ -1,0 +1,98 @@
+import type { LineCheckContext } from '../../../src/engine/checks/line-context.ts';
+import { analyseLine, type LineFrame, type LineSetting } from '../../../src/engine/frame/line-frame.ts';
+import { membersOfLine } from '../../../src/engine/frame/line-mesh.ts';
+import { placeShelter } from '../../../src/engine/geometry/place-shelter.ts';
+import type { Shelter } from '../../../src/engine/geometry/shelter.ts';
+import { combine, serviceCombinations } from '../../../src/engine/loads/combine.ts';
+import { lineLoads, type LineLoading } from '../../../src/engine/loads/line-loads.ts';
+import { rafterRun } from '../../../src/engine/loads/rafter-run.ts';
+import { snowCases, windCases, type RoofCase, type RunOf } from '../../../src/engine/loads/roof-cases.ts';
+import { sitePressures, type SitePressures } from '../../../src/engine/loads/site/site-pressures.ts';
+import { stretchesOf } from '../../../src/engine/loads/stretches.ts';
+import { memberWeights, type MemberWeights } from '../../../src/engine/loads/weights.ts';
+import { materialsOf } from '../../../src/engine/material-of.ts';
+import type { Project } from '../../../src/engine/project/model.ts';
+import { lineId } from '../../support/plain-shed.ts';
+
+/** A placed shelter that must have no faults. */
+export function placed(project: Project): Shelter {
+  const { shelter, faults } = placeShelter(project);
+  if (faults.length > 0) throw new Error(JSON.stringify(faults));
+  return shelter;
+}
+
+/** Site figures of a project's single plane, as the shelter stands. */
+export const siteOf = (project: Project, shelter: Shelter): SitePressures =>
+  sitePressures(
+    project.site,
+    project.code,
+    {
+      form: 'monoslope',
+      slopeDeg: shelter.planes[0]!.slopeDeg,
+      slippery: true,
+      unobstructed: true,
+      meanRoofHeightFt: shelter.meanRoofHeightIn / 12,
+      planAlongFt: shelter.planAlongIn / 12,
+      planAcrossFt: shelter.planAcrossIn / 12,
+      blockedShare: project.surroundings.goods?.blockedShare ?? null,
+      closedSides: 0,
+    },
+    { kz: 'formula', kd: null, gustFactor: null },
+  );
+
+export interface LoadBench {
+  readonly project: Project;
+  readonly shelter: Shelter;
+  readonly site: SitePressures;
+  readonly roof: readonly RoofCase[];
+  readonly runOf: RunOf;
+  readonly weights: MemberWeights;
+  readonly loading: LineLoading;
+}
+
+/** Loads of one line, stage by stage, as the evaluation puts them together. */
+export function loadBench(project: Project, line = lineId(0)): LoadBench {
+  const shelter = placed(project);
+  const site = siteOf(project, shelter);
+  const runOf: RunOf = (rafter) => rafterRun(rafter, 1_200_000);
+  const segments = runOf(shelter.rafters[0]!).segments.length;
+  const roof = [...snowCases(site, 'monoslope', segments), ...windCases(site, shelter, 'monoslope')];
+  const weights = memberWeights(project, shelter);
+  const geometry = shelter.lines.find(({ id }) => id === line)!;
+  const loading = lineLoads(project, shelter, geometry, site, roof, runOf, weights);
+  return { project, shelter, site, roof, runOf, weights, loading };
+}
+
+export interface LineBench extends LoadBench {
+  readonly frame: LineFrame;
+  readonly context: LineCheckContext;
+}
+
+const HOLDS: LineSetting = { pullGiven: true, holdsItself: true };
+
+/** One line loaded, analysed and ready to be checked. */
+export function lineBench(project: Project, setting: LineSetting = HOLDS, line = lineId(0)): LineBench {
+  const bench = loadBench(project, line);
+  const { shelter, loading } = bench;
+  const geometry = shelter.lines.find(({ id }) => id === line)!;
+  const members = membersOfLine(shelter, geometry);
+  const materials = materialsOf(project, shelter);
+  const combinations = [...combine(loading.cases), ...serviceCombinations(loading.cases, project.calculation.kcr)];
+  const elasticity = (id: string): number => {
+    const answer = materials.of(id);
+    return answer.ok ? answer.values.EPsi : 1_000_000;
+  };
+  const answer = analyseLine(members, loading.loads, combinations, elasticity, setting);
+  if (!answer.ok) throw new Error(JSON.stringify(answer.reason));
+  const context: LineCheckContext = {
+    project,
+    shelter,
+    line: geometry,
+    frame: answer.frame,
+    stretches: stretchesOf(geometry, members.posts),
+    site: bench.site,
+    alongLb: loading.loads.alongLb,
+    valuesOf: materials.of,
+  };
+  return { ...bench, frame: answer.frame, context };
+}
