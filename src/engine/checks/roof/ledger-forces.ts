@@ -5,7 +5,8 @@ import { alongForces } from '../../loads/sway.ts';
 import { weightAlong } from '../../loads/weights.ts';
 import type { LedgerLine } from '../../project/model.ts';
 import type { RoofCheckContext } from './context.ts';
-import type { AnalysedRafter } from './rafter-checks.ts';
+import type { AnalysedRafters } from './rafter-checks.ts';
+import type { RafterLoading } from './rafter-loading.ts';
 import type { RafterResponse } from './rafter-responses.ts';
 
 /** What one combination asks of each foot of a ledger [lb/ft]. None is below zero. */
@@ -28,16 +29,16 @@ export function ledgerResponses(
   context: RoofCheckContext,
   line: LedgerLine,
   geometry: LineGeometry,
-  rafters: readonly AnalysedRafter[],
+  rafters: readonly AnalysedRafters[],
 ): readonly LedgerResponse[] {
   const lengthFt = (line.toXIn - line.fromXIn) / 12;
   const strengthAlongPlf =
     alongForces(context.project, context.shelter, geometry, [], [], context.site).totalLb / lengthFt;
   const ownPlf = ledgerWeight(context, line);
   const byCombination = new Map<string, LedgerResponse>();
-  for (const { rafter, loading, responses } of rafters) {
+  for (const { loading, responses } of rafters) {
     const support = loading.run.supportLines.indexOf(line.id);
-    const widthFt = rafter.tributaryWidthIn / 12;
+    const widthFt = loading.rafter.tributaryWidthIn / 12;
     for (const r of responses) {
       if (r.combination.purpose !== 'strength') continue;
       const known = byCombination.get(r.combination.id);
@@ -67,7 +68,7 @@ function ledgerWeight({ project }: RoofCheckContext, line: LedgerLine): number {
  */
 function outwardLb(
   line: LedgerLine,
-  { run, plane, rafter }: AnalysedRafter['loading'],
+  { run, plane, rafter }: RafterLoading,
   { windLoads }: RafterResponse,
   support: number,
 ): number {

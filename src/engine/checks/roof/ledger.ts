@@ -20,7 +20,7 @@ export function ledgerChecks(context: RoofCheckContext, rafters: RafterChecks): 
 }
 
 function buildingSource({ project }: RoofCheckContext, line: LedgerLine): CheckSource {
-  const isSaid = project.surroundings.neighbour?.ableBy != null;
+  const isSaid = Boolean(project.surroundings.neighbour?.ableBy);
   const place = { kind: 'whole', name: '' } as const;
   return plainSource(
     isSaid ? [] : [plainRow('ledger.building', line.id, place, notGiven(message('buildingNotShown')))],
@@ -36,7 +36,7 @@ function fixingSource(context: RoofCheckContext, line: LedgerLine, rafters: Raft
   const responses = ledgerResponses(context, line, geometry, onLine);
   const capacity = capacityOf(context.project, 'ledgerWall', jointKey('ledgerWall', line.id));
   if (capacity === null || capacity.kind === 'fasteners')
-    return plainSource(unasked(['ledger.fixing'], line.id, asked(responses)));
+    return plainSource(unasked(['ledger.fixing'], line.id, asksOf(responses)));
   const spacingIn = line.fixingSpacingIn;
   if (spacingIn === null)
     return plainSource(unasked(['ledger.fixing'], line.id, notGiven(message('ledgerSpacingNotGiven'))));
@@ -58,7 +58,7 @@ function fixingSource(context: RoofCheckContext, line: LedgerLine, rafters: Raft
 }
 
 /** Nobody has rated the fixings: the row shows what they would have to hold. */
-function asked(responses: readonly LedgerResponse[]): Verdict {
+function asksOf(responses: readonly LedgerResponse[]): Verdict {
   const most = (of: (r: LedgerResponse) => number): number => responses.reduce((a, r) => Math.max(a, of(r)), 0);
   const downPlf = most((r) => r.downPlf);
   const upPlf = most((r) => r.upPlf);

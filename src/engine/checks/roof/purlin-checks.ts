@@ -2,9 +2,10 @@ import type { RuleId } from '../../../data/rules.ts';
 import type { PurlinGeometry } from '../../geometry/shelter.ts';
 import { notGiven, type Verdict } from '../../check.ts';
 import { message } from '../../message.ts';
-import { checkSource, plainSource, type CheckSource } from '../check-source.ts';
+import { plainSource, type CheckSource } from '../check-source.ts';
+import { alikeSets, alikeSource, nearly } from './alike.ts';
 import { handCut, raftersOn, refused, unasked, weightProblem, writtenPlane, type RoofCheckContext } from './context.ts';
-import { purlinLoading, type PurlinLoading, type PurlinResponse } from './purlin-loading.ts';
+import { purlinLoading, type PurlinResponse } from './purlin-loading.ts';
 import { purlinStickSites, type JudgedStick } from './purlin-stick.ts';
 import { purlinTieSites } from './purlin-tie.ts';
 
@@ -12,28 +13,42 @@ const STICK_RULES: readonly RuleId[] = ['purlin.bending', 'purlin.shear', 'purli
 
 /** Every rule of every purlin. */
 export function purlinChecks(context: RoofCheckContext): readonly CheckSource[] {
-  return context.shelter.purlins.flatMap((purlin): readonly CheckSource[] => {
+  return alikeSets(context.shelter.purlins, (p) => likeness(context, p)).flatMap((alike): readonly CheckSource[] => {
+    const ids = alike.map((p) => p.id);
+    const plain = (ruleIds: readonly RuleId[], verdict: Verdict): CheckSource =>
+      plainSource(ids.flatMap((id) => unasked(ruleIds, id, verdict)));
+    const purlin = alike[0]!;
     const problem = loadProblem(context, purlin);
-    if (problem) return [plainSource(unasked([...STICK_RULES, 'purlin.tie'], purlin.id, problem))];
+    if (problem) return [plain([...STICK_RULES, 'purlin.tie'], problem)];
     const loading = purlinLoading(context, purlin);
     const judged = judgedStick(context, purlin);
+    const { responses, wind } = loading;
+    const sites = [
+      ...('verdict' in judged ? [] : purlinStickSites(loading, judged)),
+      ...(wind.ok ? purlinTieSites(context, loading) : []),
+    ];
+    const name = (r: PurlinResponse) => ({ combinationId: r.combination.id, scenario: '' });
     return [
-      'verdict' in judged
-        ? plainSource(unasked(STICK_RULES, purlin.id, judged.verdict))
-        : group(loading, purlinStickSites(loading, judged)),
-      loading.wind.ok
-        ? group(loading, purlinTieSites(context, loading))
-        : plainSource(unasked(['purlin.tie'], purlin.id, refused(loading.wind))),
+      alikeSource({ responses, name, sites }, ids),
+      ...('verdict' in judged ? [plain(STICK_RULES, judged.verdict)] : []),
+      ...(wind.ok ? [] : [plain(['purlin.tie'], refused(wind))]),
     ];
   });
 }
 
-const group = (loading: PurlinLoading, sites: ReturnType<typeof purlinTieSites>): CheckSource =>
-  checkSource({
-    responses: loading.responses,
-    name: (r: PurlinResponse) => ({ combinationId: r.combination.id, scenario: '' }),
-    sites,
-  });
+function likeness({ project }: RoofCheckContext, p: PurlinGeometry): unknown {
+  return [
+    p.plane,
+    p.stick,
+    nearly(p.tributaryWidthIn),
+    p.fromXIn,
+    p.toXIn,
+    // joints, cuts and typed values of its own
+    project.joints.own.filter((joint) => joint.key.split('/')[1] === p.id),
+    project.cuts.filter((cut) => cut.member === p.id),
+    project.instead.filter((i) => i.of === p.id),
+  ];
+}
 
 function loadProblem(context: RoofCheckContext, purlin: PurlinGeometry): Verdict | null {
   if (raftersOn(context, purlin.plane).length === 0) return notGiven(message('memberNotGiven', { member: 'rafters' }));

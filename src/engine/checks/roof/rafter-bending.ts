@@ -1,5 +1,5 @@
 import { clause } from '../../../data/sources.ts';
-import type { RafterGeometry, RoundStick, SawnStick } from '../../geometry/shelter.ts';
+import type { RoundStick, SawnStick } from '../../geometry/shelter.ts';
 import { outside, type Verdict } from '../../check.ts';
 import type { DesignValues } from '../../material/values.ts';
 import { message } from '../../message.ts';
@@ -45,7 +45,7 @@ export function rafterBendingSite(
   stick: RoundStick | SawnStick,
   values: DesignValues,
   segment: Segment,
-): (rafter: RafterGeometry) => CheckSite<RafterResponse> {
+): CheckSite<RafterResponse> {
   const within = stations.filter((s) => s.atIn > segment.fromIn - 1e-6 && s.atIn < segment.toIn + 1e-6);
   const bending = new SegmentBending(context, loading, stick, values, segment);
   const found = new Map<RafterResponse, Worst>();
@@ -84,9 +84,9 @@ export function rafterBendingSite(
     }
     return bending.allowable(worst(r).edge, r.combination.durationFactor, note);
   };
-  return (rafter) => ({
+  return {
     ruleId: 'rafter.bending',
-    memberId: rafter.id,
+    memberId: loading.rafter.id,
     place: { kind: segment.kind, name: segment.name },
     unit: 'psi',
     applies: isStrength,
@@ -98,7 +98,7 @@ export function rafterBendingSite(
     ...(stick.kind === 'round'
       ? { grows: { power: 3 as const, diameterAt: (r: RafterResponse) => worst(r).station.depthIn } }
       : {}),
-  });
+  };
 }
 
 /** A seat cut lies in the bottom of the rafter: stretched where the moment sags. */

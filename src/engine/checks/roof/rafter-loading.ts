@@ -117,27 +117,3 @@ export function rafterLoading(context: RoofCheckContext, rafter: RafterGeometry)
     supportsAtIn: rafter.supports.map((s) => s.atIn / run.cos),
   };
 }
-
-/** Rafters that are alike in everything the checks see, each set with its first as the one that is analysed. */
-export function alikeRafters(rafters: readonly RafterGeometry[]): readonly (readonly RafterGeometry[])[] {
-  const sets = new Map<string, RafterGeometry[]>();
-  for (const r of rafters) {
-    const supports = r.supports.map((s) => [s.line, s.atIn]);
-    const key = JSON.stringify([
-      r.plane,
-      r.stick,
-      // a thousandth of an inch apart is alike
-      Math.round(r.tributaryWidthIn * 1000),
-      r.spacingIn === null ? null : Math.round(r.spacingIn * 1000),
-      r.runIn,
-      supports,
-      r.seatCutIn,
-      r.blocked,
-      r.continuous,
-    ]);
-    const set = sets.get(key);
-    if (set) set.push(r);
-    else sets.set(key, [r]);
-  }
-  return [...sets.values()];
-}

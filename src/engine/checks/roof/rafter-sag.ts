@@ -1,4 +1,3 @@
-import type { RafterGeometry } from '../../geometry/shelter.ts';
 import type { Note } from '../../note.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { sagAfterYears, sagLimit, type SagKind } from '../wood/sag.ts';
@@ -17,33 +16,34 @@ export function rafterSagSites(
   influence: Influence,
   segment: Segment,
   kcr: number,
-): readonly ((rafter: RafterGeometry) => CheckSite<RafterResponse>)[] {
+): readonly CheckSite<RafterResponse>[] {
   const { stick } = loading.rafter;
   const within = stationsOf(loading.run, segment);
   const worst = (r: RafterResponse): number => worstIndex(within, (i) => Math.abs(r.sags[i]!));
-  const site =
-    (ruleId: 'rafter.sag' | 'rafter.sagLongTerm', purpose: 'sag' | 'sagLongTerm') =>
-    (rafter: RafterGeometry): CheckSite<RafterResponse> => ({
-      ruleId,
-      memberId: rafter.id,
-      place: { kind: segment.kind, name: segment.name },
-      unit: 'in',
-      applies: (r) => r.combination.purpose === purpose,
-      demand: (r, note) => {
-        if (note) tellSag(loading, influence, r, worst(r), kcr, note);
-        return Math.abs(r.sags[worst(r)]!);
-      },
-      capacity: (r, note) => sagLimit(segment.toIn - segment.fromIn, kindOf(r), segment.kind === 'overhang', note),
-      worstAt: (r) => loading.run.stationsIn[worst(r)]!,
-      ...(stick?.kind === 'round'
-        ? {
-            grows: {
-              power: 4 as const,
-              diameterAt: (r: RafterResponse) => depthAt(stick, loading.run.stationsIn[worst(r)]!),
-            },
-          }
-        : {}),
-    });
+  const site = (
+    ruleId: 'rafter.sag' | 'rafter.sagLongTerm',
+    purpose: 'sag' | 'sagLongTerm',
+  ): CheckSite<RafterResponse> => ({
+    ruleId,
+    memberId: loading.rafter.id,
+    place: { kind: segment.kind, name: segment.name },
+    unit: 'in',
+    applies: (r) => r.combination.purpose === purpose,
+    demand: (r, note) => {
+      if (note) tellSag(loading, influence, r, worst(r), kcr, note);
+      return Math.abs(r.sags[worst(r)]!);
+    },
+    capacity: (r, note) => sagLimit(segment.toIn - segment.fromIn, kindOf(r), segment.kind === 'overhang', note),
+    worstAt: (r) => loading.run.stationsIn[worst(r)]!,
+    ...(stick?.kind === 'round'
+      ? {
+          grows: {
+            power: 4 as const,
+            diameterAt: (r: RafterResponse) => depthAt(stick, loading.run.stationsIn[worst(r)]!),
+          },
+        }
+      : {}),
+  });
   return [site('rafter.sag', 'sag'), site('rafter.sagLongTerm', 'sagLongTerm')];
 }
 

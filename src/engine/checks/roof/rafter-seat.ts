@@ -1,5 +1,5 @@
 import { clause } from '../../../data/sources.ts';
-import type { RafterGeometry, RoundStick, SawnStick } from '../../geometry/shelter.ts';
+import type { RoundStick, SawnStick } from '../../geometry/shelter.ts';
 import { flatWidth } from '../../geometry/seats.ts';
 import { notGiven } from '../../check.ts';
 import type { DesignValues } from '../../material/values.ts';
@@ -32,14 +32,14 @@ export function rafterSeatSite(
   bearer: Bearer,
   stick: RoundStick | SawnStick,
   values: DesignValues,
-): (rafter: RafterGeometry) => CheckSite<RafterResponse> {
+): CheckSite<RafterResponse> {
   const lengthIn = seatLength(loading, bearer);
   const atIn = loading.supportsAtIn[support]!;
   const widthIn = contactWidth(loading, stick, atIn);
   const toEndIn = Math.max(0, Math.min(atIn, loading.run.slopeLengthIn - atIn) - lengthIn / 2);
-  return (rafter) => ({
+  return {
     ruleId: 'rafter.seat',
-    memberId: rafter.id,
+    memberId: loading.rafter.id,
     place: { kind: 'support', name: loading.run.supportLines[support]! },
     unit: 'psi',
     applies: (r) => isStrength(r) && r.greatest[support]! > 0,
@@ -64,7 +64,7 @@ export function rafterSeatSite(
       return adjustedAcrossGrain(weaker.FcPerpPsi, Cb, note);
     },
     worstAt: () => atIn,
-  });
+  };
 }
 
 /** Level length of the seat: what the cut leaves, at most what lies under it [in]. */

@@ -1,5 +1,5 @@
 import { remembered } from '../../../data/sources.ts';
-import type { RafterGeometry, RoundStick, SawnStick, TypedStick } from '../../geometry/shelter.ts';
+import type { RoundStick, SawnStick, TypedStick } from '../../geometry/shelter.ts';
 import { breaks } from '../../check.ts';
 import type { DesignValues } from '../../material/values.ts';
 import { message } from '../../message.ts';
@@ -66,12 +66,12 @@ export function rafterShearSite(
   stick: RoundStick | SawnStick,
   values: DesignValues,
   segment: Segment,
-): (rafter: RafterGeometry) => CheckSite<RafterResponse> {
+): CheckSite<RafterResponse> {
   const areas = stations.map((s) => wholeShearArea(stick, s.depthIn));
   const worst = worstShear(loading, segment, (i) => areas[i]!);
-  return (rafter) => ({
+  return {
     ruleId: 'rafter.shear',
-    memberId: rafter.id,
+    memberId: loading.rafter.id,
     place: { kind: segment.kind, name: segment.name },
     unit: 'psi',
     applies: isStrength,
@@ -85,7 +85,7 @@ export function rafterShearSite(
     ...(stick.kind === 'round'
       ? { grows: { power: 2 as const, diameterAt: (r: RafterResponse) => stations[worst(r).index]!.depthIn } }
       : {}),
-  });
+  };
 }
 
 function wholeShearArea(stick: RoundStick | SawnStick, depthIn: number): number {
@@ -121,17 +121,17 @@ export function rafterSeatShearSites(
   stations: readonly RafterStation[],
   stick: RoundStick | SawnStick,
   values: DesignValues,
-): readonly ((rafter: RafterGeometry) => CheckSite<RafterResponse>)[] {
+): readonly CheckSite<RafterResponse>[] {
   const cutIn = squareSeatCut(loading);
   if (cutIn <= 0) return [];
-  return loading.supportsAtIn.map((atIn, i) => {
+  return loading.supportsAtIn.map((atIn, i): CheckSite<RafterResponse> => {
     const station = stations.find((s) => Math.abs(s.atIn - atIn) < 1e-6)!;
     const limitIn = (station.isAtEnd ? END_CUT_SHARE : OUTER_CUT_SHARE) * station.depthIn;
     const sideOf = (r: RafterResponse): Side =>
       Math.abs(r.shearsBefore[station.index]!) > Math.abs(r.shearsAfter[station.index]!) ? 'before' : 'after';
-    return (rafter): CheckSite<RafterResponse> => ({
+    return {
       ruleId: 'rafter.shear',
-      memberId: rafter.id,
+      memberId: loading.rafter.id,
       place: { kind: 'support', name: loading.run.supportLines[i]! },
       unit: 'lb',
       clause: remembered('NDS', '3.4.3.2, 4.4.3'),
@@ -148,7 +148,7 @@ export function rafterSeatShearSites(
           : roundEndNotchShear(Fv, station.depthIn, cutIn, note);
       },
       worstAt: () => atIn,
-    });
+    };
   });
 }
 
@@ -158,11 +158,11 @@ export function typedRafterShearSite(
   influence: Influence,
   stick: TypedStick,
   segment: Segment,
-): (rafter: RafterGeometry) => CheckSite<RafterResponse> {
+): CheckSite<RafterResponse> {
   const worst = worstShear(loading, segment, () => 1);
-  return (rafter) => ({
+  return {
     ruleId: 'rafter.shear',
-    memberId: rafter.id,
+    memberId: loading.rafter.id,
     place: { kind: segment.kind, name: segment.name },
     unit: 'lb',
     applies: isStrength,
@@ -174,5 +174,5 @@ export function typedRafterShearSite(
     capacity: (r, note) => typedCapacity('V', stick.VallowLb, 'lb', r, note),
     worstAt: (r) => loading.run.stationsIn[worst(r).index]!,
     reason: () => message('typedSection', { name: stick.name }),
-  });
+  };
 }

@@ -1,5 +1,5 @@
 import { clause } from '../../../data/sources.ts';
-import type { RafterGeometry, TypedStick } from '../../geometry/shelter.ts';
+import type { TypedStick } from '../../geometry/shelter.ts';
 import type { Combination } from '../../loads/combination.ts';
 import { message } from '../../message.ts';
 import { put, type Note } from '../../note.ts';
@@ -15,12 +15,12 @@ export function typedRafterBendingSite(
   influence: Influence,
   stick: TypedStick,
   segment: Segment,
-): (rafter: RafterGeometry) => CheckSite<RafterResponse> {
+): CheckSite<RafterResponse> {
   const within = stationsOf(loading.run, segment);
   const worst = (r: RafterResponse): number => worstIndex(within, (i) => Math.abs(r.moments[i]!));
-  return (rafter) => ({
+  return {
     ruleId: 'rafter.bending',
-    memberId: rafter.id,
+    memberId: loading.rafter.id,
     place: { kind: segment.kind, name: segment.name },
     unit: 'lb·in',
     applies: isStrength,
@@ -32,7 +32,7 @@ export function typedRafterBendingSite(
     capacity: (r, note) => typedCapacity('Fb S', stick.FbSIn3Psi, 'lb·in', r, note),
     worstAt: (r) => loading.run.stationsIn[worst(r)]!,
     reason: () => message('typedSection', { name: stick.name }),
-  });
+  };
 }
 
 /** A maker's value with the load duration of the combination. */

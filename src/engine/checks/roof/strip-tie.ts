@@ -6,7 +6,7 @@ import { quantity } from '../../units.ts';
 import { checkSource, plainSource, type CheckSource } from '../check-source.ts';
 import { refused, unasked, type RoofCheckContext } from './context.ts';
 import { pullSite } from './pull-site.ts';
-import { pullAt, type AnalysedRafter, type RafterChecks } from './rafter-checks.ts';
+import { pullAt, type AnalysedRafters, type RafterChecks } from './rafter-checks.ts';
 
 interface LinePull {
   readonly combination: Combination;
@@ -55,16 +55,16 @@ export function stripTieChecks(context: RoofCheckContext, rafters: RafterChecks)
   });
 }
 
-function greatestPulls(rafters: readonly AnalysedRafter[], lineId: string): readonly LinePull[] {
+function greatestPulls(rafters: readonly AnalysedRafters[], lineId: string): readonly LinePull[] {
   const worst = new Map<string, LinePull>();
-  for (const { rafter, loading, responses } of rafters) {
+  for (const { loading, responses } of rafters) {
     const support = loading.run.supportLines.indexOf(lineId);
     for (const r of responses) {
       if (r.combination.purpose !== 'strength') continue;
       const known = worst.get(r.combination.id);
       const pullLb = pullAt(r, support);
       if (!known || pullLb > known.pullLb)
-        worst.set(r.combination.id, { combination: r.combination, pullLb, rafterLabel: rafter.label });
+        worst.set(r.combination.id, { combination: r.combination, pullLb, rafterLabel: loading.rafter.label });
     }
   }
   return [...worst.values()];
