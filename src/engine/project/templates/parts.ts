@@ -110,7 +110,6 @@ export function startGroups(newId: NewId, woodId: Id): { readonly groups: StartG
   const beamLog = size('size-beam', 240, 14, 12);
   const postLog = size('size-post', 144, 10, 9);
   const braceLog = size('size-brace', 72, 6, 5.5);
-  const end = { kind: 'housed', depthIn: 0.75 } as const;
   const groups: StartGroups = {
     beams: {
       id: newId('beams'),
@@ -142,7 +141,8 @@ export function startGroups(newId: NewId, woodId: Id): { readonly groups: StartG
       stock: fromSize(braceLog.id),
       runIn: 30,
       dropIn: 30,
-      ends: { post: end, top: end },
+      // a housing would weaken the stretched underside of the beam: the top end is saddled to the whole log
+      ends: { post: { kind: 'housed', depthIn: 1 }, top: { kind: 'coped', depthIn: 0 } },
     },
     rafters: {
       id: newId('rafters'),
