@@ -7,6 +7,8 @@ import type { Combination } from './combination.ts';
 /** Only these snow cases stand beside wind or live load: the balanced one, not partial, least or surcharge (2.4.1 exception). */
 const COMPANION_SNOW: ReadonlySet<string> = new Set(['snow']);
 const COMPANION_LIVE: ReadonlySet<string> = new Set(['roof-live']);
+/** Without what the person hangs there these say no more than 1 and 3 do. */
+const LED_BY_OWN_LIVE: ReadonlySet<string> = new Set(['2', '4-snow', '4-roofLive']);
 
 /**
  * All combinations of a set of cases, by allowable stress: every combination of the standard with every case of each
@@ -17,7 +19,7 @@ export function combine(cases: readonly LoadCase[]): readonly Combination[] {
   const hasOwnLive = byKind('ownLive').length > 0;
   return ASD_COMBINATIONS.flatMap((rule): Combination[] => {
     const kinds = Object.entries(rule.factors) as readonly [VariableKind, number][];
-    if ((rule.id === '4-snow' || rule.id === '4-roofLive') && !hasOwnLive) return [];
+    if (LED_BY_OWN_LIVE.has(rule.id) && !hasOwnLive) return [];
     const alone = kinds.length === 1;
     const choices = kinds.flatMap(([kind, factor]) => {
       if (kind === 'ownLive' && !hasOwnLive) return [];

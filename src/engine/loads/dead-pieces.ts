@@ -25,8 +25,10 @@ export function deadPieces(c: LineSetting): readonly DeadPiece[] {
     ...emptyLineCase(`dead-${weight}-posts`),
     onPosts: c.posts.map((post) => {
       const at = c.weights.of(post.id);
-      const foot = at(Math.max(0, post.footZIn - post.woodFromZIn))[weight];
-      const top = at(post.lengthIn)[weight];
+      // spread up to the beam axis, where the frame ends; the wood itself ends at the seat, and only that holds down
+      const share = weight === 'light' ? (post.seatZIn - post.footZIn) / (post.axisZIn - post.footZIn) : 1;
+      const foot = share * at(Math.max(0, post.footZIn - post.woodFromZIn))[weight];
+      const top = share * at(post.lengthIn)[weight];
       return { postId: post.id, footDownLbPerIn: foot, topDownLbPerIn: top, alongLbPerIn: 0 };
     }),
     onBraces: c.braces.map((b) => ({ braceId: b.id, downLb: braceWeight(c, b)[weight], alongLb: 0 })),
@@ -88,10 +90,7 @@ function beamProfile(
     const xIn = stretch.fromXIn + ((stretch.toXIn - stretch.fromXIn) * i) / n;
     const beam = c.shelter.beams.find(
       (b) =>
-        b.line === c.line.id &&
-        b.fromXIn - 1e-6 <= xIn &&
-        xIn <= b.toXIn + 1e-6 &&
-        (b.toXIn > stretch.fromXIn + 1e-6 || i === 0),
+        b.line === c.line.id && b.fromXIn - 1e-6 <= xIn && xIn <= b.toXIn + 1e-6 && b.toXIn > stretch.fromXIn + 1e-6,
     );
     const own = beam ? c.weights.of(beam.id)(xIn - beam.fromXIn) : { heavy: 0, light: 0 };
     return { xIn, heavy: own.heavy + strip.heavy, light: own.light + strip.light };

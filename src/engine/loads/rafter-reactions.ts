@@ -58,7 +58,7 @@ export function windReactions(run: RafterRun, loads: readonly number[], heldBy: 
   });
 }
 
-/** Level part of a load square to the slope, positive down the slope's fall [lb]. */
+/** Level part of a load square to the slope: what presses on a roof pushes it toward its high side [lb]. */
 export function levelPart(run: RafterRun, loads: readonly number[]): number {
   return run.sin * run.parts.reduce((sum, p, i) => sum + loads[i]! * (p.toIn - p.fromIn), 0);
 }
