@@ -16,13 +16,20 @@ export interface Section {
   readonly tell: (note: Note) => void;
 }
 
+const NOTHING_LEFT: Section = { areaIn2: 0, modulusIn3: 0, shearAreaIn2: 0, tell: () => undefined };
+
+const depthLeft = (stick: Stick, diameterIn: number, cutIn: number): number =>
+  stick.kind === 'sawn' ? stick.depthIn - cutIn : diameterIn - (stick.kind === 'round' ? stick.flatIn : 0) - cutIn;
+
 /**
  * Section of a stick at a place: round less its planed flat and the cut there, or sawn less the cut.
  * A cut and a flat on opposite sides are taken as one flat of their summed depth (safe side).
  * @param diameterIn wood diameter there; of a sawn stick its depth [in]
  * @param cutIn      depth of the cut there, zero for none [in]
+ * @returns a section of nothing where the cut goes through: stresses on it are infinite, so that no check can pass
  */
 export function sectionAt(stick: Stick, diameterIn: number, cutIn: number): Section {
+  if (depthLeft(stick, diameterIn, cutIn) <= 0) return NOTHING_LEFT;
   if (stick.kind === 'sawn') {
     const depth = stick.depthIn - cutIn;
     const areaIn2 = stick.breadthIn * depth;

@@ -1,5 +1,13 @@
 import { between } from '../geometry/beam-shape.ts';
-import type { BeamGeometry, BraceGeometry, LineGeometry, PostGeometry, Shelter, Stick } from '../geometry/shelter.ts';
+import type {
+  BeamGeometry,
+  BraceGeometry,
+  CutGeometry,
+  LineGeometry,
+  PostGeometry,
+  Shelter,
+  Stick,
+} from '../geometry/shelter.ts';
 import { diameterAt } from '../geometry/shelter.ts';
 import type { BarElement, BeamElement, FrameModel, FrameNode, Support } from '../solver/model.ts';
 
@@ -87,6 +95,7 @@ export function meshLine(
       ...braces.filter((b) => b.toId === beam.id).map((b) => b.topPoint.xIn),
       ...loadX,
       ...beam.stations.map((s) => s.xIn),
+      ...beam.cuts.flatMap((c) => (c.madeBy === 'hand' ? cutPlaces(c) : [])),
     ].filter((x) => x > beam.fromXIn && x < beam.toXIn);
     const xs = subdivided([beam.fromXIn, ...stops, beam.toXIn], BEAM_STEP_IN);
     return builder.chain(
@@ -147,6 +156,10 @@ export function meshLine(
   const holdSupport = builder.hold(holdNode);
   return { line, model: builder.model(), beams: beamChains, posts: postChains, braces: links, holdNode, holdSupport };
 }
+
+/** A cut is judged at its middle and both ends, so each needs a node; seats and housings lie where there is one already. */
+const cutPlaces = (cut: CutGeometry): readonly number[] =>
+  [-1, 0, 1].map((side) => cut.atXIn + (side * cut.lengthIn) / 2);
 
 /** Between seat and axis the post's cut end stands for the wood of the beam on it. */
 function postDiameter(stick: Stick | null, atIn: number, lengthIn: number): number {

@@ -6,7 +6,7 @@ import { beamStretches } from './beam-sections.ts';
 import { cutSites } from './cuts.ts';
 import { sagSites } from './sag.ts';
 import { seatSites } from './seat.ts';
-import { beamShearSite, endNotchSite } from './shear.ts';
+import { beamShearSite, endNotchSite, endSeatCut } from './shear.ts';
 
 /** Every check of the beams of a line, stretch by stretch and seat by seat. */
 export function beamSites(context: LineCheckContext): readonly CheckSite<LineResponse>[] {
@@ -20,7 +20,10 @@ export function beamSites(context: LineCheckContext): readonly CheckSite<LineRes
     ...posts.flatMap((p) =>
       p.post.seats
         .filter((s) => s.beamId === on.beam.id)
-        .flatMap((s) => endNotchSite(context, on, s, p.memberId) ?? []),
+        .flatMap((s) => {
+          const cut = endSeatCut(s, p.memberId);
+          return (cut && endNotchSite(context, on, cut)) ?? [];
+        }),
     ),
   ]);
   return [...byStretch, ...posts.flatMap((p) => p.post.seats.flatMap((s) => seatSites(context, p, s)))];

@@ -10,8 +10,8 @@ import { sectionAt, type Section } from '../section.ts';
 export interface BeamStation extends SectionAt {
   readonly xIn: number;
   readonly section: Section;
-  /** deepest cut at this station; null where the log is whole */
-  readonly cut: CutGeometry | null;
+  /** cuts that reach over this station; none where the log is whole */
+  readonly cuts: readonly CutGeometry[];
 }
 
 /** One beam of the line with the stretch it fills. */
@@ -29,8 +29,10 @@ export function beamStretches(context: LineCheckContext): readonly BeamStretch[]
     const beam = frame.members.beams.find((b) => b.id === chain.memberId)!;
     const all = sectionsOf(chain, frame.layout).map((s): BeamStation => {
       const xIn = beam.fromXIn + s.atIn;
-      const cut = deepestCut(beam.cuts, xIn);
-      return { ...s, xIn, cut, section: sectionAt(beam.stick!, s.diameterIn, cut?.depthIn ?? 0) };
+      const cuts = beam.cuts.filter((c) => Math.abs(c.atXIn - xIn) <= c.lengthIn / 2 + 1e-6);
+      // cuts at one place, from whichever side, count as one of their summed depth (safe side)
+      const depthIn = cuts.reduce((sum, c) => sum + c.depthIn, 0);
+      return { ...s, xIn, cuts, section: sectionAt(beam.stick!, s.diameterIn, depthIn) };
     });
     return stretches.flatMap((stretch): BeamStretch[] => {
       const stations = all.filter(
@@ -42,12 +44,6 @@ export function beamStretches(context: LineCheckContext): readonly BeamStretch[]
   });
 }
 
-function deepestCut(cuts: readonly CutGeometry[], xIn: number): CutGeometry | null {
-  return cuts
-    .filter((c) => Math.abs(c.atXIn - xIn) <= c.lengthIn / 2 + 1e-6)
-    .reduce<CutGeometry | null>((worst, c) => (!worst || c.depthIn > worst.depthIn ? c : worst), null);
-}
-
 /** True when the moment stretches the wood where the cut is. A cut on the side is stretched either way. */
 export function cutIsStretched(cut: CutGeometry, momentLbIn: number): boolean {
   const turned = ((cut.angleDeg % 360) + 360) % 360;
@@ -56,6 +52,10 @@ export function cutIsStretched(cut: CutGeometry, momentLbIn: number): boolean {
   if (turned < 60 || turned > 300) return momentLbIn < 0;
   return true;
 }
+
+/** The cuts of a station that the moment there stretches. */
+export const stretchedCuts = (s: BeamStation, values: Float64Array): readonly CutGeometry[] =>
+  s.cuts.filter((cut) => cutIsStretched(cut, values[s.moment]!));
 
 /** Index of the worst station by a measure. */
 export function worstStation(

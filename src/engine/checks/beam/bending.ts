@@ -7,7 +7,7 @@ import type { CheckSite } from '../site-of-check.ts';
 import { forcePut, isStrength, valuesIn, type LineCheckContext } from '../line-context.ts';
 import { adjustedBending } from '../wood/bending.ts';
 import { durationFactor } from '../wood/duration.ts';
-import { cutIsStretched, worstStation, type BeamStation, type BeamStretch } from './beam-sections.ts';
+import { stretchedCuts, worstStation, type BeamStation, type BeamStretch } from './beam-sections.ts';
 
 /** Net section of a cut that is stretched counts with twice the bending stress (own rule). */
 export const STRETCHED_CUT = 2;
@@ -23,9 +23,8 @@ export function beamBendingSite(context: LineCheckContext, on: BeamStretch): Che
   if (!values) return typedBendingSite(context, on);
   const pullShare = values.FbPsi / values.FtPsi;
   const stress = (s: BeamStation, v: Float64Array): number => {
-    const moment = v[s.moment]!;
-    const twice = s.cut !== null && cutIsStretched(s.cut, moment) ? STRETCHED_CUT : 1;
-    return (twice * Math.abs(moment)) / s.section.modulusIn3 + (pullShare * Math.abs(v[s.axial]!)) / s.section.areaIn2;
+    const bent = (stretchFactor(s, v) * Math.abs(v[s.moment]!)) / s.section.modulusIn3;
+    return bent + (pullShare * Math.abs(v[s.axial]!)) / s.section.areaIn2;
   };
   const worst = (r: LineResponse): BeamStation => on.stations[worstStation(on.stations, r, stress)]!;
   return {
@@ -47,14 +46,15 @@ export function beamBendingSite(context: LineCheckContext, on: BeamStretch): Che
     },
     worstAt: (r) => worst(r).atIn,
     reason: (r) => {
-      const s = worst(r);
-      return s.cut?.madeBy === 'seat' && cutIsStretched(s.cut, r.values[s.moment]!)
-        ? { code: 'seatTurnsTension', values: {} }
-        : null;
+      const isSeatStretched = stretchedCuts(worst(r), r.values).some((cut) => cut.madeBy === 'seat');
+      return isSeatStretched ? { code: 'seatTurnsTension', values: {} } : null;
     },
     grows: { power: 3, diameterAt: (r) => worst(r).diameterIn },
   };
 }
+
+const stretchFactor = (s: BeamStation, values: Float64Array): number =>
+  stretchedCuts(s, values).length > 0 ? STRETCHED_CUT : 1;
 
 function tellStress(
   context: LineCheckContext,
@@ -65,7 +65,7 @@ function tellStress(
   note: Note,
 ): void {
   s.section.tell(note);
-  const twice = s.cut !== null && cutIsStretched(s.cut, r.values[s.moment]!) ? STRETCHED_CUT : 1;
+  const twice = stretchFactor(s, r.values);
   note({
     symbol: 'fb',
     words: 'bending stress, with the thrust along the beam',

@@ -7,22 +7,38 @@ import { quantity } from '../../units.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { isStrength, type LineCheckContext } from '../line-context.ts';
 import { cutIsStretched, type BeamStation, type BeamStretch } from './beam-sections.ts';
+import { endNotchSite } from './shear.ts';
 
 /**
  * Cuts have a side and a station, judged combination by combination: none on the stretched side away from an end, none
  * in the middle third, at most d/6 on the pressed side of the outer thirds. One exception (own rule): a sloped seat flat
- * at most d/8 deep that is pressed under every gravity combination and stretched only by uplift or sway.
+ * at most d/8 deep that is pressed under every gravity combination and stretched only by uplift or sway. Less than one
+ * diameter from the end of the log any cut may be a quarter deep and is judged by the shear that it leaves.
  * @source NDS 3.2.3 and 4.4.3 (from memory), read for round logs; own rule as said
  */
 export function cutSites(context: LineCheckContext, on: BeamStretch): readonly CheckSite<LineResponse>[] {
-  return on.beam.cuts.flatMap((cut): CheckSite<LineResponse>[] => {
+  return placedCuts(on).flatMap(({ cut, nearest, isAtEnd }) => {
+    if (!isAtEnd) return [cutSite(context, on, cut, nearest)];
+    // the seat of a post near the end is asked where its post is
+    if (cut.madeBy === 'seat') return [];
+    const { diameterIn } = nearest;
+    const end = { name: cut.id, xIn: cut.atXIn, reachIn: cut.lengthIn / 2 + 1e-6, depthIn: cut.depthIn, diameterIn };
+    return endNotchSite(context, on, end) ?? [];
+  });
+}
+
+/** Cuts of the beam whose middle lies on this stretch, each with the station nearest to it. */
+function placedCuts(
+  on: BeamStretch,
+): readonly { readonly cut: CutGeometry; readonly nearest: BeamStation; readonly isAtEnd: boolean }[] {
+  return on.beam.cuts.flatMap((cut) => {
     const inside = cut.atXIn > on.stretch.fromXIn - 1e-6 && cut.atXIn < on.stretch.toXIn - 1e-6;
     const last = cut.atXIn >= on.stretch.toXIn - 1e-6 && Math.abs(cut.atXIn - on.beam.toXIn) < 1e-6;
     if (!inside && !last) return [];
     const stations = on.stations.filter((s) => Math.abs(s.xIn - cut.atXIn) <= cut.lengthIn / 2 + 12);
     if (stations.length === 0) return [];
     const nearest = stations.reduce((a, b) => (Math.abs(b.xIn - cut.atXIn) < Math.abs(a.xIn - cut.atXIn) ? b : a));
-    return toEnd(on, cut) <= nearest.diameterIn ? [] : [cutSite(context, on, cut, nearest)];
+    return [{ cut, nearest, isAtEnd: toEnd(on, cut) <= nearest.diameterIn }];
   });
 }
 

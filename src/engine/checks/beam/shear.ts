@@ -71,46 +71,58 @@ export function beamShearSite(context: LineCheckContext, on: BeamStretch): Check
 }
 
 /** A seat counts as an end seat when less than one diameter of log goes on past its bearing (own rule). */
-export const isEndSeat = (seat: SeatGeometry): boolean => seat.toBeamEndIn <= seat.beamDiameterIn;
+const isEndSeat = (seat: SeatGeometry): boolean => seat.toBeamEndIn <= seat.beamDiameterIn;
+
+/** A cut close to the end of the log. */
+export interface EndCut {
+  /** stable, built from ids */
+  readonly name: string;
+  readonly xIn: number;
+  /** how far to both sides of x its sections lie [in] */
+  readonly reachIn: number;
+  readonly depthIn: number;
+  readonly diameterIn: number;
+}
+
+/** The seat of a post as a cut at the end of the log; null where the log goes on or nothing is cut. */
+export const endSeatCut = (seat: SeatGeometry, postId: string): EndCut | null =>
+  isEndSeat(seat) && seat.depthIn > 0
+    ? { name: postId, xIn: seat.xIn, reachIn: SAME_PLACE_IN, depthIn: seat.depthIn, diameterIn: seat.beamDiameterIn }
+    : null;
 
 /**
- * Shear at a seat cut on the stretched side at the end of the log.
+ * Shear at a cut at the end of the log, judged as if it lay on the stretched side.
  * @source NDS 3.4.3.2 (from memory): V' = 2/3 Fv' An (dn/d)2
  */
-export function endNotchSite(
-  context: LineCheckContext,
-  on: BeamStretch,
-  seat: SeatGeometry,
-  postId: string,
-): CheckSite<LineResponse> | null {
+export function endNotchSite(context: LineCheckContext, on: BeamStretch, cut: EndCut): CheckSite<LineResponse> | null {
   const values = valuesIn(context, on.beam.id);
   const stick = on.beam.stick;
-  if (!values || !stick || stick.kind === 'typed' || !isEndSeat(seat) || seat.depthIn <= 0) return null;
-  const beside = on.stations.filter((s) => Math.abs(s.xIn - seat.xIn) <= SAME_PLACE_IN);
+  if (!values || !stick || stick.kind === 'typed') return null;
+  const beside = on.stations.filter((s) => Math.abs(s.xIn - cut.xIn) <= cut.reachIn);
   if (beside.length === 0) return null;
   const worst = (r: LineResponse): BeamStation => beside[worstStation(beside, r, (s, v) => Math.abs(v[s.shear]!))]!;
   return {
     ruleId: 'beam.endNotch',
     memberId: on.beam.id,
-    place: { kind: 'support', name: `${postId}@${on.stretch.name}` },
+    place: { kind: 'support', name: `${cut.name}@${on.stretch.name}` },
     unit: 'lb',
     clause: remembered('NDS', '3.4.3.2'),
     applies: isStrength,
     stops: () =>
-      seat.depthIn > seat.beamDiameterIn / 4
-        ? breaks({ code: 'cutTooDeep', values: { depthIn: seat.depthIn, limitIn: seat.beamDiameterIn / 4 } })
+      cut.depthIn > cut.diameterIn / 4
+        ? breaks({ code: 'cutTooDeep', values: { depthIn: cut.depthIn, limitIn: cut.diameterIn / 4 } })
         : null,
     demand: (r, note) => {
       const s = worst(r);
-      if (note) tellForce(context, r, s.shear, 'V', 'lb', 'shear beside the seat', note);
+      if (note) tellForce(context, r, s.shear, 'V', 'lb', 'shear beside the cut', note);
       return Math.abs(r.values[s.shear]!);
     },
     capacity: (r, note) => {
       const Fv = adjustedShear(values.FvPsi, r.combination.durationFactor, note);
       return stick.kind === 'round'
-        ? roundEndNotchShear(Fv, seat.beamDiameterIn, seat.depthIn, note)
-        : rectangularEndNotchShear(Fv, stick.breadthIn, stick.depthIn, seat.depthIn, note);
+        ? roundEndNotchShear(Fv, cut.diameterIn, cut.depthIn, note)
+        : rectangularEndNotchShear(Fv, stick.breadthIn, stick.depthIn, cut.depthIn, note);
     },
-    reason: () => (seat.depthIn > seat.beamDiameterIn / 8 ? { code: 'endCutCaution', values: {} } : null),
+    reason: () => (cut.depthIn > cut.diameterIn / 8 ? { code: 'endCutCaution', values: {} } : null),
   };
 }
