@@ -161,6 +161,7 @@ function interactionSite(
     return known;
   };
   const sumAt = (s: PostStation, r: LineResponse, note?: Note): number => {
+    if (s.section.areaIn2 === 0) return Infinity; // a housing goes through the post
     const CD = r.combination.durationFactor;
     const fc = Math.max(0, -r.values[s.axial]!) / area;
     const My = across(r, s.atIn, note);
@@ -209,6 +210,7 @@ function tensionSite(
   values: DesignValues,
 ): CheckSite<LineResponse> {
   const sumAt = (s: PostStation, r: LineResponse, note?: Note): number => {
+    if (s.section.areaIn2 === 0) return Infinity; // a housing goes through the post
     const CD = r.combination.durationFactor;
     const ft = Math.max(0, r.values[s.axial]!) / s.section.areaIn2;
     const fb = (stretchFactor(s, r.values, STRETCHED_CUT) * Math.abs(r.values[s.moment]!)) / s.section.modulusIn3;

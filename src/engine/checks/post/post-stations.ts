@@ -8,7 +8,7 @@ import { sectionAt, type Section } from '../section.ts';
 /** A station of a post with what is left of the wood; `cut` is a housing for a brace foot. */
 export interface PostStation extends SectionAt {
   readonly section: Section;
-  readonly housing: { readonly depthIn: number; readonly side: 1 | -1 } | null;
+  readonly housing: { readonly depthIn: number; readonly sides: readonly (1 | -1)[] } | null;
 }
 
 /** Stations up to the seat: above it lies the beam. */
@@ -22,25 +22,25 @@ export function postStations(context: LineCheckContext, chain: PostChain): reado
     .filter((s) => s.atIn <= seatAt + 1e-6)
     .map((s) => {
       const here = braces.filter((b) => Math.abs(b.postPoint.zIn - post.woodFromZIn - s.atIn) <= SAME_PLACE_IN);
-      const deepest = here.reduce<BraceGeometry | null>(
-        (a, b) => (!a || b.ends.post.depthIn > a.ends.post.depthIn ? b : a),
-        null,
-      );
       // two braces at one height take wood from both faces: counted as one cut of their sum (safe side)
       const depthIn = here.reduce((sum, b) => sum + b.ends.post.depthIn, 0);
       return {
         ...s,
         section: sectionAt(post.stick!, s.diameterIn, depthIn),
-        housing: deepest
-          ? { depthIn: deepest.ends.post.depthIn, side: deepest.side === 'plus' ? (1 as const) : (-1 as const) }
-          : null,
+        housing:
+          here.length > 0
+            ? { depthIn: Math.max(...here.map((b) => b.ends.post.depthIn)), sides: here.map(faceOf) }
+            : null,
       };
     });
 }
 
+/** Face of the post that a brace is let into: +x or -x. */
+const faceOf = (brace: BraceGeometry): 1 | -1 => (brace.side === 'plus' ? 1 : -1);
+
 /** A housing counts twice in bending while its face is stretched; tension on the +x face is a moment above zero. */
 export function stretchFactor(s: PostStation, values: Float64Array, twice: number): number {
-  return s.housing !== null && s.housing.side * values[s.moment]! > 0 ? twice : 1;
+  return s.housing?.sides.some((side) => side * values[s.moment]! > 0) ? twice : 1;
 }
 
 /** Greatest push anywhere in the post [lb]. */
