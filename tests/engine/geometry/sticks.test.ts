@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { diameterAt, type RoundStick } from '../../../src/engine/geometry/shelter.ts';
 import { meanDiameter, nominalDepth, stickOf, woodEndsAt } from '../../../src/engine/geometry/sticks.ts';
-import type { Log, Project, Stock } from '../../../src/engine/project/model.ts';
+import type { Log, Project, SawnStock } from '../../../src/engine/project/model.ts';
 import { plainShed } from '../../support/plain-shed.ts';
 
 /** A stem measured at four places, read with two callipers at one of them. */
@@ -87,7 +87,7 @@ describe('the stretch of a log that a member uses', () => {
 });
 
 describe('a sawn stick', () => {
-  const sawn = (lay: 'edge' | 'flat', plies: number): Stock => ({
+  const sawn = (lay: 'edge' | 'flat', plies: number): SawnStock => ({
     kind: 'sawn',
     breadthIn: 2,
     depthIn: 8,
@@ -105,7 +105,7 @@ describe('a sawn stick', () => {
   });
 
   it('is read the same whichever of its sizes is typed first', () => {
-    const swapped: Stock = { ...sawn('edge', 1), breadthIn: 8, depthIn: 2 };
+    const swapped: SawnStock = { ...sawn('edge', 1), breadthIn: 8, depthIn: 2 };
     expect(stickOf(plainShed(), swapped, 100)).toMatchObject({ breadthIn: 2, depthIn: 8 });
   });
 });
