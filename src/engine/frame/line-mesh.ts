@@ -95,18 +95,18 @@ export function meshLine(
       ...braces.filter((b) => b.toId === beam.id).map((b) => b.topPoint.xIn),
       ...loadX,
       ...beam.stations.map((s) => s.xIn),
-      ...beam.cuts.flatMap((c) => (c.madeBy === 'hand' ? cutPlaces(c) : [])),
     ].filter((x) => x > beam.fromXIn && x < beam.toXIn);
-    const xs = subdivided([beam.fromXIn, ...stops, beam.toXIn], BEAM_STEP_IN);
+    const places = [beam.fromXIn, ...stops, beam.toXIn].map((x) => postAt(posts, x)?.xIn ?? x);
     return builder.chain(
       beam.id,
       'beam',
       elasticity(beam.id),
       beam.stick,
-      xs.map((x) => ({
+      subdivided(places, BEAM_STEP_IN).map((x) => ({
         at: x - beam.fromXIn,
         u: x,
-        w: between(beam.stations, x, (s) => s.axisZIn),
+        // beams of unlike thickness that meet on a post share its working point
+        w: postAt(posts, x)?.axisZIn ?? between(beam.stations, x, (s) => s.axisZIn),
         diameterIn: between(beam.stations, x, (s) => s.diameterIn),
       })),
     );
@@ -160,6 +160,10 @@ export function meshLine(
 /** A cut is judged at its middle and both ends, so each needs a node; seats and housings lie where there is one already. */
 const cutPlaces = (cut: CutGeometry): readonly number[] =>
   [-1, 0, 1].map((side) => cut.atXIn + (side * cut.lengthIn) / 2);
+
+/** The post that stands here, near enough to share a node. */
+const postAt = (posts: readonly PostGeometry[], xIn: number): PostGeometry | undefined =>
+  posts.find((p) => Math.abs(p.xIn - xIn) <= SAME_PLACE_IN);
 
 /** Between seat and axis the post's cut end stands for the wood of the beam on it. */
 function postDiameter(stick: Stick | null, atIn: number, lengthIn: number): number {
