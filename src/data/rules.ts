@@ -40,7 +40,7 @@ export const RULES = {
   'log.knots': rule('site', 'Knots measured on the log', clause('OWN', 'not looked at: stated lowest strength ratio')),
   'log.limits': rule('site', 'Log within the method', clause('OWN', 'spiral, knots, shakes')),
   'sheet.span': rule('sheet', 'Sheet span between purlins', clause('OWN', 'rated span from its maker')),
-  'sheet.uplift': rule('sheet', 'Sheet screws, pull', clause('ASCE7', '30.8')),
+  'sheet.uplift': rule('sheet', 'Sheet screws, pull on each foot of row', clause('ASCE7', '30.8')),
   'purlin.bending': rule('purlin', 'Bending', clause('NDS', '3.3')),
   'purlin.shear': rule('purlin', 'Shear', clause('NDS', '3.4')),
   'purlin.sag': rule('purlin', 'Sag', clause('IBC', 'Table 1604.3')),
