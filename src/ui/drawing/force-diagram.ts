@@ -10,8 +10,8 @@ import { hasSize } from './sticks.ts';
 export interface ForceOverlay {
   readonly kind: 'moment' | 'shear' | 'sag';
   readonly members: readonly MemberEnvelope[];
-  /** the greatest value in words: `moment 61,200 lb in` */
-  readonly show: (value: number) => string;
+  /** the greatest value in words, with its distance from the member's start: `moment 61,200 lb·in at 9 ft 4 in` */
+  readonly show: (value: number, atIn: number) => string;
 }
 
 interface Curves {
@@ -50,17 +50,16 @@ export function drawForces(sketch: Sketch, shelter: Shelter, line: LineGeometry,
     LEAST_REACH * sketch.view.paper.textSize,
   );
   const perUnit = reach / greatest;
-  let peak: { readonly place: Point; readonly value: number; readonly out: Point } | null = null;
-  for (const { axis, envelope, curves } of shown) {
-    for (const values of [curves.high, curves.low]) {
+  const peaks = shown.flatMap(({ axis, envelope, curves }) =>
+    [curves.high, curves.low].flatMap((values) => {
       const edge = envelope.atIn.map((s, i) => moved(axis.at(s), axis.out, (values[i] ?? 0) * perUnit));
       drawLobe(sketch, axis, envelope, edge);
-      values.forEach((v, i) => {
-        if (Math.abs(v) === greatest && peak === null) peak = { place: edge[i]!, value: v, out: axis.out };
-      });
-    }
-  }
-  if (peak) namePeak(sketch, peak, overlay.show(greatest));
+      const most = values.findIndex((v) => Math.abs(v) === greatest);
+      return most < 0 ? [] : [{ place: edge[most]!, value: values[most]!, out: axis.out, atIn: envelope.atIn[most]! }];
+    }),
+  );
+  const peak = peaks[0];
+  if (peak) namePeak(sketch, peak, overlay.show(greatest, peak.atIn));
 }
 
 function drawLobe(sketch: Sketch, axis: Axis, envelope: MemberEnvelope, edge: readonly Point[]): void {

@@ -1,6 +1,7 @@
 import { useEffect, useId, useRef, useState, type KeyboardEvent } from 'react';
 import { say } from '../../data/words/say.ts';
 import { acts, useWorkbench } from '../state/use-workbench.ts';
+import type { MeasuredFrom } from '../state/open-work.ts';
 import { valueAt } from '../state/value-at.ts';
 import { kindOfPath, showField, type FieldKind } from '../units/field-kind.ts';
 import { keysFor, unitWords } from '../units/unit-words.ts';
@@ -14,15 +15,18 @@ export interface FieldProps {
   readonly label: string;
   /** taken from the path's unit where it is left out */
   readonly kind?: FieldKind;
+  /** the length is shown from another place than it is stored from */
+  readonly from?: MeasuredFrom | undefined;
 }
 
 /** Everything a text box needs to be a field of the project: its text, its handlers, what stands under it. */
-export function useField({ path, label, kind: given }: FieldProps) {
+export function useField({ path, label, kind: given, from }: FieldProps) {
   const kind = given ?? kindOfPath(path);
   const id = useId();
   const system = useWorkbench((state) => state.system);
   const draft = useWorkbench((state) => state.drafts[path]);
   const value = useWorkbench(({ project }) => (project ? valueAt(project, path) : undefined));
+  const isNotYet = useWorkbench(({ project }) => project?.notYetYours.includes(path) ?? false);
   /** the text as typed since the field was entered; null while the stored value shows */
   const [typed, setTyped] = useState<string | null>(null);
   const [entered, setEntered] = useState(false);
@@ -31,14 +35,14 @@ export function useField({ path, label, kind: given }: FieldProps) {
 
   useEffect(() => () => clearTimeout(leaving.current), []);
 
-  const shown = showField(kind, value, system);
+  const shown = showField(kind, from && typeof value === 'number' ? from.sign * (value - from.zeroIn) : value, system);
   const text = typed ?? draft?.text ?? shown;
 
   const type = (next: string): void => {
     setTyped(next);
     // typed back to what stood there: the stored number returns as it was, not as its rounded text
     if (next === untouched.current) acts().abandon({ path, name: label });
-    else acts().typeInto({ path, text: next, kind, name: label });
+    else acts().typeInto({ path, text: next, kind, name: label, from });
   };
   const rest = (): void => {
     acts().settle();
@@ -71,10 +75,12 @@ export function useField({ path, label, kind: given }: FieldProps) {
     /** what a text that differs from its usual spelling was read as */
     echo: typed !== null && !draft && kind !== 'text' && shown !== '' && shown !== typed.trim() ? shown : null,
     entered,
+    /** nobody has touched this value of a new shelter yet */
+    isNotYet,
     keys: keysFor(kind, system),
     type,
     ids: { box: id, hint: `${id}hint`, note: `${id}note` },
-    hint: unitWords(kind, system),
+    hint: isNotYet ? `${unitWords(kind, system)}; not yet yours` : unitWords(kind, system),
     box: {
       id,
       value: text,

@@ -14,7 +14,7 @@ export function Yours(props: FieldProps) {
     <span className="yours-field">
       <input
         {...box}
-        className="yours"
+        className={field.isNotYet ? 'yours not-yet' : 'yours'}
         aria-label={props.label}
         placeholder="not given"
         size={Math.max(2, field.text.length || 9)}

@@ -1,31 +1,20 @@
-import { RULES } from '../../data/rules.ts';
-import type { Status } from '../../engine/check.ts';
+import '../styles/frame.css';
+import '../styles/cord.css';
+import { Cord } from '../cord/cord.tsx';
 import { useOpenProject, useWorkbench } from '../state/use-workbench.ts';
-import { showRatio } from '../units/show-quantity.ts';
+import { DrawingSheet } from './drawing-sheet.tsx';
 
-const STATUS_WORDS: Readonly<Record<Status, string>> = {
-  pass: 'passes',
-  fail: 'fails',
-  notGiven: 'not given',
-  outside: 'outside the method',
-};
-
-/** Every check of the open shelter in the order of the load path, with its word and its ratio. */
+/** Draw, load, check: the drawing and beside it the cord. Without figures the notices at the edge say why. */
 export function FramePlace() {
   const project = useOpenProject();
   const evaluation = useWorkbench((state) => state.evaluation);
   const stale = useWorkbench((state) => state.stale);
+  if (!evaluation)
+    return <p className="no-figures">This project has no figures yet. What must be mended is named below.</p>;
   return (
-    <section className="coming" aria-labelledby="frame-title">
-      <h2 id="frame-title">Checks of {project.title.name}</h2>
-      {stale && <p className="quiet">from your last valid entry</p>}
-      <ul>
-        {evaluation?.checks.map(({ key, ruleId, memberId, status, ratio }) => (
-          <li key={key}>
-            {memberId}: {RULES[ruleId].words} {STATUS_WORDS[status]} {ratio !== null && showRatio(ratio)}
-          </li>
-        ))}
-      </ul>
-    </section>
+    <div className="frame-place">
+      <DrawingSheet project={project} evaluation={evaluation} stale={stale} />
+      <Cord evaluation={evaluation} stale={stale} />
+    </div>
   );
 }

@@ -21,7 +21,7 @@ export interface Autosave {
 }
 
 const draftsToKeep = (drafts: Drafts): ShelfRecord['drafts'] =>
-  Object.fromEntries(Object.entries(drafts).map(([path, { text, kind, name }]) => [path, { text, kind, name }]));
+  Object.fromEntries(Object.entries(drafts).map(([path, { said: _said, ...draft }]) => [path, draft]));
 
 type State = Pick<Workbench, 'project' | 'drafts' | 'kept'>;
 const unkept = ({ project, drafts, kept }: State): Kept | null =>

@@ -13,10 +13,17 @@ export interface EngineDoors {
   readonly setAt: (project: Project, path: string, value: unknown) => Project;
 }
 
+/** A length that is shown from another place than it is stored from: stored = zeroIn + sign × shown. */
+export interface MeasuredFrom {
+  readonly zeroIn: number;
+  readonly sign: 1 | -1;
+}
+
 /** Unfinished typing: the text as it stands in the field and what is wrong with it. */
 export interface Draft {
   readonly text: string;
   readonly kind: FieldKind;
+  readonly from?: MeasuredFrom | undefined;
   /** the field's label */
   readonly name: string;
   readonly said: Message;

@@ -3,13 +3,22 @@ import { message, type Fault, type Message } from '../../engine/message.ts';
 import type { Project } from '../../engine/project/model.ts';
 import { kindOfPath, readField, showField, type FieldKind } from '../units/field-kind.ts';
 import type { UnitSystem } from '../units/system.ts';
-import { changed, withDrafts, type Draft, type Drafts, type EngineDoors, type OpenWork } from './open-work.ts';
+import {
+  changed,
+  withDrafts,
+  type Draft,
+  type Drafts,
+  type EngineDoors,
+  type MeasuredFrom,
+  type OpenWork,
+} from './open-work.ts';
 import { leadsSomewhere, valueAt } from './value-at.ts';
 
 export interface Typing {
   readonly path: string;
   readonly text: string;
   readonly kind?: FieldKind | undefined;
+  readonly from?: MeasuredFrom | undefined;
   /** what the undo entry says; the field's own label */
   readonly name?: string | undefined;
 }
@@ -19,24 +28,29 @@ export interface Typing {
  * as a draft with the sentence that says why, while the last valid project stays.
  */
 export function typedInto(doors: EngineDoors, work: OpenWork, typing: Typing, system: UnitSystem): OpenWork {
-  const { path, text } = typing;
+  const { path, text, from } = typing;
   if (!leadsSomewhere(work.project, path)) return work; // its member was taken away while the field was still open
   const kind = typing.kind ?? kindOfPath(path);
   const name = gestureName(typing);
-  const keep = (said: Message): OpenWork => withDrafts(work, { ...work.drafts, [path]: { text, kind, name, said } });
+  const keep = (said: Message): OpenWork =>
+    withDrafts(work, { ...work.drafts, [path]: { text, kind, name, from, said } });
 
   if (text.trim() === '') return emptied(doors, work, { path, kind, name }, keep, system);
   const reading = readField(kind, text, system);
   if (!reading.ok) return keep(reading.message);
+  const value = stored(reading.value, from);
   const result = changed(doors, work, {
     name,
-    perform: (project) => withReading(doors, project, path, reading.value, reading.read),
+    perform: (project) => withReading(doors, project, path, value, reading.read),
     undo: 'with-next',
   });
   return result.ok
     ? withDrafts(result.work, without(work.drafts, path))
-    : keep(sentenceFor(result.faults, { path, kind, value: reading.value }, system));
+    : keep(sentenceFor(result.faults, { path, kind, value: reading.value, from }, system));
 }
+
+const stored = (value: number | string, from: MeasuredFrom | undefined): number | string =>
+  from && typeof value === 'number' ? from.zeroIn + from.sign * value : value;
 
 /** The undo entry of one field: keystrokes of the same field join until it is left. */
 export const gestureName = ({ path, name }: Pick<Typing, 'path' | 'name'>): string => name ?? path;
@@ -91,10 +105,18 @@ const LIMITS: Readonly<Partial<Record<MessageCode, readonly [MessageCode, 'most'
 /** The fault of this very field if there is one, else the first: the sentence that stands under the field. */
 function sentenceFor(
   faults: readonly Fault[],
-  { path, kind, value }: { readonly path: string; readonly kind: FieldKind; readonly value: unknown },
+  typed: {
+    readonly path: string;
+    readonly kind: FieldKind;
+    readonly value: unknown;
+    readonly from: MeasuredFrom | undefined;
+  },
   system: UnitSystem,
 ): Message {
+  const { path, kind, value, from } = typed;
   const its = faults.find((each) => each.path === path);
+  // the limit of a place means nothing to a person who typed a length
+  if (from) return its ?? faults[0] ?? message('notFinite');
   const [code, name] = (its && LIMITS[its.code]) ?? [];
   if (!its || !code || !name) return its ?? faults[0] ?? message('notFinite');
   const shown = (amount: unknown): string => showField(kind, Number(amount), system);
@@ -112,8 +134,8 @@ export function withDraftsTyped(
   system: UnitSystem,
 ): OpenWork {
   const typed = Object.entries(drafts).reduce(
-    (so, [path, { text, kind, name }]) =>
-      !leadsSomewhere(so.project, path) ? so : typedInto(doors, so, { path, text, kind, name }, system),
+    (so, [path, { text, kind, name, from }]) =>
+      !leadsSomewhere(so.project, path) ? so : typedInto(doors, so, { path, text, kind, name, from }, system),
     work,
   );
   return { ...typed, gesture: null };

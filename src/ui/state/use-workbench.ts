@@ -3,15 +3,15 @@ import { evaluate } from '../../engine/evaluate.ts';
 import type { Project } from '../../engine/project/model.ts';
 import { parseProject } from '../../engine/project/parse.ts';
 import { saveText } from '../../engine/project/save-text.ts';
-import { setAt } from '../../engine/project/edits/set-at.ts';
 import { MisuseError } from '../../engine/errors.ts';
 import { startAutosave } from './autosave.ts';
 import { createOpening, type Opening } from './opening.ts';
 import { deviceShelf, type Shelf, type View } from './shelf.ts';
+import { setAtTouched } from './not-yet-yours.ts';
 import { createWorkbench, type Acts, type Workbench } from './workbench.ts';
 
 const REST_MS = 350;
-const doors = { parse: parseProject, evaluate, setAt };
+const doors = { parse: parseProject, evaluate, setAt: setAtTouched };
 const workbench = createWorkbench(doors);
 
 /** What the screen reads from the one store. */

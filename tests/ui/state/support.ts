@@ -176,7 +176,7 @@ const EMPTY_EVALUATION: Evaluation = {
     planAlongIn: 0,
     planAcrossIn: 0,
   },
-  loads: { pressures: [], cases: [], combinations: [], leftOut: [] },
+  loads: { pressures: [], gustFactor: 0.85, flows: [], cases: [], combinations: [], leftOut: [] },
   logs: [],
   lines: [],
   checks: [],

@@ -1,0 +1,154 @@
+import { useMemo, useRef, type KeyboardEvent } from 'react';
+import { CAUTIONS, STATUS_WORDS } from '../../data/words/cord.ts';
+import type { Status } from '../../engine/check.ts';
+import type { Evaluation } from '../../engine/evaluation.ts';
+import { look, useFrameView } from '../frame/frame-view.ts';
+import { useWorkbench } from '../state/use-workbench.ts';
+import { showRatio } from '../units/show-quantity.ts';
+import { whatComesDown } from './comes-down.ts';
+import { Gives } from './gives.tsx';
+import { linksOf, statusOf, type CordLink } from './links.ts';
+import { Piece } from './piece.tsx';
+import { namesOf, type Names } from './places.ts';
+import { roomOf } from './room.ts';
+import { StatusMark } from './status-mark.tsx';
+
+interface CordProps {
+  readonly evaluation: Evaluation;
+  readonly stale: boolean;
+}
+
+/** The load path from site to sway, beside the drawing: reading order and summary in one. */
+export function Cord({ evaluation, stale }: CordProps) {
+  const links = useMemo(() => linksOf(evaluation), [evaluation]);
+  const names = useMemo(() => namesOf(evaluation.shelter), [evaluation.shelter]);
+  const open = useFrameView((state) => state.openLink);
+  const list = useRef<HTMLOListElement>(null);
+  return (
+    <section className="cord" aria-label="Load path">
+      <p className="counts" role="status" aria-live="polite">
+        {countsInWords(evaluation)}
+        {stale && <span className="stale"> From your last valid entry.</span>}
+      </p>
+      <ol ref={list} onKeyDown={(event) => walk(event, list.current)}>
+        {links.map((link) => (
+          <LinkItem key={link.id} link={link} evaluation={evaluation} names={names} isOpen={link.id === open} />
+        ))}
+      </ol>
+    </section>
+  );
+}
+
+function countsInWords({ checks, counts }: Evaluation): string {
+  const { pass, fail, notGiven, outside } = counts;
+  return `${checks.length} checks: ${pass} pass, ${fail} fail, ${notGiven} not given, ${outside} outside the method.`;
+}
+
+const STEPS: Readonly<Record<string, (at: number, count: number) => number>> = {
+  ArrowDown: (at, count) => Math.min(at + 1, count - 1),
+  ArrowUp: (at) => Math.max(at - 1, 0),
+  Home: () => 0,
+  End: (_, count) => count - 1,
+};
+
+/** Arrow keys go from link to link, also past an open one. */
+function walk(event: KeyboardEvent, list: HTMLOListElement | null): void {
+  const heads = [...(list?.querySelectorAll<HTMLButtonElement>('.link-head') ?? [])];
+  const at = heads.findIndex((head) => head === event.target);
+  const next = heads[STEPS[event.key]?.(at, heads.length) ?? -1];
+  if (at < 0 || !next) return;
+  event.preventDefault();
+  next.focus();
+}
+
+interface LinkItemProps {
+  readonly link: CordLink;
+  readonly evaluation: Evaluation;
+  readonly names: Names;
+  readonly isOpen: boolean;
+}
+
+function LinkItem({ link, evaluation, names, isOpen }: LinkItemProps) {
+  const system = useWorkbench((state) => state.system);
+  const head = useRef<HTMLButtonElement>(null);
+  const status = statusOf(link);
+  const bodyId = `link-${link.id.replace('/', '-')}`;
+  return (
+    <li className={`link ${status ?? 'nothing'}${isOpen ? ' open' : ''}`}>
+      <h2>
+        <button
+          ref={head}
+          type="button"
+          className="link-head"
+          aria-expanded={isOpen}
+          aria-controls={isOpen ? bodyId : undefined}
+          onClick={() => chooseLink(link, isOpen)}
+        >
+          <StatusMark status={status} />
+          <span className="link-name">{link.words}</span>
+          <span className={status === 'fail' ? 'link-status marked' : 'link-status'}>
+            {statusInWords(link, status)}
+            {link.worst && roomInWords(link, system)}
+          </span>
+          <span className="number">{link.worst?.ratio != null && showRatio(link.worst.ratio)}</span>
+        </button>
+      </h2>
+      {isOpen && (
+        <div
+          className="link-body"
+          id={bodyId}
+          onKeyDown={(event) => {
+            if (event.key !== 'Escape') return;
+            head.current?.focus();
+          }}
+        >
+          <LinkBody link={link} evaluation={evaluation} names={names} />
+        </div>
+      )}
+    </li>
+  );
+}
+
+function chooseLink(link: CordLink, isOpen: boolean): void {
+  if (isOpen) return look({ openLink: null });
+  const memberId = link.worst?.memberId ?? null;
+  look({ openLink: link.id, memberId, ...(link.lineId === null ? {} : { lineId: link.lineId }) });
+}
+
+function statusInWords({ counts }: CordLink, status: Status | null): string {
+  if (status === null) return 'nothing checked';
+  const count = counts[status];
+  const first = status === 'pass' ? STATUS_WORDS.pass : `${STATUS_WORDS[status]} ${count}`;
+  return status !== 'notGiven' && counts.notGiven > 0 ? `${first}, not given ${counts.notGiven}` : first;
+}
+
+const roomInWords = (link: CordLink, system: Parameters<typeof roomOf>[1]): string => {
+  const room = link.worst && roomOf(link.worst, system);
+  return room ? `, ${room}` : '';
+};
+
+function LinkBody({ link, evaluation, names }: Omit<LinkItemProps, 'isOpen'>) {
+  const system = useWorkbench((state) => state.system);
+  const arriving = whatComesDown(link, { evaluation, names, system });
+  return (
+    <>
+      {arriving.length > 0 && (
+        <>
+          <h3>What comes down on it</h3>
+          {arriving.map((sentence) => (
+            <p key={sentence}>{sentence}</p>
+          ))}
+        </>
+      )}
+      <h3>What this piece is</h3>
+      <Piece link={link} evaluation={evaluation} names={names} />
+      <h3>What it gives</h3>
+      <Gives link={link} names={names} />
+      {(CAUTIONS[link.link] ?? []).map((caution) => (
+        <p key={caution} className="caution">
+          <strong>Mind:</strong> {caution}
+        </p>
+      ))}
+    </>
+  );
+}

@@ -1,0 +1,118 @@
+import { useState } from 'react';
+import { EXPOSURE_WORDS, FIGURE_WORDS, GIVER_WORDS, RISK_WORDS, SITE_VALUES } from '../../../data/words/cord.ts';
+import type { LoadReport } from '../../../engine/evaluation.ts';
+import { setAt } from '../../../engine/project/edits/set-at.ts';
+import { YoursChoice, type Choice } from '../../fields/choice.tsx';
+import { CommandButton } from '../../fields/command-choice.tsx';
+import { Yours } from '../../fields/yours.tsx';
+import { useOpenProject, useWorkbench } from '../../state/use-workbench.ts';
+import { showQuantity } from '../../units/show-quantity.ts';
+import { StepList } from '../steps.tsx';
+
+const choicesOf = (words: Readonly<Record<string, string>>): readonly Choice[] =>
+  Object.entries(words).map(([value, said]) => ({ value, words: said }));
+const GIVERS = choicesOf(GIVER_WORDS);
+const CHOSEN: Readonly<Record<string, readonly Choice[]>> = {
+  exposure: choicesOf(EXPOSURE_WORDS),
+  riskCategory: choicesOf(RISK_WORDS),
+};
+const LOAD_EDITIONS = ['ASCE 7-16', 'ASCE 7-22'].map((value) => ({ value, words: value }));
+const WOOD_EDITIONS = ['NDS 2018', 'NDS 2024'].map((value) => ({ value, words: value }));
+
+/** What the place asks of a roof: every value with who gave it and when, then what follows from them. */
+export function SitePiece({ loads }: { readonly loads: LoadReport }) {
+  return (
+    <>
+      <ul className="asked">
+        <GivenLine path="code.loads" words="Loads after" choices={LOAD_EDITIONS} />
+        <GivenLine path="code.wood" words="Wood after" choices={WOOD_EDITIONS} />
+        <GivenLine path="code.building" words="Building code" />
+        {SITE_VALUES.map(({ field, words }) => (
+          <GivenLine key={field} path={`site.${field}`} words={words} choices={CHOSEN[field]} />
+        ))}
+        <GivenLine path="site.soil.bearingPsf" words="Soil bears" />
+        <GivenLine path="site.soil.lateralPsfPerFt" words="Soil holds sideways" />
+      </ul>
+      <Surroundings />
+      <Figures loads={loads} />
+    </>
+  );
+}
+
+interface GivenLineProps {
+  readonly path: string;
+  readonly words: string;
+  readonly choices?: readonly Choice[] | undefined;
+}
+
+function GivenLine({ path, words, choices }: GivenLineProps) {
+  return (
+    <li>
+      <span className="asked-words">{words}</span>{' '}
+      {choices ? (
+        <YoursChoice path={`${path}.value`} label={words} choices={choices} />
+      ) : (
+        <Yours path={`${path}.value`} label={words} />
+      )}{' '}
+      <span className="quiet">
+        said by <YoursChoice path={`${path}.givenBy`} label={`${words}: said by`} choices={GIVERS} /> on{' '}
+        <Yours path={`${path}.date`} label={`${words}: day, like 2026-05-11`} kind="text" />
+      </span>
+    </li>
+  );
+}
+
+function Surroundings() {
+  const { surroundings } = useOpenProject();
+  if (!surroundings.goods) {
+    return (
+      <p className="sentence">
+        Nobody has said what will stand under the roof: wind is taken both with and without goods.{' '}
+        <CommandButton
+          words="goods will be stored"
+          perform={(p) => setAt(p, 'surroundings.goods', { blockedShare: 1, heightIn: 60, leansOnLines: [] })}
+        />
+      </p>
+    );
+  }
+  return (
+    <p className="sentence">
+      Goods block up to <Yours path="surroundings.goods.blockedShare" label="Share of the opening blocked by goods" />{' '}
+      of the opening and stand <Yours path="surroundings.goods.heightIn" label="Height of the goods" /> high.
+    </p>
+  );
+}
+
+/** Each figure opens into its steps. */
+function Figures({ loads }: { readonly loads: LoadReport }) {
+  const system = useWorkbench((state) => state.system);
+  const [open, setOpen] = useState<string | null>(null);
+  const opened = loads.pressures.find(({ name }) => name === open);
+  return (
+    <>
+      <ul className="figure-list">
+        {loads.pressures.map(({ name, value, unit, steps }) => (
+          <li key={name}>
+            <span>{FIGURE_WORDS[name] ?? name}</span>
+            {value === null ? (
+              <span>not given</span>
+            ) : steps.length === 0 ? (
+              <span>{showQuantity({ value, unit }, system)}</span>
+            ) : (
+              <button
+                type="button"
+                className="opens"
+                aria-expanded={open === name}
+                onClick={() => setOpen(open === name ? null : name)}
+              >
+                {showQuantity({ value, unit }, system)}
+                <span className="unseen">, steps</span>
+              </button>
+            )}
+          </li>
+        ))}
+      </ul>
+      {opened && <StepList steps={opened.steps} label={`Steps of ${FIGURE_WORDS[opened.name] ?? opened.name}`} />}
+    </>
+  );
+}

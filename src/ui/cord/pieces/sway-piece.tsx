@@ -1,0 +1,57 @@
+import { SYSTEM_WORDS } from '../../../data/words/cord.ts';
+import type { Lateral, Project } from '../../../engine/project/model.ts';
+import { YoursChoice } from '../../fields/choice.tsx';
+import { CommandButton } from '../../fields/command-choice.tsx';
+import { Yours } from '../../fields/yours.tsx';
+import { useOpenProject } from '../../state/use-workbench.ts';
+import type { Names } from '../places.ts';
+import { sentenceCase } from '../letter-case.ts';
+
+const SYSTEMS = [
+  { value: null, words: 'not decided' },
+  ...Object.entries(SYSTEM_WORDS).map(([value, words]) => ({ value, words })),
+];
+
+interface SwayPieceProps {
+  readonly way: 'along' | 'across';
+  readonly names: Names;
+}
+
+/** What holds the shelter sideways is named by the person, never inferred. */
+export function SwayPiece({ way, names }: SwayPieceProps) {
+  const project = useOpenProject();
+  const systems = project.lateral[way];
+  return (
+    <>
+      {systems.map((system, i) => (
+        <p key={i} className="sentence">
+          {wordsOf(system, way, names)} held {way} by{' '}
+          <YoursChoice path={`lateral.${way}[${i}].by`} label={`What holds it ${way}, ${i + 1}`} choices={SYSTEMS} />
+          {(system.by === 'building' || system.by === 'ratedWalls') && (
+            <>
+              , rated for <Yours path={`lateral.${way}[${i}].ratedLb`} label={`Rating ${way}, ${i + 1}`} /> by{' '}
+              <Yours path={`lateral.${way}[${i}].givenBy`} label={`Who rated it ${way}, ${i + 1}`} kind="text" />
+            </>
+          )}
+          .
+        </p>
+      ))}
+      {systems.length === 0 && (
+        <p className="sentence">
+          Nobody has said what holds it {way}. <CommandButton words="say it" perform={(p) => withSystem(p, way)} />
+        </p>
+      )}
+    </>
+  );
+}
+
+function wordsOf({ lines }: Lateral, way: 'along' | 'across', names: Names): string {
+  if (way === 'across' || !lines || lines.length === 0) return 'The shelter is';
+  const named = lines.map((id) => names.get(id) ?? id).join(' and ');
+  return `${sentenceCase(named)} ${lines.length > 1 ? 'are' : 'is'}`;
+}
+
+const withSystem = (project: Project, way: 'along' | 'across'): Project => ({
+  ...project,
+  lateral: { ...project.lateral, [way]: [{ by: null }] },
+});

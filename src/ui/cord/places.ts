@@ -1,0 +1,63 @@
+import type { CheckRow } from '../../engine/evaluation.ts';
+import type { Shelter } from '../../engine/geometry/shelter.ts';
+import { showLength } from '../units/show-length.ts';
+import type { UnitSystem } from '../units/system.ts';
+
+/** What every member and line of a shelter is called, by id. */
+export type Names = ReadonlyMap<string, string>;
+
+export function namesOf(shelter: Shelter): Names {
+  return new Map([
+    ...shelter.lines.map((line) => [line.id, `line ${line.label}`] as const),
+    ...[...shelter.beams, ...shelter.posts, ...shelter.braces, ...shelter.rafters, ...shelter.purlins].map(
+      ({ id, label }) => [id, label] as const,
+    ),
+  ]);
+}
+
+const ENDS: Readonly<Record<string, string>> = {
+  minus: 'the left end',
+  plus: 'the right end',
+  post: 'the lower end',
+  top: 'the upper end',
+  bracePost: 'the lower end',
+  braceTop: 'the upper end',
+  along: 'in the plane of the line',
+  across: 'across the lines',
+  low: 'the low edge',
+  high: 'the high edge',
+};
+
+/** Where a check sits, in words that follow its name: `between A1 and A2, 9 ft 4 in from the left end`. */
+export function placeInWords(row: Pick<CheckRow, 'place' | 'ruleId'>, names: Names, system: UnitSystem): string {
+  const { kind, name, atIn } = row.place;
+  const station = kind === 'span' || kind === 'overhang' ? stationInWords(row.ruleId, atIn, system) : null;
+  return [stretchInWords(kind, name, names, system), station].filter((part) => part !== null && part !== '').join(', ');
+}
+
+function stretchInWords(kind: CheckRow['place']['kind'], name: string, names: Names, system: UnitSystem): string {
+  const called = (id: string): string | undefined => names.get(id) ?? ENDS[id];
+  const [from, to] = name.split('~');
+  if (from !== undefined && to !== undefined) {
+    const ends = [called(from), called(to)];
+    if (kind === 'overhang') {
+      const held = [from, to].find((id) => names.has(id));
+      return held === undefined ? 'at the overhang' : `beyond ${names.get(held)}`;
+    }
+    return ends.every((end) => end !== undefined) ? `between ${ends.join(' and ')}` : '';
+  }
+  const height = /^at-([\d.]+)$/.exec(name)?.[1];
+  if (height !== undefined) return `${showLength(Number(height), system)} above the foot`;
+  const cut = /^(?:seat|brace)-(.+)$/.exec(name)?.[1];
+  if (cut !== undefined) return `at ${called(cut) ?? cut}`;
+  const alone = called(name.split('@')[0] ?? '');
+  if (alone === undefined) return '';
+  return kind === 'whole' ? alone : `at ${alone}`;
+}
+
+/** Distances run from the start of the member: a beam's left end, the eave of a rafter. */
+function stationInWords(ruleId: string, atIn: number | undefined, system: UnitSystem): string | null {
+  if (atIn === undefined) return null;
+  const start = ruleId.startsWith('rafter.') ? 'the eave end' : 'the left end';
+  return `${showLength(atIn, system)} from ${start}`;
+}

@@ -1,0 +1,103 @@
+import { LUMBER } from '../../data/wood/lumber.ts';
+import { LUMBER_GROUPS } from '../../data/wood/lumber-groups.ts';
+import { CLEAR_WOOD } from '../../data/wood/species.ts';
+import type { Project, SawnStock, Stock, TypedStock } from '../../engine/project/model.ts';
+import { YoursChoice } from '../fields/choice.tsx';
+import { CommandChoice } from '../fields/command-choice.tsx';
+import { Yours } from '../fields/yours.tsx';
+
+const SPECIES = [...CLEAR_WOOD.map(({ name }) => name), ...LUMBER_GROUPS.map(({ name }) => name)];
+const GRADES = [...new Set(LUMBER.map(({ grade }) => grade))];
+const LAYS = [
+  { value: 'edge', words: 'on edge' },
+  { value: 'flat', words: 'flat' },
+];
+const USES = [
+  { value: 'wet', words: 'wet, or put in green' },
+  { value: 'dry', words: 'dry, and it stays dry' },
+];
+
+interface StickProps {
+  readonly path: string;
+  readonly of: string;
+}
+
+/** A sawn stick: its true sizes, how it lies, what it was graded. */
+export function SawnSentence({ path, of, stock }: StickProps & { readonly stock: SawnStock }) {
+  const names = SPECIES.includes(stock.species) ? SPECIES : [stock.species, ...SPECIES];
+  const grades = stock.grade === null || GRADES.includes(stock.grade) ? GRADES : [stock.grade, ...GRADES];
+  return (
+    <p className="sentence">
+      {of}: <Yours path={`${path}.breadthIn`} label={`${of}: thickness`} /> by{' '}
+      <Yours path={`${path}.depthIn`} label={`${of}: depth`} /> true size,{' '}
+      <YoursChoice path={`${path}.lay`} label={`${of}: how it lies`} choices={LAYS} />,{' '}
+      <YoursChoice
+        path={`${path}.species`}
+        label={`${of}: species`}
+        choices={names.map((name) => ({ value: name, words: name }))}
+      />
+      ,{' '}
+      <YoursChoice
+        path={`${path}.grade`}
+        label={`${of}: grade`}
+        choices={[
+          { value: null, words: 'home-sawn, no grade' },
+          ...grades.map((grade) => ({ value: grade, words: `grade ${grade}` })),
+        ]}
+      />
+      , used <YoursChoice path={`${path}.use`} label={`${of}: wet or dry`} choices={USES} />.
+    </p>
+  );
+}
+
+/** A section whose values come from its maker. */
+export function TypedStickSentence({ path, of, stock }: StickProps & { readonly stock: TypedStock }) {
+  return (
+    <p className="sentence">
+      {of}: {stock.name}, bending <Yours path={`${path}.FbSIn3Psi`} label={`${of}: moment allowed`} /> lb·in, shear{' '}
+      <Yours path={`${path}.VallowLb`} label={`${of}: shear allowed`} />, stiffness{' '}
+      <Yours path={`${path}.EIPsiIn4`} label={`${of}: EI`} /> lb·in², weight{' '}
+      <Yours path={`${path}.lightPlf`} label={`${of}: light weight`} /> to{' '}
+      <Yours path={`${path}.heavyPlf`} label={`${of}: heavy weight`} />, as its maker gives them.
+    </p>
+  );
+}
+
+const FRESH_SAWN: SawnStock = {
+  kind: 'sawn',
+  breadthIn: 2,
+  depthIn: 8,
+  lay: 'edge',
+  plies: 1,
+  species: 'Western larch',
+  grade: null,
+  use: 'wet',
+};
+
+interface StockChoiceProps {
+  readonly project: Project;
+  readonly stock: Stock | null;
+  readonly of: string;
+  readonly write: (project: Project, stock: Stock) => Project;
+}
+
+/** What a piece is made of: one of the logs, or a sawn stick. */
+export function StockChoice({ project, stock, of, write }: StockChoiceProps) {
+  const fromLogs = project.logs.map((log) => ({
+    words: log.stands === 'log' ? `log ${log.id}` : `a log of ${log.id}`,
+    isIt: stock?.kind === 'log' && stock.logId === log.id,
+    stock: { kind: 'log', logId: log.id, fromButtIn: 0, buttAt: 'start' } satisfies Stock,
+  }));
+  const all = [
+    ...fromLogs,
+    { words: 'a sawn stick', isIt: stock?.kind === 'sawn', stock: stock?.kind === 'sawn' ? stock : FRESH_SAWN },
+    ...(stock?.kind === 'typed' ? [{ words: 'a section from a maker', isIt: true, stock }] : []),
+  ];
+  return (
+    <CommandChoice
+      label={`${of}: made of`}
+      chosen={all.findIndex(({ isIt }) => isIt)}
+      options={all.map((each) => ({ words: each.words, perform: (p) => write(p, each.stock) }))}
+    />
+  );
+}

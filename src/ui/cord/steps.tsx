@@ -1,0 +1,69 @@
+import { useState } from 'react';
+import { SOURCES, type ClauseRef } from '../../data/sources.ts';
+import type { Put, Step } from '../../engine/note.ts';
+import { useWorkbench } from '../state/use-workbench.ts';
+import { showQuantity } from '../units/show-quantity.ts';
+import type { UnitSystem } from '../units/system.ts';
+
+/** A calculation line by line: formula, the numbers put in, the result, the clause. Numbers that were computed open further. */
+export function StepList({ steps, label }: { readonly steps: readonly Step[]; readonly label: string }) {
+  const system = useWorkbench((state) => state.system);
+  return (
+    <ol className="steps" aria-label={label}>
+      {steps.map((step, i) => (
+        <OneStep key={`${step.symbol}-${i}`} step={step} system={system} />
+      ))}
+    </ol>
+  );
+}
+
+function OneStep({ step, system }: { readonly step: Step; readonly system: UnitSystem }) {
+  const [open, setOpen] = useState<number | null>(null);
+  const opened = open === null ? undefined : step.put[open];
+  return (
+    <li>
+      <p className="step-words">{step.words}</p>
+      <p className="step-formula">
+        <var>{step.symbol}</var> = {step.formula} = <strong>{showQuantity(step.result, system)}</strong>
+      </p>
+      {step.put.length > 0 && (
+        <ul className="step-puts">
+          {step.put.map((put, i) => (
+            <li key={`${put.symbol}-${i}`}>
+              <var>{put.symbol}</var>{' '}
+              <PutValue put={put} system={system} isOpen={open === i} onOpen={() => setOpen(open === i ? null : i)} />{' '}
+              <span className="quiet">{put.words}</span>
+            </li>
+          ))}
+        </ul>
+      )}
+      {opened?.from && <StepList steps={opened.from} label={`Steps of ${opened.words}`} />}
+      <p className="step-clause">{clauseInWords(step.clause)}</p>
+    </li>
+  );
+}
+
+interface PutValueProps {
+  readonly put: Put;
+  readonly system: UnitSystem;
+  readonly isOpen: boolean;
+  readonly onOpen: () => void;
+}
+
+function PutValue({ put, system, isOpen, onOpen }: PutValueProps) {
+  const shown = showQuantity({ value: put.value, unit: put.unit }, system);
+  if (!put.from) return <span>{shown}</span>;
+  return (
+    <button type="button" className="opens" aria-expanded={isOpen} onClick={onOpen}>
+      {shown}
+      <span className="unseen">, how it came about</span>
+    </button>
+  );
+}
+
+/** Source, edition and clause; a figure from memory says so. */
+function clauseInWords({ source, clause, memory }: ClauseRef): string {
+  const { title, edition } = SOURCES[source];
+  const where = edition === '-' ? `${title}: ${clause}` : `${title}, ${edition}, ${clause}`;
+  return memory === true ? `${where}. Figure not compared with the printed edition.` : where;
+}

@@ -1,0 +1,128 @@
+import { useState } from 'react';
+import { say } from '../../data/words/say.ts';
+import type { DesignValues } from '../../engine/material/values.ts';
+import { setAt } from '../../engine/project/edits/set-at.ts';
+import type { Log, WoodBasis } from '../../engine/project/model.ts';
+import { YoursChoice } from '../fields/choice.tsx';
+import { CommandChoice } from '../fields/command-choice.tsx';
+import { Yours } from '../fields/yours.tsx';
+import { useWorkbench } from '../state/use-workbench.ts';
+import { showQuantity, showRatio } from '../units/show-quantity.ts';
+import { StepList } from './steps.tsx';
+
+const VALUES = [
+  { symbol: 'Fb', field: 'FbPsi', of: 'FbPsi', words: 'bending' },
+  { symbol: 'Fv', field: 'FvPsi', of: 'FvPsi', words: 'shear' },
+  { symbol: 'Fcp', field: 'FcPerpPsi', of: 'FcpPsi', words: 'across the grain' },
+  { symbol: 'Fc', field: 'FcPsi', of: 'FcPsi', words: 'along the grain' },
+  { symbol: 'Ft', field: 'FtPsi', of: 'FtPsi', words: 'pull' },
+  { symbol: 'E', field: 'EPsi', of: 'EPsi', words: 'stiffness' },
+  { symbol: 'Emin', field: 'EminPsi', of: 'EminPsi', words: 'stiffness for buckling' },
+] as const;
+type ValueSymbol = (typeof VALUES)[number]['symbol'];
+
+const PUBLISHED = [
+  { value: 'wet', words: 'wet (green)' },
+  { value: 'dry', words: 'dry' },
+];
+
+/** Where the strength of a log comes from, and its values; each opens into its steps. */
+export function WoodSentence({ log, of }: { readonly log: Log; readonly of: string }) {
+  const wood = useWorkbench(({ project }) => project?.woods.find(({ id }) => id === log.woodId));
+  const report = useWorkbench(({ evaluation }) => evaluation?.logs.find(({ logId }) => logId === log.id));
+  if (!wood) return null;
+  const path = `woods[${wood.id}].basis`;
+  const values = report?.values ?? null;
+  const options: { words: string; kind: WoodBasis['kind']; basis: WoodBasis }[] = [
+    { words: 'worked out from clear wood and what was seen', kind: 'derived', basis: { kind: 'derived' } },
+  ];
+  if (wood.basis.kind === 'typed') {
+    options.push({ words: 'typed from a stamp or a letter', kind: 'typed', basis: wood.basis });
+  } else if (values) {
+    options.push({ words: 'typed from a stamp or a letter', kind: 'typed', basis: typedLike(values) });
+  }
+  return (
+    <>
+      <p className="sentence">
+        Its strength is{' '}
+        <CommandChoice
+          label={`${of}: where the strength of its wood comes from`}
+          chosen={options.findIndex(({ kind }) => kind === wood.basis.kind)}
+          options={options.map(({ words, basis }) => ({ words, perform: (p) => setAt(p, path, basis) }))}
+        />
+        {values?.strengthRatioBending != null && (
+          <>, {showRatio(values.strengthRatioBending)} of clear wood in bending</>
+        )}
+        . {report?.reason && <span className="marked">{say(report.reason)}</span>}
+      </p>
+      {wood.basis.kind === 'typed' && <TypedValues path={path} of={of} />}
+      {values && <ValueList values={values} of={of} />}
+      {values?.cautions.map((caution) => (
+        <p key={caution.code} className="aside">
+          {say(caution)}
+        </p>
+      ))}
+    </>
+  );
+}
+
+/** What holds now, to be overwritten with what the stamp or the letter says. */
+const typedLike = (values: DesignValues): WoodBasis => ({
+  kind: 'typed',
+  by: '',
+  date: null,
+  published: 'wet',
+  asPoles: false,
+  factorsHeld: [],
+  FbPsi: values.FbPsi,
+  FvPsi: values.FvPsi,
+  FcpPsi: values.FcPerpPsi,
+  FcPsi: values.FcPsi,
+  FtPsi: values.FtPsi,
+  EPsi: values.EPsi,
+  EminPsi: values.EminPsi,
+});
+
+function TypedValues({ path, of }: { readonly path: string; readonly of: string }) {
+  return (
+    <p className="sentence">
+      Given by <Yours path={`${path}.by`} label={`${of}: who gave the values`} kind="text" /> on{' '}
+      <Yours path={`${path}.date`} label={`${of}: day of the values`} kind="text" />, for wood that is{' '}
+      <YoursChoice path={`${path}.published`} label={`${of}: wet or dry values`} choices={PUBLISHED} />:{' '}
+      {VALUES.map(({ symbol, of: field, words }, i) => (
+        <span key={symbol}>
+          {i > 0 && ', '}
+          {words} <Yours path={`${path}.${field}`} label={`${of}: ${words}`} />
+        </span>
+      ))}
+      .
+    </p>
+  );
+}
+
+function ValueList({ values, of }: { readonly values: DesignValues; readonly of: string }) {
+  const system = useWorkbench((state) => state.system);
+  const [open, setOpen] = useState<ValueSymbol | null>(null);
+  const shown = VALUES.find(({ symbol }) => symbol === open);
+  return (
+    <>
+      <p className="figures">
+        {VALUES.map(({ symbol, field, words }) => (
+          <span key={symbol} className="figure">
+            {words}{' '}
+            <button
+              type="button"
+              className="opens"
+              aria-expanded={open === symbol}
+              aria-label={`${of}: ${words}, ${symbol}, its steps`}
+              onClick={() => setOpen(open === symbol ? null : symbol)}
+            >
+              {showQuantity({ value: values[field], unit: 'psi' }, system)}
+            </button>
+          </span>
+        ))}
+      </p>
+      {shown && <StepList steps={values.steps[shown.symbol]} label={`Steps of ${shown.words}, ${of}`} />}
+    </>
+  );
+}

@@ -1,0 +1,27 @@
+import { useStore } from 'zustand';
+import { createStore } from 'zustand/vanilla';
+import type { ForceOverlay } from '../drawing/force-diagram.ts';
+
+export type SheetView = 'front' | 'section' | 'plan';
+export type Hatched = 'none' | ForceOverlay['kind'];
+
+/** What of the shelter is looked at; not part of the project. Ids that are gone count as nothing chosen. */
+interface FrameView {
+  readonly large: SheetView;
+  readonly lineId: string | null;
+  readonly hatched: Hatched;
+  /** id of the open link of the cord */
+  readonly openLink: string | null;
+  readonly memberId: string | null;
+}
+
+const view = createStore<FrameView>(() => ({
+  large: 'front',
+  lineId: null,
+  hatched: 'none',
+  openLink: null,
+  memberId: null,
+}));
+
+export const useFrameView = <T>(select: (state: FrameView) => T): T => useStore(view, select);
+export const look = (change: Partial<FrameView>): void => view.setState(change);
