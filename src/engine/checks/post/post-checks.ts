@@ -254,8 +254,28 @@ function housingSites(chain: PostChain, stations: readonly PostStation[]): reado
           depth > limit + 1e-9
             ? breaks({ code: 'housingTooDeep', values: { member: chain.post.label, depthIn: depth, limitIn: limit } })
             : null,
-        demand: () => depth,
-        capacity: () => limit,
+        demand: (_, note) => {
+          note?.({
+            symbol: 't',
+            words: 'depth of the housing',
+            formula: 't',
+            put: [put('t', depth, 'in', 'as drawn')],
+            result: quantity(depth, 'in'),
+            clause: clause('OWN', 'at most one sixth of the post'),
+          });
+          return depth;
+        },
+        capacity: (_, note) => {
+          note?.({
+            symbol: 't max',
+            words: 'deepest housing of a post',
+            formula: 'd / 6',
+            put: [put('d', s.diameterIn, 'in', 'diameter there')],
+            result: quantity(limit, 'in'),
+            clause: clause('OWN', 'at most one sixth of the post'),
+          });
+          return limit;
+        },
       };
     });
 }

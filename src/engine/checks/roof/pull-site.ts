@@ -39,7 +39,7 @@ export function pullSite<R extends { readonly combination: Combination }>(ask: P
     },
     demand: (r, note) => pull(r, note),
     capacity: (r, note) => {
-      const rated = ratedIn(r, note);
+      const rated = ratedIn(r, note && toldIn(unit, note));
       return rated.ok ? rated.capacityLb : NaN;
     },
     reason: (r) => {
@@ -48,3 +48,13 @@ export function pullSite<R extends { readonly combination: Combination }>(ask: P
     },
   };
 }
+
+/** A rating along a row is typed in the same field as a force: its steps say which of the two it is. */
+const toldIn =
+  (unit: 'lb' | 'lb/ft', note: Note): Note =>
+  (step) =>
+    note({
+      ...step,
+      put: step.put.map((p) => (p.unit === 'lb' ? { ...p, unit } : p)),
+      result: quantity(step.result.value, unit),
+    });
