@@ -4,7 +4,7 @@ import type { Combination } from '../../loads/combination.ts';
 import { message } from '../../message.ts';
 import type { Note } from '../../note.ts';
 import type { Capacity } from '../../project/model.ts';
-import { quantity } from '../../units.ts';
+import { quantity, type Unit } from '../../units.ts';
 import { ratedPart } from '../joints/rated.ts';
 import type { CheckSite } from '../site-of-check.ts';
 
@@ -22,7 +22,8 @@ export interface PullAsk<R> {
 /** A tie of the roof asked for pull in every combination, each with its own duration. Bare contact passes where nothing pulls. */
 export function pullSite<R extends { readonly combination: Combination }>(ask: PullAsk<R>): CheckSite<R> {
   const { ruleId, memberId, place, capacity, unit, pull } = ask;
-  const ratedIn = (r: R, note?: Note) => ratedPart(capacity, 'pull', r.combination.durationFactor, note);
+  const ratedIn = (r: R, note?: Note) =>
+    ratedPart(capacity, 'pull', r.combination.durationFactor, note && inUnit(unit, note));
   return {
     ruleId,
     memberId,
@@ -58,3 +59,15 @@ const toldIn =
       put: step.put.map((p) => (p.unit === 'lb' ? { ...p, unit } : p)),
       result: quantity(step.result.value, unit),
     });
+
+/** A rating is typed in pounds; where it is read for each foot of a row, its step says so. */
+const inUnit =
+  (unit: PullAsk<never>['unit'], note: Note): Note =>
+  (step) => {
+    const read = (from: Unit): Unit => (from === 'lb' ? unit : from);
+    note({
+      ...step,
+      put: step.put.map((put) => ({ ...put, unit: read(put.unit) })),
+      result: quantity(step.result.value, read(step.result.unit)),
+    });
+  };

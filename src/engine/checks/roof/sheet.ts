@@ -1,6 +1,6 @@
 import { clause } from '../../../data/sources.ts';
 import type { PlaneGeometry } from '../../geometry/shelter.ts';
-import { judge, notGiven } from '../../check.ts';
+import { notGiven } from '../../check.ts';
 import type { Combination } from '../../loads/combination.ts';
 import { combine } from '../../loads/combine.ts';
 import { componentWind, type ComponentWindCase } from '../../loads/component-cases.ts';
@@ -10,7 +10,6 @@ import { put, type Note } from '../../note.ts';
 import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
 import { quantity, radiansFromDegrees } from '../../units.ts';
 import { checkSource, plainSource, type CheckSource } from '../check-source.ts';
-import { plainRow } from '../site-of-check.ts';
 import { purlinsOn, raftersOn, refused, unasked, writtenPlane, type RoofCheckContext } from './context.ts';
 import { pullSite } from './pull-site.ts';
 import { greatestGap } from './rafter-allowable.ts';
@@ -24,13 +23,28 @@ export function sheetChecks(context: RoofCheckContext): readonly CheckSource[] {
 }
 
 function spanSource(context: RoofCheckContext, plane: PlaneGeometry): CheckSource {
-  const { covering } = writtenPlane(context, plane.id);
-  const gap = quantity(gapOf(context, plane), 'in');
-  const verdict =
-    covering.ratedSpanIn === null
-      ? notGiven(message('spanNotRated'), gap)
-      : judge(gap, quantity(covering.ratedSpanIn, 'in'));
-  return plainSource([plainRow('sheet.span', plane.id, { kind: 'whole', name: '' }, verdict)]);
+  const { ratedSpanIn } = writtenPlane(context, plane.id).covering;
+  const gapIn = gapOf(context, plane);
+  const tell = (symbol: string, words: string, value: number, note?: Note): number => {
+    const given = { symbol, words, formula: 'as placed and as typed', put: [], result: quantity(value, 'in') };
+    note?.({ ...given, clause: clause('OWN', 'rated span from its maker') });
+    return value;
+  };
+  return checkSource({
+    responses: [{ combinationId: '', scenario: '' }],
+    name: (r) => r,
+    sites: [
+      {
+        ruleId: 'sheet.span',
+        memberId: plane.id,
+        place: { kind: 'whole', name: '' },
+        unit: 'in',
+        stops: () => (ratedSpanIn === null ? notGiven(message('spanNotRated'), quantity(gapIn, 'in')) : null),
+        demand: (_, note) => tell('s', 'widest gap between rows under the sheet', gapIn, note),
+        capacity: (_, note) => tell('sr', 'rated span of the sheet', ratedSpanIn ?? NaN, note),
+      },
+    ],
+  });
 }
 
 /** Places of the rows that the sheet lies on: purlins up the slope, or rafters along the eave [in]. */

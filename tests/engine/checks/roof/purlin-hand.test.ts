@@ -27,6 +27,9 @@ const roof = (risePer12: number, lay: 'edge' | 'flat') =>
     rate(raw, 'purlinRafter', { pullLb: 100 });
   });
 
+// proof [purlin.bending]: closed-form - w L2 / 8 in both directions of a sloping purlin
+// proof [purlin.tie]: closed-form - statics of an end with one span behind it
+
 describe('a purlin by hand', () => {
   test('[purlin.bending] on a level roof is w L2 / 8 of the gap on the flat, dead and roof live', () => {
     const w = ((4 + 20) * width) / 144;

@@ -11,6 +11,12 @@ const L = 120;
 /** 20 psf of roof live and 4 psf of dead load on a level roof [lb/in] */
 const gravity = ((4 + 20) * b) / 144;
 
+// proof [rafter.bending]: closed-form - w L2 / 8 on a simple span, Fb of NDS Supplement Table 4A; common practice 0.98
+// proof [rafter.seat]: closed-form - half the load of a simple span over breadth times seat
+// proof [rafter.tie]: closed-form - equilibrium of a straight rafter with the level part held at either line
+// proof [strip.tie]: closed-form - the same pull as at the tie of the rafter
+// proof [rafter.sagLongTerm]: closed-form - 5 w L4 / (384 E I) for dead and live apart
+
 describe('a level rafter between two lines, by hand', () => {
   const level = shedWith((raw) => {
     plainRoof(0)(raw);
