@@ -1,0 +1,126 @@
+import { describe, expect, it } from 'vitest';
+import type { LineCase } from '../../../src/engine/loads/cases.ts';
+import { stretchAt, stretchesOf } from '../../../src/engine/loads/stretches.ts';
+import type { Project } from '../../../src/engine/project/model.ts';
+import { lineId, plainShed } from '../../support/plain-shed.ts';
+import { loadBench, type LoadBench } from '../frame/line-bench.ts';
+
+const caseOf = (bench: LoadBench, id: string): LineCase => bench.loading.loads.cases.find((c) => c.caseId === id)!;
+const down = (c: LineCase): number => c.points.reduce((sum, p) => sum + p.downLb, 0);
+const both = (project: Project, id: string): number =>
+  [0, 1].reduce((sum, i) => sum + down(caseOf(loadBench(project, lineId(i)), id)), 0);
+
+/** Level area of the plain shed's covering: 204 in. along by 162 in. across [ft2]. */
+const LEVEL_FT2 = (204 * 162) / 144;
+
+describe('what the roof hands to its lines', () => {
+  it('balanced snow on both lines is its pressure over the level area', () => {
+    const { site } = loadBench(plainShed());
+    const psf = site.figures.balancedSnow.value!;
+    expect(psf).toBeGreaterThan(0);
+    expect(both(plainShed(), 'snow')).toBeCloseTo(psf * LEVEL_FT2, 6);
+  });
+
+  // ASCE 7-16 4.8.2: 20 psf, over 200 ft2 reduced to 1.2 - 0.001 At; each line carries its own area.
+  it('roof live is reduced by the level area of the line itself', () => {
+    const areaA = (LEVEL_FT2 * (81 - 24)) / 120;
+    const bench = loadBench(plainShed());
+    expect(areaA).toBeLessThan(200);
+    expect(bench.loading.roofLivePsf).toBe(20);
+    expect(down(caseOf(bench, 'roof-live'))).toBeCloseTo(20 * areaA, 6);
+    const wide = plainShed({
+      overhangsIn: [30, 24],
+      lineYsIn: [0, 260],
+      bearing: { line: 0, of: 'bearing', zIn: 160 },
+    });
+    const wideArea = ((204 * 314) / 144) * ((157 - 24) / 260);
+    expect(wideArea).toBeGreaterThan(200);
+    expect(loadBench(wide).loading.roofLivePsf).toBeCloseTo(20 * (1.2 - 0.001 * wideArea), 9);
+  });
+
+  it('a roof live typed by an engineer stands as typed', () => {
+    const instead = [{ what: 'roofLiveReducedPsf', of: lineId(0), value: 16, why: 'letter' }] as const;
+    expect(loadBench({ ...plainShed(), instead }).loading.roofLivePsf).toBe(16);
+    expect(loadBench({ ...plainShed(), instead }, lineId(1)).loading.roofLivePsf).toBe(20);
+  });
+
+  // ASCE 7-16 7.5.1, written out for a beam with an overhang at each end: three segments.
+  it.each([
+    ['endFull-1', [1, 0.5, 0.5]],
+    ['endFull-3', [0.5, 0.5, 1]],
+    ['endHalf-1', [0.5, 1, 1]],
+    ['endHalf-3', [1, 1, 0.5]],
+  ] as const)('partial snow along the beam, %s, loads the rafters of each segment with %j', (pattern, factors) => {
+    const bench = loadBench(plainShed());
+    const balanced = caseOf(bench, 'snow').points;
+    const partial = caseOf(bench, `snow-along-${pattern}`).points;
+    const segmentOf = (x: number): number => (x < 0 ? 0 : x < 144 ? 1 : 2);
+    expect(partial).toHaveLength(balanced.length);
+    partial.forEach((p, i) => expect(p.downLb).toBeCloseTo(factors[segmentOf(p.xIn)]! * balanced[i]!.downLb, 9));
+  });
+
+  it('partial snow across the lines halves the span between them or the overhangs', () => {
+    const bench = loadBench(plainShed());
+    const psf = bench.site.figures.balancedSnow.value!;
+    // low overhang 24 full, span 120 and high overhang 18 half; moments about line B
+    const strip = (204 / 144) * psf;
+    const byHand = (strip * (24 * -12 + 0.5 * 120 * 60 + 0.5 * 18 * 129)) / 120;
+    expect(down(caseOf(bench, 'snow-across-endFull-1'))).toBeCloseTo(byHand, 6);
+  });
+
+  it('wind across presses or lifts by its two halves, held square to the slope', () => {
+    const project = plainShed({ horizontalHeldBy: 'each-square' });
+    const bench = loadBench(project);
+    const wind = bench.roof.find(({ id }) => id === 'wind-0-A-clear')!;
+    const [low, high] = [0, 1].map((half) =>
+      wind.pressure(bench.shelter.rafters[0]!, { fromIn: 0, toIn: 1, segment: 0, onHighHalf: half === 1 }),
+    );
+    const cos = 1 / Math.hypot(1, 4 / 12);
+    const half = (204 * 81) / cos / 144;
+    const plumb = half * (low!.squarePsf + high!.squarePsf) * cos;
+    expect(both(project, 'wind-0-A-clear')).toBeCloseTo(plumb, 6);
+  });
+
+  it('own loads hang where they are said to, points and stretches', () => {
+    const base = { name: 'rack', kind: 'live', duration: 'tenYears', removable: true, direction: 'down' } as const;
+    const ownLoads: Project['ownLoads'] = [
+      { ...base, id: 'a', where: { on: 'line', line: lineId(0), xIn: 60, lb: 120 } },
+      { ...base, id: 'b', where: { on: 'stretch', line: lineId(0), fromXIn: 10, toXIn: 70, plf: 24 } },
+      { ...base, id: 'c', where: { on: 'line', line: lineId(1), xIn: 60, lb: 999 } },
+      { ...base, id: 'd', kind: 'dead', where: { on: 'line', line: lineId(0), xIn: 60, lb: 999 } },
+    ];
+    const own = caseOf(loadBench({ ...plainShed(), ownLoads }), 'own-live');
+    expect(down(own)).toBeCloseTo(120 + 24 * 5, 9);
+    const moment = own.points.reduce((sum, p) => sum + p.downLb * p.xIn, 0);
+    expect(moment).toBeCloseTo(120 * 60 + 120 * 40, 6);
+    expect(caseOf(loadBench(plainShed()), 'own-live')).toBeUndefined();
+  });
+});
+
+describe('stretches of a line', () => {
+  it('run between posts and beyond the last; a post counts to the stretch beyond it', () => {
+    const { shelter } = loadBench(plainShed());
+    const line = shelter.lines[0]!;
+    const stretches = stretchesOf(
+      line,
+      shelter.posts.filter((p) => p.line === line.id),
+    );
+    expect(stretches.map(({ kind, fromXIn, toXIn }) => [kind, fromXIn, toXIn])).toEqual([
+      ['overhang', -24, 0],
+      ['span', 0, 144],
+      ['overhang', 144, 168],
+    ]);
+    expect([-24, -0.001, 0, 143.9, 144, 168, 999].map((x) => stretchAt(stretches, x))).toEqual([0, 0, 1, 1, 2, 2, 2]);
+  });
+
+  it('a beam that ends on its last post has no overhang there', () => {
+    const { shelter } = loadBench(plainShed({ beamEndsIn: [0, 168] }));
+    const line = shelter.lines[0]!;
+    expect(
+      stretchesOf(
+        line,
+        shelter.posts.filter((p) => p.line === line.id),
+      ).map(({ kind }) => kind),
+    ).toEqual(['span', 'overhang']);
+  });
+});

@@ -1,0 +1,139 @@
+import { describe, expect, it } from 'vitest';
+import { acrossForce } from '../../../src/engine/loads/across.ts';
+import type { LineCase } from '../../../src/engine/loads/cases.ts';
+import type { Project } from '../../../src/engine/project/model.ts';
+import { lineId, plainShed } from '../../support/plain-shed.ts';
+import { loadBench, type LoadBench } from '../frame/line-bench.ts';
+
+const given = <T>(value: T) => ({ value, givenBy: 'department', date: null }) as const;
+const windy = (mph: number): Project => {
+  const shed = plainShed();
+  return { ...shed, site: { ...shed.site, windMph: given(mph) } };
+};
+
+/**
+ * ASCE 7-16 29.4 with Table 29.4-2 under a tenth of solidity: flat 2.0, round 1.2 up to D sqrt(q) of 2.5 and 0.8 above;
+ * gust factor 0.85, never under the 16 psf of 27.1.5 (that figure from memory).
+ */
+const psfOn = (q: number, shape: 'flat' | number): number => {
+  const Cf = shape === 'flat' ? 2 : (shape / 12) * Math.sqrt(q) <= 2.5 ? 1.2 : 0.8;
+  return Math.max(q * 0.85 * Cf, 16);
+};
+
+/** Push along line A, part by part; the line takes the rafters from half way to line B up to the high edge. */
+function alongByHand(bench: LoadBench): number {
+  const q = bench.site.figures.velocityPressure.value!;
+  const share = (162 - 84) / 162;
+  const slope = 162 * Math.hypot(1, 4 / 12);
+  // nine rafters 8 deep, and the purlins' edge of 2 once
+  const roof = ((9 * 8 + 2) * slope * share) / 144;
+  const posts = bench.shelter.posts
+    .filter(({ line }) => line === lineId(0))
+    .map((p) => {
+      const mean = 9 - p.lengthIn / 160 / 2;
+      return (((p.axisZIn - 7) * mean) / 144) * psfOn(q, mean);
+    });
+  const braces = bench.shelter.braces
+    .filter(({ id }) => id.startsWith('brace-0'))
+    .map((b) => (((b.topPoint.zIn - b.postPoint.zIn) * 5) / 144) * psfOn(q, 5));
+  return roof * psfOn(q, 'flat') + [...posts, ...braces].reduce((a, b) => a + b, 0);
+}
+
+/** Everything that a case pushes along x. */
+function pushed(bench: LoadBench, c: LineCase): number {
+  const posts = c.onPosts.reduce((sum, p) => {
+    const post = bench.shelter.posts.find(({ id }) => id === p.postId)!;
+    return sum + p.alongLbPerIn * (post.axisZIn - post.footZIn);
+  }, 0);
+  const points = c.points.reduce((sum, p) => sum + p.alongLb, 0);
+  return points + posts + c.onBraces.reduce((sum, b) => sum + b.alongLb, 0);
+}
+
+const caseOf = (bench: LoadBench, id: string): LineCase => bench.loading.loads.cases.find((c) => c.caseId === id)!;
+
+describe('push along a line', () => {
+  it.each([60, 110, 160])('at %i mph is the sum of roof edge, posts and braces, each by its own coefficient', (mph) => {
+    const bench = loadBench(windy(mph));
+    expect(bench.site.gustFactor).toBe(0.85);
+    const hand = alongByHand(bench);
+    expect(bench.loading.loads.alongLb['wind-along-plus-A-clear']).toBeCloseTo(hand, 6);
+    expect(bench.loading.loads.alongLb['wind-along-minus-A-clear']).toBeCloseTo(-hand, 6);
+  });
+
+  it('in light wind is held up by 16 psf on everything solid', () => {
+    const bench = loadBench(windy(60));
+    const q = bench.site.figures.velocityPressure.value!;
+    expect(q * 0.85 * 2).toBeLessThan(16);
+    const stronger = loadBench(windy(61));
+    expect(bench.loading.loads.alongLb['wind-along-plus-A-clear']).toBeCloseTo(
+      stronger.loading.loads.alongLb['wind-along-plus-A-clear']!,
+      6,
+    );
+  });
+
+  it('arrives whole on the line: at the seats, on the posts and on the braces', () => {
+    const bench = loadBench(plainShed());
+    for (const id of ['wind-along-plus-A-clear', 'wind-along-minus-B-clear', 'notional-plus', 'notional-minus'])
+      expect(pushed(bench, caseOf(bench, id))).toBeCloseTo(bench.loading.loads.alongLb[id]!, 6);
+  });
+
+  // ASCE 7-16 1.4.1 (the wording from memory): one per cent of the dead load, each way.
+  it('of the notional load is one per cent of the heavy dead load, each way', () => {
+    const { loads } = loadBench(plainShed()).loading;
+    expect(loads.alongLb['notional-plus']).toBeCloseTo(loads.deadLb / 100, 9);
+    expect(loads.alongLb['notional-minus']).toBeCloseTo(-loads.deadLb / 100, 9);
+  });
+
+  it('takes area and pressure that an engineer typed', () => {
+    const instead = [
+      { what: 'swayAreaFt2', of: lineId(0), value: 40, why: 'measured on a drawing' },
+      { what: 'swayPsf', of: null, value: 30, why: 'letter' },
+    ] as const;
+    const { loads } = loadBench({ ...plainShed(), instead }).loading;
+    expect(loads.alongLb['wind-along-plus-A-clear']).toBeCloseTo(1200, 9);
+  });
+});
+
+describe('push across the lines on the whole shelter', () => {
+  const across = (project: Project) => {
+    const b = loadBench(project);
+    return { bench: b, force: acrossForce(project, b.shelter, b.site, b.roof, b.runOf, 5000) };
+  };
+
+  it('never falls under 16 psf on what is solid and on the rise of the roof', () => {
+    const { bench, force } = across(windy(60));
+    const plane = bench.shelter.planes[0]!;
+    const beams = 2 * 192 * (12 - (2 * 192) / 240 / 2);
+    const posts = bench.shelter.posts.reduce((sum, p) => sum + (p.seatZIn - 7) * (9 - p.lengthIn / 160 / 2), 0);
+    const edge = 204 * 8;
+    const rise = (plane.highZIn - plane.lowZIn) * 204;
+    expect(force.leastLb).toBeCloseTo((16 * (beams + posts + edge + rise)) / 144, 6);
+    expect(force.asdLb).toBeCloseTo(0.6 * Math.max(force.leastLb, force.roofLb + force.dragLb), 9);
+  });
+
+  it('takes the level part of the strongest wind on the roof: the sine of its slope', () => {
+    const { bench, force } = across(plainShed());
+    const [rafter] = bench.shelter.rafters;
+    const half = (204 * 81 * Math.hypot(1, 4 / 12)) / 144;
+    const sine = 4 / Math.hypot(4, 12);
+    const levels = bench.roof
+      .filter(({ kind, windAlong }) => kind === 'wind' && windAlong === 0)
+      .map((c) => {
+        const on = (onHighHalf: boolean) =>
+          c.pressure(rafter!, { fromIn: 0, toIn: 1, segment: 0, onHighHalf }).squarePsf;
+        return Math.abs(half * sine * (on(true) + on(false)));
+      });
+    expect(force.roofLb).toBeCloseTo(Math.max(...levels), 6);
+  });
+
+  it('without wind is seven tenths of one per cent of the dead load', () => {
+    const shed = plainShed();
+    const project: Project = {
+      ...shed,
+      site: { ...shed.site, windMph: { value: null, givenBy: 'guess', date: null } },
+    };
+    const { asdLb, ...wind } = across(project).force;
+    expect(wind).toEqual({ roofLb: 0, dragLb: 0, leastLb: 0 });
+    expect(asdLb).toBeCloseTo(35, 9);
+  });
+});
