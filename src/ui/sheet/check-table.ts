@@ -1,0 +1,96 @@
+import { RULES } from '../../data/rules.ts';
+import { SHEET_WORDS } from '../../data/words/sheet.ts';
+import { isWorse } from '../../engine/check.ts';
+import type { CheckRow, Evaluation } from '../../engine/evaluation.ts';
+import type { UnitSystem } from '../units/system.ts';
+import { askedAt, clauseWords, figureCells, governedBy } from './check-words.ts';
+import { groupBy } from './group-by.ts';
+import { isJointRule } from './joint-table.ts';
+import type { PieceNames } from './piece-names.ts';
+import type { PlainTable } from './sheet-table.ts';
+
+/** Rows that might be printed, most wanted first: `must` of them are the worst of their link and piece. */
+export interface Ranked {
+  readonly rows: readonly CheckRow[];
+  readonly must: number;
+}
+
+/** Worst first; only the worst of alike members. Joints, piers and the site have tables of their own. */
+export function rankedChecks(evaluation: Evaluation, names: PieceNames): Ranked {
+  const asked = evaluation.checks.filter(({ ruleId }) => {
+    const { link } = RULES[ruleId];
+    return link !== 'site' && link !== 'pier' && !isJointRule(ruleId);
+  });
+  const pieceKey = (row: CheckRow): string => `${RULES[row.ruleId].link}|${names.pieceOf(row.memberId).key}`;
+  const worstOf = (rows: readonly CheckRow[]): CheckRow => rows.reduce((a, b) => (isWorse(b, a) ? b : a));
+  const bySeverity = (a: CheckRow, b: CheckRow): number => (isWorse(a, b) ? -1 : isWorse(b, a) ? 1 : 0);
+  const must = groupBy(asked, pieceKey).map(worstOf).toSorted(bySeverity);
+  const more = groupBy(asked, (row) => `${row.ruleId}|${names.pieceOf(row.memberId).key}`)
+    .map(worstOf)
+    .filter((row) => !must.includes(row))
+    .toSorted(bySeverity);
+  return { rows: [...must, ...more], must: must.length };
+}
+
+/** The rows that are printed, in the order of the load path. */
+export function checkTable(
+  evaluation: Evaluation,
+  chosen: readonly CheckRow[],
+  names: PieceNames,
+  system: UnitSystem,
+): PlainTable {
+  const shown = new Set(chosen);
+  return {
+    caption: 'Governing checks',
+    columns: [
+      { head: 'piece', share: 74 },
+      { head: 'check, place', share: 120 },
+      { head: 'combination, or why not judged', share: 130 },
+      { head: 'demand', share: 36, align: 'right' },
+      { head: 'capacity', share: 36, align: 'right' },
+      { head: 'unit', share: 24 },
+      { head: 'ratio', share: 24, align: 'right' },
+      { head: 'clause', share: 54 },
+      { head: 'status', share: 68 },
+    ],
+    rows: evaluation.checks
+      .filter((row) => shown.has(row))
+      .map((row) => {
+        const [demand, capacity, unit, ratio, status] = figureCells(row, system);
+        return {
+          cells: [
+            names.pieceOf(row.memberId).words,
+            askedAt(row, names, system),
+            governedBy(row, names),
+            demand,
+            capacity,
+            unit,
+            ratio,
+            clauseWords(row),
+            status,
+          ],
+          checkKey: row.key,
+        };
+      }),
+    further: () => '',
+  };
+}
+
+/** What stands elsewhere, and what the marks mean. */
+export function furtherChecks(evaluation: Evaluation, printed: ReadonlySet<string>): string {
+  const left = evaluation.checks.filter((row) => !printed.has(row.key));
+  const count = (status: CheckRow['status']): number => left.filter((row) => row.status === status).length;
+  const open = [
+    ...(count('fail') > 0 ? [`${count('fail')} fail`] : []),
+    ...(count('notGiven') > 0 ? [`${count('notGiven')} not given`] : []),
+    ...(count('outside') > 0 ? [`${count('outside')} outside the method`] : []),
+  ];
+  const memory = evaluation.checks.filter((row) => row.clause.memory).length;
+  return [
+    `${left.length} further checks on screen and in the terminal output${left.length === 0 ? '' : `: ${open.length > 0 ? open.join(', ') : 'all pass'}`}.`,
+    ...(evaluation.departures > 0 ? [`${evaluation.departures} pass with a stated departure.`] : []),
+    ...(memory > 0
+      ? [`${SHEET_WORDS.memoryMark} figure not compared with the printed edition: ${memory} checks.`]
+      : []),
+  ].join(' ');
+}

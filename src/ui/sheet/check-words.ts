@@ -1,0 +1,65 @@
+import { RULES } from '../../data/rules.ts';
+import { SOURCES } from '../../data/sources.ts';
+import { SHEET_WORDS } from '../../data/words/sheet.ts';
+import { STATUS_WORDS } from '../../data/words/status.ts';
+import type { CheckRow } from '../../engine/evaluation.ts';
+import { showLength } from '../units/show-length.ts';
+import { showAmount, showQuantity, showRatio, showUnit } from '../units/show-quantity.ts';
+import type { UnitSystem } from '../units/system.ts';
+import { loadWords } from './load-words.ts';
+import type { PieceNames } from './piece-names.ts';
+
+/** What is asked, and where: `Bending, at 9' 4"`. */
+export function askedAt(row: CheckRow, names: PieceNames, system: UnitSystem): string {
+  const { name, atIn } = row.place;
+  const member = names.nameOf(name);
+  const spots = [
+    ...(member === name ? (name === 'along' || name === 'across' ? [name] : []) : [member]),
+    ...(atIn === undefined ? [] : [`at ${showLength(atIn, system, { style: 'marks' })}`]),
+  ];
+  return [RULES[row.ruleId].words, ...spots].join(', ');
+}
+
+/** The combination that governs, or why there is no ratio. */
+export function governedBy(row: CheckRow, names: PieceNames): string {
+  if (row.ratio === null && row.reason) return names.sayOf(row.reason);
+  return [loadWords(row.combinationId), row.scenario].filter((words) => words !== '').join('; ');
+}
+
+/** Clause, with the mark of a figure that was not compared with the printed edition. */
+export function clauseWords({ clause }: CheckRow): string {
+  const key = clause.source === 'OWN' ? 'own rule' : `${shortName(clause.source)} ${clause.clause}`;
+  return clause.memory ? `${key}${SHEET_WORDS.memoryMark}` : key;
+}
+
+const shortName = (source: keyof typeof SOURCES): string =>
+  source === 'MECHANICS' ? 'mechanics' : source.startsWith('ASCE7') ? `ASCE ${SOURCES[source].edition}` : source;
+
+/** Demand, capacity, unit, ratio and status, each in its own cell. */
+export function figureCells(row: CheckRow, system: UnitSystem): readonly [string, string, string, string, string] {
+  const unit = row.demand?.unit ?? row.capacity?.unit;
+  return [
+    row.demand ? showAmount(row.demand, system) : '',
+    row.capacity ? showAmount(row.capacity, system) : '',
+    unit ? showUnit(unit, system) : '',
+    row.ratio === null ? '' : showRatio(row.ratio),
+    STATUS_WORDS[row.status],
+  ];
+}
+
+/** A check that does not pass, in one sentence for the head of the page. */
+export function complaint(row: CheckRow, names: PieceNames, system: UnitSystem): string {
+  const who = row.memberId === 'site' ? '' : `${names.pieceOf(row.memberId).words}, `;
+  if (row.ratio !== null && row.demand && row.capacity) {
+    const [asked, there] = [showQuantity(row.demand, system), showQuantity(row.capacity, system)];
+    const what = upperFirst(`${who}${lowerFirst(askedAt(row, names, system))}`);
+    return `${what}: ${asked} asked, ${there} there, ratio ${showRatio(row.ratio)}`;
+  }
+  const needed = row.demand && row.demand.value > 0 ? `; needed ${showQuantity(row.demand, system)}` : '';
+  const why = row.reason ? names.sayOf(row.reason).replace(/\.$/, '') : STATUS_WORDS[row.status];
+  if (row.memberId === 'site') return `${why}${needed}`;
+  return upperFirst(`${who}${lowerFirst(RULES[row.ruleId].words)}: ${lowerFirst(why)}${needed}`);
+}
+
+const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,0 +1,72 @@
+import { Lines } from './lines.tsx';
+import type { FittedRow, FittedTable } from './sheet-table.ts';
+
+/** A table whose columns are as wide as its texts were fitted to. */
+export function SheetTable({ table, name }: { readonly table: FittedTable; readonly name: string }) {
+  const { columns, rows, notes } = table;
+  return (
+    <div className={`block ${name}`}>
+      <table>
+        <caption>{table.caption}</caption>
+        <colgroup>
+          {columns.map(({ width }, i) => (
+            <col key={i} style={{ width: `${width}pt` }} />
+          ))}
+        </colgroup>
+        <thead>
+          <tr>
+            {columns.map(({ head, align }, i) => (
+              <th key={i} scope="col" className={align}>
+                {head}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row, i) => (
+            <Row key={i} row={row} columns={columns} />
+          ))}
+        </tbody>
+      </table>
+      {notes.map((note, i) => (
+        <p key={i} className="note line">
+          {note}
+        </p>
+      ))}
+    </div>
+  );
+}
+
+function Row({ row, columns }: { readonly row: FittedRow; readonly columns: FittedTable['columns'] }) {
+  return (
+    <>
+      <tr data-check={row.checkKey ?? undefined} className={row.below === null ? undefined : 'with-more'}>
+        {row.cells.map((lines, i) => {
+          const { head, align } = columns[i]!;
+          const text = <Lines lines={lines} />;
+          return i === 0 ? (
+            <th key={i} scope="row" className={align}>
+              {text}
+            </th>
+          ) : (
+            <td
+              key={i}
+              className={align}
+              data-head={head}
+              data-empty={lines.length === 0 || lines[0] === '' || undefined}
+            >
+              {text}
+            </td>
+          );
+        })}
+      </tr>
+      {row.below !== null && (
+        <tr>
+          <td colSpan={columns.length} className="below">
+            <span className="line">{row.below}</span>
+          </td>
+        </tr>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,11 @@
+/** Groups in the order in which their first element stands. */
+export function groupBy<T>(list: readonly T[], keyOf: (item: T) => string): readonly (readonly T[])[] {
+  const groups = new Map<string, T[]>();
+  for (const item of list) {
+    const key = keyOf(item);
+    const group = groups.get(key);
+    if (group) group.push(item);
+    else groups.set(key, [item]);
+  }
+  return [...groups.values()];
+}

@@ -1,0 +1,43 @@
+import { isWorse, type Status } from '../../engine/check.ts';
+import type { CheckRow, Evaluation } from '../../engine/evaluation.ts';
+import type { UnitSystem } from '../units/system.ts';
+import { complaint } from './check-words.ts';
+import { groupBy } from './group-by.ts';
+import type { PieceNames } from './piece-names.ts';
+
+const checks = (n: number): string => (n === 1 ? '1 check' : `${n} checks`);
+
+/** The verdict on the whole shelter in words: it passes only when nothing fails, nothing is missing, nothing is outside. */
+export function headline(counts: Readonly<Record<Status, number>>): string {
+  const { pass, fail, notGiven, outside } = counts;
+  if (fail > 0) return `Does not pass: ${checks(fail)} ${fail === 1 ? 'fails' : 'fail'}.`;
+  const open = [
+    ...(notGiven > 0 ? [`${notGiven} not given`] : []),
+    ...(outside > 0 ? [`${outside} outside the method`] : []),
+  ];
+  if (open.length > 0) return `Not complete: ${open.join(', ')}. No check fails.`;
+  return pass > 0 ? `All ${checks(pass)} pass.` : 'Not complete: nothing is checked.';
+}
+
+/** One thing that does not pass, with all the checks that say the same of alike members. */
+export interface Complaint {
+  readonly words: string;
+  readonly keys: readonly string[];
+}
+
+const ORDER: Readonly<Record<Status, number>> = { fail: 0, notGiven: 1, outside: 2, pass: 3 };
+
+/** What does not pass: fails first, worst first; what is not given; what is outside the method. Alike ones once. */
+export function complaints(evaluation: Evaluation, names: PieceNames, system: UnitSystem): readonly Complaint[] {
+  const open = evaluation.checks
+    .filter((row) => row.status !== 'pass')
+    .toSorted((a, b) => ORDER[a.status] - ORDER[b.status] || (isWorse(a, b) ? -1 : isWorse(b, a) ? 1 : 0));
+  return groupBy(open, (row) => sameThing(row, names)).map((rows) => ({
+    words: `${complaint(rows[0]!, names, system)}${rows.length > 1 ? ` (${rows.length} places)` : ''}`,
+    keys: rows.map((r) => r.key),
+  }));
+}
+
+/** A site value is a thing of its own; of members the worst of a rule speaks for its piece. */
+const sameThing = (row: CheckRow, names: PieceNames): string =>
+  row.memberId === 'site' ? row.key : [row.status, row.ruleId, names.pieceOf(row.memberId).key].join('|');

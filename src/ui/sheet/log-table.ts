@@ -1,0 +1,97 @@
+import { BASIS_PHRASES, SHEET_WORDS } from '../../data/words/sheet.ts';
+import type { Evaluation, LogReport } from '../../engine/evaluation.ts';
+import type { Log, Project, Wood } from '../../engine/project/model.ts';
+import { quantity } from '../../engine/units.ts';
+import { showLength } from '../units/show-length.ts';
+import { showAmount, showNumber, showUnit } from '../units/show-quantity.ts';
+import { PER, type UnitSystem } from '../units/system.ts';
+import { groupBy } from './group-by.ts';
+import type { PieceNames } from './piece-names.ts';
+import type { PlainRow, PlainTable } from './sheet-table.ts';
+
+/** Column letters of the three phrases, in the order in which they are explained under the table. */
+const BASIS_LETTERS = { derived: 'a', poles: 'b', typed: 'c' } as const;
+
+const UNSEEN = '–';
+
+/** Every log in use: what it is, who looked, what was seen and the reference values that follow. */
+export function logTable(project: Project, evaluation: Evaluation, names: PieceNames, system: UnitSystem): PlainTable {
+  const rows = evaluation.logs.flatMap((report): PlainRow[] => {
+    const log = project.logs.find((l) => l.id === report.logId);
+    const wood = project.woods.find((w) => w.id === log?.woodId);
+    return log && wood ? [{ cells: logCells(report, log, wood, names, system) }] : [];
+  });
+  const stress = showUnit('psi', system);
+  return {
+    caption: `Logs (not stamped); reference values in ${stress} before duration, stability and section factors`,
+    columns: [
+      { head: 'log', share: 60 },
+      { head: 'species', share: 56 },
+      { head: 'butt; tip', share: 60, align: 'right' },
+      { head: 'length', share: 34, align: 'right' },
+      { head: 'looked at by, when', share: 84 },
+      { head: 'knot', share: 27, align: 'right' },
+      { head: 'grain', share: 24, align: 'right' },
+      { head: 'checks', share: 40 },
+      { head: 'ratio', share: 24, align: 'right' },
+      { head: 'Fb', share: 26, align: 'right' },
+      { head: 'Fv', share: 22, align: 'right' },
+      { head: 'Fc perp', share: 32, align: 'right' },
+      { head: 'Fc', share: 26, align: 'right' },
+      { head: system === 'metric' ? 'E, MPa' : 'E, ksi', share: 30, align: 'right' },
+      { head: 'basis', share: 23 },
+    ],
+    rows: alikeShare(rows),
+    further: (left) => `${left} further logs on screen.`,
+  };
+}
+
+/** Under the table: the phrases in use, that no log is stamped, room for a certificate. */
+export function logNotes(project: Project, evaluation: Evaluation): readonly string[] {
+  const woodIds = new Set(
+    evaluation.logs.map((report) => project.logs.find((log) => log.id === report.logId)?.woodId ?? ''),
+  );
+  const kinds = new Set(project.woods.filter((w) => woodIds.has(w.id)).map((w) => w.basis.kind));
+  const phrases = (['derived', 'poles', 'typed'] as const)
+    .filter((kind) => kinds.has(kind))
+    .map((kind) => `${BASIS_LETTERS[kind]}: ${BASIS_PHRASES[kind]}`);
+  return [`Basis ${phrases.join('; ')}. ${SHEET_WORDS.notStamped} ______________________`];
+}
+
+function logCells(
+  { memberIds, values }: LogReport,
+  log: Log,
+  wood: Wood,
+  names: PieceNames,
+  system: UnitSystem,
+): readonly string[] {
+  const { seen } = log;
+  const first = log.stations[0]!;
+  const last = log.stations.at(-1)!;
+  const diameter = (inches: number): string => showLength(inches, system, { style: 'marks', feetFrom: 'never' });
+  const psi = (value: number | undefined): string =>
+    value === undefined ? '' : showAmount(quantity(value, 'psi'), system);
+  return [
+    [...new Set(memberIds.map((id) => names.pieceOf(id).words))].join(', '),
+    wood.species,
+    `${diameter(first.diameterIn)}; ${diameter(last.diameterIn)}`,
+    showLength(last.fromButtIn - first.fromButtIn, system, { style: 'marks' }),
+    seen ? [seen.by, seen.date].filter((part) => part !== null && part !== '').join(' ') : 'nobody yet',
+    seen && seen.worstKnotIn !== null ? diameter(seen.worstKnotIn) : UNSEEN,
+    seen && seen.grainSlope1In !== null ? `1:${seen.grainSlope1In}` : UNSEEN,
+    seen?.checks ?? '',
+    values?.strengthRatioBending?.toFixed(2) ?? '',
+    psi(values?.FbPsi),
+    psi(values?.FvPsi),
+    psi(values?.FcPerpPsi),
+    psi(values?.FcPsi),
+    values ? showNumber(system === 'metric' ? values.EPsi * PER.MPaPerPsi : values.EPsi / 1000, 0) : 'none',
+    BASIS_LETTERS[wood.basis.kind],
+  ];
+}
+
+/** Logs that differ in nothing that is printed share a row. */
+const alikeShare = (rows: readonly PlainRow[]): readonly PlainRow[] =>
+  groupBy(rows, ({ cells }) => JSON.stringify(cells.slice(1))).map((alike) => ({
+    cells: [[...new Set(alike.map(({ cells }) => cells[0]!))].join(', '), ...alike[0]!.cells.slice(1)],
+  }));

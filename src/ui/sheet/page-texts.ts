@@ -1,0 +1,52 @@
+import { HELD_BY } from '../../data/words/sheet.ts';
+import type { Evaluation } from '../../engine/evaluation.ts';
+import type { Given, Lateral, Project } from '../../engine/project/model.ts';
+import { quantity } from '../../engine/units.ts';
+import { GIVEN_BY, SHEET_WORDS } from '../../data/words/sheet.ts';
+import { showQuantity } from '../units/show-quantity.ts';
+import type { UnitSystem } from '../units/system.ts';
+import type { PieceNames } from './piece-names.ts';
+
+/** What holds the shelter sideways, in both directions, as the person says it. */
+export function heldSideways(project: Project, names: PieceNames, system: UnitSystem): string {
+  const { along, across } = project.lateral;
+  return `Along the lines: ${heldBy(along, names, system)}. Across the lines: ${heldBy(across, names, system)}.`;
+}
+
+function heldBy(systems: readonly Lateral[], names: PieceNames, system: UnitSystem): string {
+  const decided = systems.flatMap((s) => (s.by === null ? [] : [{ ...s, by: s.by }]));
+  if (decided.length === 0) return 'not given';
+  return decided
+    .map(({ by, lines, posts, ratedLb, givenBy }) => {
+      const where = [...(lines ?? []), ...(posts ?? [])].map(names.nameOf);
+      const rated =
+        ratedLb === null || ratedLb === undefined ? '' : ` rated ${showQuantity(quantity(ratedLb, 'lb'), system)}`;
+      const says = givenBy ? ` (${givenBy})` : '';
+      return `${HELD_BY[by]}${where.length > 0 ? ` at ${where.join(', ')}` : ''}${rated}${says}`;
+    })
+    .join('; ');
+}
+
+/** What was assumed and what was left out, in the engine's own sentences. */
+export function assumed(evaluation: Evaluation, names: PieceNames): readonly string[] {
+  return [...evaluation.assumptions, ...evaluation.loads.leftOut].map(names.sayOf);
+}
+
+/** The title block: what is asked and what was typed; an empty answer is a line to write on. */
+export function titleBlock(project: Project): readonly (readonly [asked: string, answer: string])[] {
+  const { title, code } = project;
+  const { number, date } = title.revision;
+  return [
+    ['Parcel', title.parcel],
+    ['Revision, date', [number, date ?? ''].filter((part) => part !== '').join(', ')],
+    ['Prepared by', title.preparedBy],
+    ['Code adopted here', adopted(code.building)],
+    ['Loads; wood', `${adopted(code.loads)}; ${adopted(code.wood)}`],
+    ['Computed to', SHEET_WORDS.computedTo],
+  ];
+}
+
+function adopted({ value, givenBy, date }: Given<string>): string {
+  if (value === null || value === '') return 'not given';
+  return `${value} (${GIVEN_BY[givenBy]}${date === null ? '' : ` ${date}`})`;
+}

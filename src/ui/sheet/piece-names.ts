@@ -1,0 +1,101 @@
+import { SITE_FIELDS } from '../../data/words/sheet.ts';
+import { say } from '../../data/words/say.ts';
+import type { Evaluation } from '../../engine/evaluation.ts';
+import type { PostGeometry, Shelter } from '../../engine/geometry/shelter.ts';
+import type { Message } from '../../engine/message.ts';
+import type { Project } from '../../engine/project/model.ts';
+
+/** Members that share a row because they do the same work: the posts of a line, the rafters of a plane. */
+export interface Piece {
+  readonly key: string;
+  readonly words: string;
+}
+
+export interface PieceNames {
+  readonly pieceOf: (memberId: string) => Piece;
+  /** a single member, line, plane, log or own load as it is called on the drawings */
+  readonly nameOf: (id: string) => string;
+  /** a message whose ids are put into words */
+  readonly sayOf: (message: Message) => string;
+}
+
+/** What everything is called on the sheet. Ids belong to the file; a reader of the paper never sees one. */
+export function pieceNames(project: Project, evaluation: Evaluation): PieceNames {
+  const { shelter } = evaluation;
+  const pieces = new Map<string, Piece>(groupsOf(shelter).flatMap(({ ids, piece }) => ids.map((id) => [id, piece])));
+  const names = new Map<string, string>([
+    ...shelter.lines.map((l) => [l.id, `line ${l.label}`] as const),
+    ...shelter.planes.map((p, i) => [p.id, shelter.planes.length > 1 ? `roof ${i + 1}` : 'roof'] as const),
+    ...[...shelter.beams, ...shelter.braces, ...shelter.rafters, ...shelter.purlins].map(
+      (m) => [m.id, m.label] as const,
+    ),
+    ...shelter.posts.map((p) => [p.id, `post ${p.label}`] as const),
+    ...shelter.ties.map((t) => [t.id, 'tie log'] as const),
+    ...project.ownLoads.map((load) => [load.id, `own load ${load.name}`] as const),
+    ...evaluation.logs.map((log) => [log.logId, logName(log.memberIds, pieces)] as const),
+    ['site', 'site'],
+    ['shelter', 'shelter'],
+    ['ties', 'tie logs'],
+  ]);
+  const nameOf = (id: string): string => names.get(id) ?? id;
+  return {
+    nameOf,
+    pieceOf: (id) => pieces.get(id) ?? { key: id, words: nameOf(id) },
+    sayOf: (message) => say({ code: message.code, values: inWords(message.values, names) }),
+  };
+}
+
+/** A log goes by what is cut from it. */
+const logName = (memberIds: readonly string[], pieces: ReadonlyMap<string, Piece>): string =>
+  [...new Set(memberIds.map((id) => pieces.get(id)?.words ?? id))].join(', ');
+
+function inWords(values: Message['values'], names: ReadonlyMap<string, string>): Message['values'] {
+  return Object.fromEntries(
+    Object.entries(values).map(([name, value]) => [
+      name,
+      typeof value === 'string' ? (SITE_FIELDS[value] ?? names.get(value) ?? value) : value,
+    ]),
+  );
+}
+
+function groupsOf(shelter: Shelter): readonly { readonly ids: readonly string[]; readonly piece: Piece }[] {
+  const group = (key: string, words: string, members: readonly { readonly id: string }[]) => ({
+    ids: members.map((m) => m.id),
+    piece: { key, words },
+  });
+  const along = shelter.braces.filter((b) => b.plane === 'along');
+  const several = shelter.planes.length > 1;
+  const onPlane = (i: number): string => (several ? `, roof ${i + 1}` : '');
+  return [
+    ...shelter.beams.map((b) => group(b.id, b.label, [b])),
+    ...shelter.lines.flatMap((line) => {
+      const posts = shelter.posts.filter((p) => p.line === line.id);
+      return [group(`posts/${line.id}`, postsInShort(posts), posts)];
+    }),
+    group('braces', counted('knee brace', along.length), along),
+    group(
+      'braces/across',
+      'braces across',
+      shelter.braces.filter((b) => b.plane === 'across'),
+    ),
+    ...shelter.planes.flatMap((plane, i) => {
+      const rafters = shelter.rafters.filter((r) => r.plane === plane.id);
+      const purlins = shelter.purlins.filter((p) => p.plane === plane.id);
+      return [
+        group(`rafters/${plane.id}`, `${counted('rafter', rafters.length)}${onPlane(i)}`, rafters),
+        group(`purlins/${plane.id}`, `${counted('purlin', purlins.length)}${onPlane(i)}`, purlins),
+      ];
+    }),
+    group('ties', 'tie logs', shelter.ties),
+  ];
+}
+
+/** `8 rafters`, `1 rafter`. */
+const counted = (word: string, many: number): string => `${many} ${word}${many === 1 ? '' : 's'}`;
+
+/** `post A1`, `posts A1 A2`, `posts A1 to A6`. */
+export function postsInShort(posts: readonly Pick<PostGeometry, 'label'>[]): string {
+  const labels = posts.map((p) => p.label);
+  const listed = labels.length > 3 ? `${labels[0]} to ${labels.at(-1)}` : labels.join(' ');
+  return `post${labels.length === 1 ? '' : 's'} ${listed}`;
+}

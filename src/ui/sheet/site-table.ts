@@ -1,0 +1,79 @@
+import { GIVEN_BY } from '../../data/words/sheet.ts';
+import type { Evaluation } from '../../engine/evaluation.ts';
+import type { Given, Project } from '../../engine/project/model.ts';
+import { quantity } from '../../engine/units.ts';
+import type { MeasureKind } from '../units/measures.ts';
+import { showMeasure } from '../units/read-measure.ts';
+import { showLength } from '../units/show-length.ts';
+import { showQuantity } from '../units/show-quantity.ts';
+import type { UnitSystem } from '../units/system.ts';
+import type { PlainRow, PlainTable } from './sheet-table.ts';
+
+/** Design criteria with who gave each and when; what was computed from them; what the roof weighs. */
+export function siteTable(project: Project, evaluation: Evaluation, system: UnitSystem): PlainTable {
+  const { site } = project;
+  const { soil } = site;
+  const typed = (kind: MeasureKind) => (value: number) => showMeasure(kind, value, system);
+  const psf = typed('psf');
+  const computed = (name: string, words: string, how: string): readonly PlainRow[] => {
+    const found = evaluation.loads.pressures.find((p) => p.name === name);
+    return found
+      ? [row(words, found.value === null ? NOT_GIVEN : showQuantity(quantity(found.value, 'psf'), system), how)]
+      : [];
+  };
+  const orNone = (value: number): string => (value === 0 ? 'none set' : psf(value));
+  return {
+    caption: 'Site and loads',
+    columns: [
+      { head: 'what', share: 92 },
+      { head: 'value', share: 54, align: 'right' },
+      { head: 'who gave it, when', share: 96, lines: 2 },
+    ],
+    rows: [
+      given('Ground snow', [site.groundSnowPsf], psf),
+      given('Least roof snow, county', [site.leastRoofSnowPsf], orNone),
+      ...computed('balancedSnow', 'Roof snow to design for', 'computed, 7.3, 7.4'),
+      given('Snow factors Ce, Ct', [site.snowExposureCe, site.snowThermalCt], String),
+      given('Roof live load, county', [site.roofLivePsf], orNone),
+      given('Wind, 3-second gust', [site.windMph], typed('mph')),
+      given('Exposure; hills Kzt', [site.exposure, site.kzt], String),
+      ...computed('velocityPressure', 'Velocity pressure', 'computed, 26.10'),
+      given('Risk category', [site.riskCategory], String),
+      roofWeight(project, psf),
+      given('Frost depth', [site.frostDepthIn], (value) => showLength(value, system, { style: 'marks' })),
+      given('Soil, bearing', [soil.bearingPsf], psf),
+      given('Soil, sideways', [soil.lateralPsfPerFt], typed('psfPerFt')),
+    ],
+    further: (left) => `${left} further values on screen.`,
+  };
+}
+
+const NOT_GIVEN = 'not given';
+
+const row = (...cells: readonly string[]): PlainRow => ({ cells });
+
+/** One or two values that belong together. */
+function given<T>(what: string, values: readonly Given<T>[], show: (value: T) => string): PlainRow {
+  const shown = values.map((v) => (v.value === null ? NOT_GIVEN : show(v.value)));
+  const givers = values.filter((v) => v.value !== null).map(giver);
+  return row(what, new Set(shown).size === 1 ? shown[0]! : shown.join('; '), [...new Set(givers)].join('; '));
+}
+
+const giver = ({ givenBy, date }: Given<unknown>): string =>
+  date === null || givenBy === 'guess' ? GIVEN_BY[givenBy] : `${GIVEN_BY[givenBy]}, ${date}`;
+
+/** Heavy for what presses down, light for what holds against lifting wind. */
+function roofWeight(project: Project, psf: (value: number) => string): PlainRow {
+  const pairs = project.roofPlanes.map(({ dead }) =>
+    dead.by === 'total'
+      ? { heavy: dead.heavyPsf, light: dead.lightPsf }
+      : {
+          heavy: dead.layers.reduce((sum, l) => sum + l.heavyPsf, 0),
+          light: dead.layers.reduce((sum, l) => sum + l.lightPsf, 0),
+        },
+  );
+  const heavy = Math.max(...pairs.map((p) => p.heavy));
+  const light = Math.min(...pairs.map((p) => p.light));
+  const typed = project.roofPlanes.some((p) => p.dead.by === 'total');
+  return row('Covering, heavy; light', `${psf(heavy)}; ${psf(light)}`, typed ? 'typed total' : 'parts; wood is added');
+}
