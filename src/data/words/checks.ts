@@ -39,7 +39,6 @@ export const CHECK_MESSAGES = {
   transverseNotComputed: 'Tie logs and braces across the lines are drawn, but not computed in this version.',
   knotsNotMeasured: 'Knots or slope of grain of {log} are not measured: the lowest stated strength is used.',
   buildingNotShown: 'Nobody has said that the building can take the ledger. Write the name and date of who says so.',
-  ledgerForces: 'On each foot of ledger: down {downPlf} lb, up {upPlf} lb, along {alongPlf} lb.',
   spanNotRated: 'The rated span of the covering is not given. Take it from its maker for your snow and wind.',
   needsBlocking: 'A deep rafter rolls over at its supports: block it between the rafters over each line.',
   seatLengthUnknown: 'The level seat of the rafter has no length: give the seat cut.',

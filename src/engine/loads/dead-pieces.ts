@@ -4,7 +4,7 @@ import { emptyLineCase, type DeadPiece, type LineCase } from './cases.ts';
 import type { LineSetting } from './line-setting.ts';
 import { plumbReactions } from './rafter-reactions.ts';
 import { rafterOwnWeight, surfaceWeight } from './roof-weights.ts';
-import { stretchAt, type Stretch } from './stretches.ts';
+import { shareIn, type Stretch } from './stretches.ts';
 import { weightAlong, wholeWeight, type TwoWeights } from './weights.ts';
 
 /** Dead load by stretch of beam (rafters, strip, the beam itself), then posts and braces as one more piece. */
@@ -12,7 +12,10 @@ export function deadPieces(c: LineSetting): readonly DeadPiece[] {
   const roof = c.rafters.map((rafter) => ({ xIn: rafter.xIn, ...deadReaction(c, rafter) }));
   const strip = stripWeight(c);
   const pieces = c.stretches.map((stretch, i): DeadPiece => {
-    const inside = roof.filter((r) => stretchAt(c.stretches, r.xIn) === i);
+    const inside = roof.flatMap((r) => {
+      const share = shareIn(c.stretches, i, r.xIn);
+      return share > 0 ? [{ xIn: r.xIn, heavy: share * r.heavy, light: share * r.light }] : [];
+    });
     const beams = beamProfile(c, stretch, strip);
     const side = (weight: keyof TwoWeights): LineCase => ({
       ...emptyLineCase(`dead-${weight}-${stretch.name}`),

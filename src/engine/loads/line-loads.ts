@@ -10,7 +10,7 @@ import type { RoofCase, RunOf } from './roof-cases.ts';
 import { alternatePatterns, partialPatterns } from './site/patterns.ts';
 import { reducedRoofLive } from './site/roof-live.ts';
 import type { SitePressures } from './site/site-pressures.ts';
-import { stretchAt, stretchesOf } from './stretches.ts';
+import { patternFactor, stretchesOf } from './stretches.ts';
 import { alongForces, notionalCase } from './sway.ts';
 import type { MemberWeights } from './weights.ts';
 
@@ -71,7 +71,7 @@ export function lineLoads(
           },
           points.map((point) => ({
             ...point,
-            downLb: point.downLb * (p.factors[stretchAt(stretches, point.xIn)] ?? 1),
+            downLb: point.downLb * patternFactor(stretches, p.factors, point.xIn),
           })),
         );
       }
@@ -91,7 +91,7 @@ export function lineLoads(
         },
         livePoints.map((point) => ({
           ...point,
-          downLb: point.downLb * (p.factors[stretchAt(stretches, point.xIn)] ?? 1),
+          downLb: point.downLb * patternFactor(stretches, p.factors, point.xIn),
         })),
       );
     }

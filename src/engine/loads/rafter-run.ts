@@ -13,8 +13,8 @@ export interface RafterPart {
 }
 
 /**
- * What one pound per inch square to the slope on each part does: reactions at the supports (low to high), and moment,
- * shear and sag at stations. Every load on the rafter is a weighted sum of these.
+ * What one pound per inch square to the slope on each part does: reactions at the supports (low to high), and moment
+ * and sag at stations. Every load on the rafter is a weighted sum of these.
  */
 export interface RafterRun {
   readonly cos: number;
@@ -32,7 +32,6 @@ export interface RafterRun {
   readonly stationsIn: readonly number[];
   /** per part, per station */
   readonly moments: readonly Float64Array[];
-  readonly shears: readonly Float64Array[];
   readonly sags: readonly Float64Array[];
 }
 
@@ -57,7 +56,6 @@ export function rafterRun(rafter: RafterGeometry, E: number): RafterRun {
   const reactions = supports.map(() => parts.map(() => 0));
   const perPart = (): Float64Array[] => parts.map(() => new Float64Array(stationsIn.length));
   const moments = perPart();
-  const shears = perPart();
   const sags = perPart();
 
   for (const piece of pieces) {
@@ -81,8 +79,6 @@ export function rafterRun(rafter: RafterGeometry, E: number): RafterRun {
         const at = stationsIn.indexOf(s);
         const forces = state.stations[n]!;
         moments[part]![at] = forces.momentLbIn;
-        shears[part]![at] =
-          Math.abs(forces.shearBeforeLb) > Math.abs(forces.shearAfterLb) ? forces.shearBeforeLb : forces.shearAfterLb;
         sags[part]![at] = forces.sagIn;
       });
     });
@@ -101,7 +97,6 @@ export function rafterRun(rafter: RafterGeometry, E: number): RafterRun {
     reactions,
     stationsIn,
     moments,
-    shears,
     sags,
   };
 }

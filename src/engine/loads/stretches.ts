@@ -22,8 +22,15 @@ export function stretchesOf(line: LineGeometry, posts: readonly PostGeometry[]):
   });
 }
 
-/** Which stretch a place on the line belongs to; a post's own place counts to the one beyond it. */
-export function stretchAt(stretches: readonly Stretch[], xIn: number): number {
-  const i = stretches.findIndex((s) => xIn < s.toXIn - 1e-9);
-  return i < 0 ? stretches.length - 1 : i;
+/** Share of a stretch in what comes down at a place: all of it inside, half on a post between two stretches. */
+export function shareIn(stretches: readonly Stretch[], index: number, xIn: number): number {
+  const last = stretches[stretches.length - 1];
+  if (!last) return 0;
+  const within = Math.min(Math.max(xIn, stretches[0]!.fromXIn), last.toXIn);
+  const holding = stretches.filter((s) => within > s.fromXIn - 1e-9 && within < s.toXIn + 1e-9);
+  return holding.includes(stretches[index]!) ? 1 / holding.length : 0;
 }
+
+/** How much of a load a pattern over stretches leaves at a place; a post between two of them has the mean of both. */
+export const patternFactor = (stretches: readonly Stretch[], factors: readonly number[], xIn: number): number =>
+  factors.reduce((sum, factor, i) => sum + factor * shareIn(stretches, i, xIn), 0);

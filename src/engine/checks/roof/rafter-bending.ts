@@ -19,8 +19,10 @@ import type { RafterStation } from './rafter-stations.ts';
 const NO_MOMENT_LBIN = 1;
 /** Net section of a stretched seat cut counts with twice the bending stress (own rule). */
 const STRETCHED_SEAT = 2;
-/** Deepest seat cut that may be stretched away from an end, as a share of the depth (own rule). */
+/** Deepest seat cut of a thin rafter that may be stretched away from an end, as a share of the depth (own rule). */
 const STRETCHED_SEAT_SHARE = 1 / 8;
+/** From this thickness on no cut may be stretched away from an end. @source NDS 4.4.3.2, from memory */
+const THICK_IN = 3.5;
 /** Deeper than this over breadth, a sawn rafter is held against rolling at its supports. @source NDS 4.4.1 */
 const NEEDS_BLOCKING_ABOVE = 2;
 
@@ -59,9 +61,10 @@ export function rafterBendingSite(
   const stops = (r: RafterResponse): Verdict | null => {
     if (stick.kind === 'sawn' && !loading.rafter.blocked && stick.depthIn / stick.breadthIn > NEEDS_BLOCKING_ABOVE)
       return outside(message('needsBlocking'));
-    const deep = within.find((s) => isStretchedSeat(s, r) && !s.isAtEnd && s.cutIn > STRETCHED_SEAT_SHARE * s.depthIn);
+    const share = stretchedShare(stick);
+    const deep = within.find((s) => isStretchedSeat(s, r) && !s.isAtEnd && s.cutIn > share * s.depthIn);
     if (deep) {
-      const limitIn = STRETCHED_SEAT_SHARE * deep.depthIn;
+      const limitIn = share * deep.depthIn;
       return outside(message('seatStretchedDeep', { depthIn: deep.cutIn, limitIn }));
     }
     return bending.rollsOver(worst(r).edge, r.combination.durationFactor) ? outside(message('rollsOver')) : null;
@@ -100,6 +103,10 @@ export function rafterBendingSite(
       : {}),
   };
 }
+
+/** A bird's mouth is square-ended: only a thin sawn rafter may have it stretched, a log or a thick stick may not. */
+const stretchedShare = (stick: RoundStick | SawnStick): number =>
+  stick.kind === 'sawn' && stick.breadthIn / stick.plies < THICK_IN ? STRETCHED_SEAT_SHARE : 0;
 
 /** A seat cut lies in the bottom of the rafter: stretched where the moment sags. */
 const isStretchedSeat = (s: RafterStation, r: RafterResponse): boolean =>
