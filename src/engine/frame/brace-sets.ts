@@ -25,6 +25,12 @@ export function gapOpening(mesh: LineMesh, state: FrameState, j: number): number
   return (state.moves[b]! - state.moves[a]!) * link.du + (state.moves[b + 1]! - state.moves[a + 1]!) * link.dw;
 }
 
+/**
+ * A line without working braces that resists an inch of shift with less than this stands free: rounding leaves about a
+ * billionth of a pound, the weakest foot or post that holds at all more than a pound [lb/in].
+ */
+const FREE_LB_PER_IN = 1e-6;
+
 const holdForce = (mesh: LineMesh, state: FrameState): number => state.reactions[mesh.holdSupport * 3]!;
 
 /**
@@ -40,6 +46,7 @@ export function solveBraceSet(
   const count = mesh.braces.length;
   const on = working.flatMap((w, j) => (w ? [j] : []));
   const size = on.length + (free ? 1 : 0);
+  if (free && on.length === 0 && Math.abs(holdForce(mesh, states.unitShift)) < FREE_LB_PER_IN) return null;
   const matrix: number[][] = [];
   for (const j of on) {
     const row = on.map((k) => gapOpening(mesh, states.unitPush[k]!, j) + (j === k ? mesh.braces[j]!.flexibility : 0));
