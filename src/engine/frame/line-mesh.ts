@@ -76,7 +76,7 @@ export function membersOfLine(shelter: Shelter, line: LineGeometry): LineMembers
 
 /**
  * Meshes a frame line: continuous beams hinged on their post tops, posts continuous from foot to seat, braces left out
- * as unknown forces, the whole line held sideways at its first seat. Working points are where axes meet.
+ * as unknown forces, the whole line held sideways in the middle of its length. Working points are where axes meet.
  *
  * @param elasticity mean E of each member [psi]
  * @param loadX      x of point loads, so that each lands on a node [in]
@@ -88,6 +88,7 @@ export function meshLine(
 ): LineMesh {
   const builder = new Builder();
   const { beams, posts, braces, line } = members;
+  const middle = (beams[0]!.fromXIn + beams[beams.length - 1]!.toXIn) / 2;
 
   const beamChains = beams.map((beam) => {
     const stops = [
@@ -95,6 +96,8 @@ export function meshLine(
       ...braces.filter((b) => b.toId === beam.id).map((b) => b.topPoint.xIn),
       ...loadX,
       ...beam.stations.map((s) => s.xIn),
+      ...beam.cuts.flatMap((c) => (c.madeBy === 'hand' ? cutPlaces(c) : [])),
+      middle,
     ].filter((x) => x > beam.fromXIn && x < beam.toXIn);
     const places = [beam.fromXIn, ...stops, beam.toXIn].map((x) => postAt(posts, x)?.xIn ?? x);
     return builder.chain(
@@ -143,16 +146,19 @@ export function meshLine(
   const links = braces.map((brace) => {
     const post = postChains.find((p) => p.memberId === brace.postId)!;
     const beamIndex = beams.findIndex((b) => b.id === brace.toId);
+    const postNode = builder.nodeAt(post, brace.postPoint.zIn - post.post.woodFromZIn)!;
+    const topNode = builder.nodeAt(beamChains[beamIndex]!, brace.topPoint.xIn - beams[beamIndex]!.fromXIn)!;
     return {
       brace,
-      postNode: builder.nodeAt(post, brace.postPoint.zIn - post.post.woodFromZIn)!,
-      topNode: builder.nodeAt(beamChains[beamIndex]!, brace.topPoint.xIn - beams[beamIndex]!.fromXIn)!,
-      du: (brace.topPoint.xIn - brace.postPoint.xIn) / brace.lengthIn,
-      dw: (brace.topPoint.zIn - brace.postPoint.zIn) / brace.lengthIn,
+      postNode,
+      topNode,
+      // from node to node, which may lie a sixteenth beside the working points: else its two ends would not balance
+      ...builder.direction(postNode, topNode),
       flexibility: axialFlexibility(brace.stick, brace.lengthIn, elasticity(brace.id)),
     };
   });
-  const holdNode = postChains[0]!.beamNodes[0]!.node;
+  const held = beamChains.map((chain, i) => builder.nodeAt(chain, middle - beams[i]!.fromXIn));
+  const holdNode = held.find((node) => node !== null)!;
   const holdSupport = builder.hold(holdNode);
   return { line, model: builder.model(), beams: beamChains, posts: postChains, braces: links, holdNode, holdSupport };
 }
@@ -257,6 +263,14 @@ class Builder {
   nodeAt(chain: Chain, at: number): number | null {
     const i = chain.atIn.findIndex((a) => Math.abs(a - at) <= SAME_PLACE_IN);
     return i < 0 ? null : chain.nodes[i]!;
+  }
+
+  /** Unit vector from one node to another. */
+  direction(from: number, to: number): { readonly du: number; readonly dw: number } {
+    const u = this.#nodes[to]!.u - this.#nodes[from]!.u;
+    const w = this.#nodes[to]!.w - this.#nodes[from]!.w;
+    const length = Math.hypot(u, w);
+    return { du: u / length, dw: w / length };
   }
 
   /** The post top turns freely under the beam; a second beam that meets there rests on the same pin. */

@@ -42,7 +42,7 @@ export const pushIndex = (layout: Superposition, j: number): number => layout.br
 /** Where a post's foot reactions on the frame stand: u, w, turn. */
 export const footIndex = (layout: Superposition, post: PostChain): number => layout.reactionsAt + post.support * 3;
 
-/** Where the force that holds the line sideways at its first seat stands. */
+/** Where the force that holds the line sideways stands. */
 export const holdIndex = (layout: Superposition, mesh: LineMesh): number => layout.reactionsAt + mesh.holdSupport * 3;
 
 /** Force of a beam on a post top, along the post: down on the post + . With one beam it is the push in the post's top. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { LineCase } from '../../../src/engine/loads/cases.ts';
-import { stretchAt, stretchesOf } from '../../../src/engine/loads/stretches.ts';
+import { patternFactor, shareIn, stretchesOf } from '../../../src/engine/loads/stretches.ts';
 import type { Project } from '../../../src/engine/project/model.ts';
 import { lineId, plainShed } from '../../support/plain-shed.ts';
 import { loadBench, type LoadBench } from '../frame/line-bench.ts';
@@ -98,7 +98,7 @@ describe('what the roof hands to its lines', () => {
 });
 
 describe('stretches of a line', () => {
-  it('run between posts and beyond the last; a post counts to the stretch beyond it', () => {
+  it('run between posts and beyond the last; what stands on a post counts half to each side', () => {
     const { shelter } = loadBench(plainShed());
     const line = shelter.lines[0]!;
     const stretches = stretchesOf(
@@ -110,7 +110,17 @@ describe('stretches of a line', () => {
       ['span', 0, 144],
       ['overhang', 144, 168],
     ]);
-    expect([-24, -0.001, 0, 143.9, 144, 168, 999].map((x) => stretchAt(stretches, x))).toEqual([0, 0, 1, 1, 2, 2, 2]);
+    const shares = (xIn: number) => stretches.map((_, i) => shareIn(stretches, i, xIn));
+    expect([-24, -0.001, 0, 143.9, 144, 168, 999].map(shares)).toEqual([
+      [1, 0, 0],
+      [1, 0, 0],
+      [0.5, 0.5, 0],
+      [0, 1, 0],
+      [0, 0.5, 0.5],
+      [0, 0, 1],
+      [0, 0, 1],
+    ]);
+    expect([-1, 0, 1].map((x) => patternFactor(stretches, [1, 0.5, 0.5], x))).toEqual([1, 0.75, 0.5]);
   });
 
   it('a beam that ends on its last post has no overhang there', () => {
