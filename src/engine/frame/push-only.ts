@@ -9,7 +9,8 @@ const CLOSES_IN = 1e-9;
 
 /**
  * Which braces push in a combination when joints cannot pull: take out braces that pull, put back those whose ends
- * come closer, until nothing changes.
+ * come closer, until nothing changes. Where taking out all that pull leaves nothing that holds the line, only the
+ * hardest pulled goes: under a lift both braces of a bent may pull at first, and one of them still press alone.
  * @returns the braces that push; null when the free line becomes a mechanism or no steady state is found
  */
 export function pushOnly(
@@ -18,13 +19,18 @@ export function pushOnly(
   combination: Combination,
   free: boolean,
 ): readonly boolean[] | null {
-  let working = mesh.braces.map(() => true);
+  let working: readonly boolean[] = mesh.braces.map(() => true);
   for (let round = 0; round < ROUNDS; round++) {
     const forces = layout.braceForces(combination, working, free);
     if (!forces) return null;
     const next = working.map((on, j) => (on ? forces.push[j]! >= -PULL_LB : forces.opening[j]! < -CLOSES_IN));
     if (next.every((on, j) => on === working[j])) return working;
-    working = next;
+    working = layout.braceForces(combination, next, free) ? next : withoutHardestPulled(working, forces.push);
   }
   return null;
+}
+
+function withoutHardestPulled(working: readonly boolean[], push: Float64Array): readonly boolean[] {
+  const hardest = working.reduce((worst, on, j) => (on && (worst < 0 || push[j]! < push[worst]!) ? j : worst), -1);
+  return working.map((on, j) => on && j !== hardest);
 }
