@@ -30,7 +30,8 @@ export function pushOnly(
   return null;
 }
 
+/** Braces pulled alike go together, so that a shelter and its mirror image are judged alike. */
 function withoutHardestPulled(working: readonly boolean[], push: Float64Array): readonly boolean[] {
-  const hardest = working.reduce((worst, on, j) => (on && (worst < 0 || push[j]! < push[worst]!) ? j : worst), -1);
-  return working.map((on, j) => on && j !== hardest);
+  const hardest = working.reduce((least, on, j) => (on ? Math.min(least, push[j]!) : least), 0);
+  return working.map((on, j) => on && push[j]! > hardest * (1 - 1e-9));
 }
