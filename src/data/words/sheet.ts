@@ -3,11 +3,13 @@ export const SHEET_WORDS = {
   title: 'Check sheet',
   prepared: 'Prepared by the owner with the help of a program; not the work of a licensed professional.',
   stamp: 'For the department or a licensed professional',
-  notStamped: 'Logs are not stamped. Certificate number of an agency (many departments require it):',
+  notStamped: 'Not stamped.',
+  stampedAsTyped: 'Not stamped, save as the letter or stamp behind c says.',
+  certificate: 'Certificate number of an agency (many departments require it):',
   toBeConfirmed: 'to be confirmed by the building department',
   memoryMark: '†',
   notJudged: 'not judged',
-  computedTo: 'ASCE/SEI 7-16 and NDS 2018, allowable stress',
+  computedTo: 'ASCE/SEI 7-16 and NDS 2018 allowable stress',
 } as const;
 
 /** How far the design values of a log can be trusted: one of three phrases, no others. */
@@ -84,8 +86,8 @@ export const JOINT_NAMES = {
   stripBeam: 'strip to beam',
   beamPost: 'beam to post',
   beamSplice: 'beam splice',
-  braceTop: 'brace, top end',
-  bracePost: 'brace, post end',
+  braceTop: 'brace, both ends',
+  bracePost: 'brace, both ends',
   tiePost: 'tie to post',
   postFoot: 'post to pier',
   ledgerWall: 'ledger to wall',

@@ -15,22 +15,32 @@ export interface Ranked {
   readonly must: number;
 }
 
-/** Worst first; only the worst of alike members. Joints, piers and the site have tables of their own. */
+/**
+ * Only the worst of alike members. What fails comes first, then the worst of every link, so that the load path is seen
+ * from roof to ground, then the worst of every piece, then the worst of every rule. Joints, piers and the site have
+ * places of their own on the page.
+ */
 export function rankedChecks(evaluation: Evaluation, names: PieceNames): Ranked {
   const asked = evaluation.checks.filter(({ ruleId }) => {
     const { link } = RULES[ruleId];
     return link !== 'site' && link !== 'pier' && !isJointRule(ruleId);
   });
-  const pieceKey = (row: CheckRow): string => `${RULES[row.ruleId].link}|${names.pieceOf(row.memberId).key}`;
-  const worstOf = (rows: readonly CheckRow[]): CheckRow => rows.reduce((a, b) => (isWorse(b, a) ? b : a));
-  const bySeverity = (a: CheckRow, b: CheckRow): number => (isWorse(a, b) ? -1 : isWorse(b, a) ? 1 : 0);
-  const must = groupBy(asked, pieceKey).map(worstOf).toSorted(bySeverity);
-  const more = groupBy(asked, (row) => `${row.ruleId}|${names.pieceOf(row.memberId).key}`)
-    .map(worstOf)
-    .filter((row) => !must.includes(row))
-    .toSorted(bySeverity);
-  return { rows: [...must, ...more], must: must.length };
+  const worstOfEach = (keyOf: (row: CheckRow) => string): readonly CheckRow[] =>
+    groupBy(asked, keyOf)
+      .map((rows) => rows.reduce((a, b) => (isWorse(b, a) ? b : a)))
+      .toSorted(bySeverity);
+  const byPiece = worstOfEach((row) => `${RULES[row.ruleId].link}|${names.pieceOf(row.memberId).key}`);
+  const rows = new Set([
+    ...byPiece.filter((row) => row.status === 'fail'),
+    ...worstOfEach((row) => RULES[row.ruleId].link),
+    ...byPiece,
+  ]);
+  const must = rows.size;
+  const byRule = worstOfEach((row) => `${row.ruleId}|${names.pieceOf(row.memberId).key}`);
+  return { rows: [...new Set([...rows, ...byRule])], must };
 }
+
+const bySeverity = (a: CheckRow, b: CheckRow): number => (isWorse(a, b) ? -1 : isWorse(b, a) ? 1 : 0);
 
 /** The rows that are printed, in the order of the load path. */
 export function checkTable(
@@ -43,15 +53,15 @@ export function checkTable(
   return {
     caption: 'Governing checks',
     columns: [
-      { head: 'piece', share: 74 },
+      { head: 'piece', share: 66 },
       { head: 'check, place', share: 120 },
-      { head: 'combination, or why not judged', share: 130 },
-      { head: 'demand', share: 36, align: 'right' },
-      { head: 'capacity', share: 36, align: 'right' },
-      { head: 'unit', share: 24 },
-      { head: 'ratio', share: 24, align: 'right' },
-      { head: 'clause', share: 54 },
-      { head: 'status', share: 68 },
+      { head: 'combination, or why not judged', share: 120 },
+      { head: 'demand', share: 34, align: 'right' },
+      { head: 'capacity', share: 34, align: 'right' },
+      { head: 'unit', share: 22 },
+      { head: 'ratio', share: 22, align: 'right' },
+      { head: 'clause', share: 60 },
+      { head: 'status', share: 79, strong: true },
     ],
     rows: evaluation.checks
       .filter((row) => shown.has(row))

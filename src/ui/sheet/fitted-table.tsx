@@ -42,7 +42,7 @@ function Row({ row, columns }: { readonly row: FittedRow; readonly columns: Fitt
     <>
       <tr data-check={row.checkKey ?? undefined} className={row.below === null ? undefined : 'with-more'}>
         {row.cells.map((lines, i) => {
-          const { head, align } = columns[i]!;
+          const { head, align, strong } = columns[i]!;
           const text = <Lines lines={lines} />;
           return i === 0 ? (
             <th key={i} scope="row" className={align}>
@@ -51,7 +51,7 @@ function Row({ row, columns }: { readonly row: FittedRow; readonly columns: Fitt
           ) : (
             <td
               key={i}
-              className={align}
+              className={strong ? 'strong' : align}
               data-head={head}
               data-empty={lines.length === 0 || lines[0] === '' || undefined}
             >

@@ -46,18 +46,18 @@ export function jointRows(
 ): readonly JointRow[] {
   const asked = evaluation.checks.flatMap((row) => {
     const kind = JOINT_OF[row.ruleId]?.(row, project);
-    return kind ? [{ row, kind, holds: holdsWords(saidOf(project, kind, row)) }] : [];
+    return kind ? [{ row, joint: JOINT_NAMES[kind], holds: holdsWords(saidOf(project, kind, row)) }] : [];
   });
-  return groupBy(asked, ({ kind, holds }) => `${kind}|${holds}`)
+  return groupBy(asked, ({ joint, holds }) => `${joint}|${holds}`)
     .map((alike) => {
-      const { kind, holds } = alike[0]!;
+      const { joint, holds } = alike[0]!;
       const rows = alike.map((a) => a.row);
       const worst = worstOf(rows)!;
       const pull = worstOf(rows.filter((r) => !SIDEWAYS.has(r.ruleId)));
       const sideways = worstOf(rows.filter((r) => SIDEWAYS.has(r.ruleId)));
       const cells = [
-        JOINT_NAMES[kind],
-        [...new Set(rows.map((r) => names.pieceOf(r.memberId).words))].join(', '),
+        joint,
+        names.inShort(rows.map((r) => r.memberId)),
         holds,
         ...pair(pull, system),
         ...pair(sideways, system),
@@ -76,13 +76,13 @@ export function jointTable(rows: readonly JointRow[], system: UnitSystem): Plain
     columns: [
       { head: 'joint', share: 90 },
       { head: 'of', share: 76 },
-      { head: 'what holds it', share: 136 },
+      { head: 'what holds it', share: 126 },
       { head: 'pull', share: 40, align: 'right' },
       { head: 'holds', share: 40, align: 'right' },
       { head: 'along', share: 40, align: 'right' },
       { head: 'holds', share: 40, align: 'right' },
       { head: 'ratio', share: 26, align: 'right' },
-      { head: 'status', share: 68 },
+      { head: 'status', share: 79, strong: true },
     ],
     rows: rows.map((r) => r.plain),
     further: (left) => `${left} further joints on screen.`,

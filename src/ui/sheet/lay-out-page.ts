@@ -7,7 +7,7 @@ import type { Amounts, DrawingOnSheet, HeadOnSheet, SheetPlan, TextBlock } from 
 import { tableHeight, type FittedTable } from './sheet-table.ts';
 import { lineWidth } from './type-width.ts';
 
-const BLOCK_SHARE = 0.42;
+const BLOCK_SHARE = 0.43;
 /** Room for the word that is asked in the title block, and for a complaint's number. */
 export const ASKED_WIDTH = 66;
 export const NUMBER_WIDTH = 11;
@@ -38,7 +38,6 @@ export function layOutPage(parts: PageParts, amounts: Amounts): SheetPlan {
   const notCovered: TextBlock = { caption: 'Not covered', lines: parts.notCovered };
   const assumed: TextBlock = { caption: 'Assumed', lines: shortened(parts.assumed, amounts.assumed, parts) };
   const cautions: TextBlock = { caption: 'Cautions', lines: parts.cautions };
-  const prepared = wrapToFit(SHEET_WORDS.prepared, parts.footWidths[1], NOTE.size, 4);
   const blocks = [
     headHeight(head),
     drawings.length * (CAPTION.line + amounts.drawing),
@@ -46,7 +45,7 @@ export function layOutPage(parts: PageParts, amounts: Amounts): SheetPlan {
     tableHeight(logs),
     tableHeight(checksWithNote),
     tableHeight(joints),
-    Math.max(textHeight(assumed) + GAP + textHeight(cautions), LEAST_STAMP + prepared.length * NOTE.line),
+    Math.max(textHeight(assumed) + GAP + textHeight(cautions), LEAST_STAMP),
     NOTE.line + 2,
   ];
   return {
@@ -65,7 +64,6 @@ export function layOutPage(parts: PageParts, amounts: Amounts): SheetPlan {
     footWidths: parts.footWidths,
     assumed,
     cautions,
-    prepared,
     footer: footerOf(parts),
     height: blocks.reduce((sum, height) => sum + height, 0) + (blocks.length - 1) * GAP,
   };
@@ -89,6 +87,7 @@ function headOf(parts: PageParts, count: number): HeadOnSheet {
     complaints: shown.map((c) => wrapToFit(c.words, width - NUMBER_WIDTH, BODY.size, 2)),
     more: left > 0 ? `and ${left} more` : null,
     blockWidth,
+    prepared: wrapToFit(SHEET_WORDS.prepared, blockWidth, NOTE.size, 3),
     block: parts.block.map(([asked, answer]) => ({
       asked,
       answer: wrapToFit(answer, blockWidth - ASKED_WIDTH - CELL_AIR, BODY.size, 2),
@@ -96,11 +95,11 @@ function headOf(parts: PageParts, count: number): HeadOnSheet {
   };
 }
 
-function headHeight({ title, verdict, complaints, more, block }: HeadOnSheet): number {
+function headHeight({ title, verdict, complaints, more, block, prepared }: HeadOnSheet): number {
   const said = complaints.reduce((sum, lines) => sum + lines.length, more === null ? 0 : 1);
   const left = (title.length + verdict.length) * TITLE.line + said * BODY.line;
   const right = block.reduce((sum, { answer }) => sum + Math.max(1, answer.length) * BODY.line + ROW_AIR, 0);
-  return Math.max(left, right);
+  return Math.max(left, right + prepared.length * NOTE.line);
 }
 
 /** Up to two front views stand beside section and plan; more of them take a row of their own. */
@@ -116,7 +115,7 @@ function drawingRows({ fronts, room }: PageParts): SheetPlan['drawings'] {
     const whole = shares.reduce((a, b) => a + b, 0);
     return cells.map(({ view, lineId, words }, i) => {
       const own = (width * shares[i]!) / whole;
-      return { view, lineId, width: own, caption: cutToFit(words, own, BODY.size) };
+      return { view, lineId, width: own, caption: cutToFit(words, own, CAPTION.size, 'caption') };
     });
   };
   if (views.length > 2)

@@ -23,16 +23,16 @@ export function logTable(project: Project, evaluation: Evaluation, names: PieceN
   });
   const stress = showUnit('psi', system);
   return {
-    caption: `Logs (not stamped); reference values in ${stress} before duration, stability and section factors`,
+    caption: `Logs; reference values in ${stress} before duration, stability and section factors`,
     columns: [
-      { head: 'log', share: 60 },
+      { head: 'log', share: 62 },
       { head: 'species', share: 56 },
-      { head: 'butt; tip', share: 60, align: 'right' },
+      { head: 'butt; tip', share: 66, align: 'right' },
       { head: 'length', share: 34, align: 'right' },
-      { head: 'looked at by, when', share: 84 },
+      { head: 'looked at by, when', share: 82 },
       { head: 'knot', share: 27, align: 'right' },
       { head: 'grain', share: 24, align: 'right' },
-      { head: 'checks', share: 40 },
+      { head: 'checks', share: 36 },
       { head: 'ratio', share: 24, align: 'right' },
       { head: 'Fb', share: 26, align: 'right' },
       { head: 'Fv', share: 22, align: 'right' },
@@ -55,7 +55,8 @@ export function logNotes(project: Project, evaluation: Evaluation): readonly str
   const phrases = (['derived', 'poles', 'typed'] as const)
     .filter((kind) => kinds.has(kind))
     .map((kind) => `${BASIS_LETTERS[kind]}: ${BASIS_PHRASES[kind]}`);
-  return [`Basis ${phrases.join('; ')}. ${SHEET_WORDS.notStamped} ______________________`];
+  const stamped = kinds.has('typed') ? SHEET_WORDS.stampedAsTyped : SHEET_WORDS.notStamped;
+  return [`Basis ${phrases.join('; ')}. ${stamped} ${SHEET_WORDS.certificate} ______________________`];
 }
 
 function logCells(
@@ -72,7 +73,7 @@ function logCells(
   const psi = (value: number | undefined): string =>
     value === undefined ? '' : showAmount(quantity(value, 'psi'), system);
   return [
-    [...new Set(memberIds.map((id) => names.pieceOf(id).words))].join(', '),
+    names.inShort(memberIds),
     wood.species,
     `${diameter(first.diameterIn)}; ${diameter(last.diameterIn)}`,
     showLength(last.fromButtIn - first.fromButtIn, system, { style: 'marks' }),

@@ -41,12 +41,18 @@ export function titleBlock(project: Project): readonly (readonly [asked: string,
     ['Revision, date', [number, date ?? ''].filter((part) => part !== '').join(', ')],
     ['Prepared by', title.preparedBy],
     ['Code adopted here', adopted(code.building)],
-    ['Loads; wood', `${adopted(code.loads)}; ${adopted(code.wood)}`],
+    ['Loads; wood', bothAdopted(code.loads, code.wood)],
     ['Computed to', SHEET_WORDS.computedTo],
   ];
 }
 
+/** Who said it is written once where both come from one source. */
+function bothAdopted(loads: Given<string>, wood: Given<string>): string {
+  const alike = loads.givenBy === wood.givenBy && loads.date === wood.date && loads.value !== null;
+  return alike ? `${loads.value}; ${adopted(wood)}` : `${adopted(loads)}; ${adopted(wood)}`;
+}
+
 function adopted({ value, givenBy, date }: Given<string>): string {
   if (value === null || value === '') return 'not given';
-  return `${value} (${GIVEN_BY[givenBy]}${date === null ? '' : ` ${date}`})`;
+  return `${value} (${GIVEN_BY[givenBy]}${date === null ? '' : `, ${date}`})`;
 }

@@ -13,6 +13,8 @@ export interface Piece {
 
 export interface PieceNames {
   readonly pieceOf: (memberId: string) => Piece;
+  /** several members: each piece once, posts together */
+  readonly inShort: (memberIds: readonly string[]) => string;
   /** a single member, line, plane, log or own load as it is called on the drawings */
   readonly nameOf: (id: string) => string;
   /** a message whose ids are put into words */
@@ -32,7 +34,9 @@ export function pieceNames(project: Project, evaluation: Evaluation): PieceNames
     ...shelter.posts.map((p) => [p.id, `post ${p.label}`] as const),
     ...shelter.ties.map((t) => [t.id, 'tie log'] as const),
     ...project.ownLoads.map((load) => [load.id, `own load ${load.name}`] as const),
-    ...evaluation.logs.map((log) => [log.logId, logName(log.memberIds, pieces)] as const),
+    ...evaluation.logs.map(
+      (log) => [log.logId, inShort(log.memberIds, shelter, (id) => pieces.get(id)?.words ?? id)] as const,
+    ),
     ['site', 'site'],
     ['shelter', 'shelter'],
     ['ties', 'tie logs'],
@@ -40,14 +44,18 @@ export function pieceNames(project: Project, evaluation: Evaluation): PieceNames
   const nameOf = (id: string): string => names.get(id) ?? id;
   return {
     nameOf,
+    inShort: (ids) => inShort(ids, shelter, (id) => pieces.get(id)?.words ?? nameOf(id)),
     pieceOf: (id) => pieces.get(id) ?? { key: id, words: nameOf(id) },
     sayOf: (message) => say({ code: message.code, values: inWords(message.values, names) }),
   };
 }
 
-/** A log goes by what is cut from it. */
-const logName = (memberIds: readonly string[], pieces: ReadonlyMap<string, Piece>): string =>
-  [...new Set(memberIds.map((id) => pieces.get(id)?.words ?? id))].join(', ');
+function inShort(ids: readonly string[], shelter: Shelter, pieceOf: (id: string) => string): string {
+  const asked = new Set(ids);
+  const posts = shelter.posts.filter((p) => asked.has(p.id));
+  const others = ids.filter((id) => !posts.some((p) => p.id === id)).map(pieceOf);
+  return [...(posts.length > 0 ? [postsInShort(posts)] : []), ...new Set(others)].join(', ');
+}
 
 function inWords(values: Message['values'], names: ReadonlyMap<string, string>): Message['values'] {
   return Object.fromEntries(
@@ -96,6 +104,6 @@ const counted = (word: string, many: number): string => `${many} ${word}${many =
 /** `post A1`, `posts A1 A2`, `posts A1 to A6`. */
 export function postsInShort(posts: readonly Pick<PostGeometry, 'label'>[]): string {
   const labels = posts.map((p) => p.label);
-  const listed = labels.length > 3 ? `${labels[0]} to ${labels.at(-1)}` : labels.join(' ');
+  const listed = labels.length > 4 ? `${labels[0]} to ${labels.at(-1)}` : labels.join(' ');
   return `post${labels.length === 1 ? '' : 's'} ${listed}`;
 }

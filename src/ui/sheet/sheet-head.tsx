@@ -23,23 +23,28 @@ export function SheetHead({ head }: { readonly head: HeadOnSheet }) {
         </ol>
         {head.more !== null && <p className="more">{head.more}</p>}
       </div>
-      <table className="title-block" style={{ width: `${head.blockWidth}pt` }}>
-        <caption className="unseen">Title block</caption>
-        <colgroup>
-          <col style={{ width: `${ASKED_WIDTH}pt` }} />
-          <col />
-        </colgroup>
-        <tbody>
-          {head.block.map(({ asked, answer }) => (
-            <tr key={asked}>
-              <th scope="row">{asked}</th>
-              <td>
-                <Lines lines={answer} />
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <div style={{ width: `${head.blockWidth}pt` }}>
+        <table className="title-block">
+          <caption className="unseen">Title block</caption>
+          <colgroup>
+            <col style={{ width: `${ASKED_WIDTH}pt` }} />
+            <col />
+          </colgroup>
+          <tbody>
+            {head.block.map(({ asked, answer }) => (
+              <tr key={asked}>
+                <th scope="row">{asked}</th>
+                <td>
+                  <Lines lines={answer} />
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+        <p className="note">
+          <Lines lines={head.prepared} />
+        </p>
+      </div>
     </header>
   );
 }

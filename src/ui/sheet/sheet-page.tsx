@@ -46,11 +46,8 @@ export function SheetPage({ plan, project, shelter, system }: SheetPageProps) {
           <Text block={plan.assumed} />
           <Text block={plan.cautions} />
         </div>
-        <div className="stamp-column" style={{ width: `${footWidths[1]}pt` }}>
-          <div className="stamp">{SHEET_WORDS.stamp}</div>
-          <p className="note">
-            <Lines lines={plan.prepared} />
-          </p>
+        <div className="stamp" style={{ width: `${footWidths[1]}pt` }}>
+          {SHEET_WORDS.stamp}
         </div>
       </div>
       <footer className="sheet-foot">

@@ -22,6 +22,7 @@ export interface HeadOnSheet {
   readonly complaints: readonly (readonly string[])[];
   readonly more: string | null;
   readonly blockWidth: number;
+  readonly prepared: readonly string[];
   readonly block: readonly { readonly asked: string; readonly answer: readonly string[] }[];
 }
 
@@ -45,7 +46,6 @@ export interface SheetPlan {
   readonly footWidths: readonly [number, number];
   readonly assumed: TextBlock;
   readonly cautions: TextBlock;
-  readonly prepared: readonly string[];
   readonly footer: readonly [string, string, string];
   readonly height: number;
 }

@@ -7,6 +7,8 @@ export interface Column {
   readonly share: number;
   readonly align?: 'right';
   readonly lines?: number;
+  /** set in semibold */
+  readonly strong?: boolean;
 }
 /** A row of plain texts, not fitted yet. `below` is a second line over the whole width of the table. */
 export interface PlainRow {
@@ -74,6 +76,6 @@ export function fitTable(table: PlainTable, width: number): TableWith {
 function fitCell(text: string, column: FittedTable['columns'][number]): readonly string[] {
   const room = column.width - CELL_AIR;
   return (column.lines ?? 1) === 1
-    ? [cutToFit(text, room, BODY.size)]
+    ? [cutToFit(text, room, BODY.size, column.strong ? 'caption' : 'narrow')]
     : wrapToFit(text, room, BODY.size, column.lines ?? 1);
 }

@@ -31,10 +31,9 @@ export function siteTable(project: Project, evaluation: Evaluation, system: Unit
     ],
     rows: [
       given('Ground snow', [site.groundSnowPsf], psf),
-      given('Least roof snow, county', [site.leastRoofSnowPsf], orNone),
       ...computed('balancedSnow', 'Roof snow to design for', 'computed, 7.3, 7.4'),
       given('Snow factors Ce, Ct', [site.snowExposureCe, site.snowThermalCt], String),
-      given('Roof live load, county', [site.roofLivePsf], orNone),
+      given('County: roof snow; live', [site.leastRoofSnowPsf, site.roofLivePsf], orNone),
       given('Wind, 3-second gust', [site.windMph], typed('mph')),
       given('Exposure; hills Kzt', [site.exposure, site.kzt], String),
       ...computed('velocityPressure', 'Velocity pressure', 'computed, 26.10'),

@@ -1,10 +1,13 @@
 /**
  * Widths of the sheet's two cuts of the typeface as shipped with the program, in hundredths of the type size, rounded up:
- * the condensed regular of its tables and texts, the semibold of its title. So the page can be planned without a browser.
+ * the condensed regular of its tables and texts, the semibold of its title; the condensed semibold of captions by its ratio to the regular. So the page can be planned without a browser.
  */
-export type Cut = 'narrow' | 'title';
+export type Cut = 'narrow' | 'caption' | 'title';
 
-const WIDTHS: Readonly<Record<Cut, readonly (readonly [width: number, characters: string])[]>> = {
+/** The condensed semibold is nowhere wider than this against the regular. */
+const CAPTION_RATIO = 1.12;
+
+const WIDTHS: Readonly<Record<'narrow' | 'title', readonly (readonly [width: number, characters: string])[]>> = {
   narrow: [
     [22, " '"],
     [24, 'ij'],
@@ -68,9 +71,9 @@ const WIDTHS: Readonly<Record<Cut, readonly (readonly [width: number, characters
   ],
 };
 
-const tableOf = (cut: Cut): ReadonlyMap<string, number> =>
+const tableOf = (cut: 'narrow' | 'title'): ReadonlyMap<string, number> =>
   new Map(WIDTHS[cut].flatMap(([width, characters]) => [...characters].map((c) => [c, width / 100])));
-const WIDTH_OF: Readonly<Record<Cut, ReadonlyMap<string, number>>> = {
+const WIDTH_OF: Readonly<Record<'narrow' | 'title', ReadonlyMap<string, number>>> = {
   narrow: tableOf('narrow'),
   title: tableOf('title'),
 };
@@ -82,10 +85,10 @@ const LAST_LATIN = 0x24f;
 
 /** Room that a line takes at most, in the unit of its size. */
 export function lineWidth(text: string, size: number, cut: Cut = 'narrow'): number {
-  const known = WIDTH_OF[cut];
+  const known = WIDTH_OF[cut === 'title' ? 'title' : 'narrow'];
   let width = 0;
   for (const character of text) {
     width += known.get(character) ?? ((character.codePointAt(0) ?? 0) > LAST_LATIN ? OTHER_SCRIPT : UNNAMED);
   }
-  return width * size;
+  return width * size * (cut === 'caption' ? CAPTION_RATIO : 1);
 }
