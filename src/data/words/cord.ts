@@ -1,6 +1,6 @@
 import type { Link } from '../rules.ts';
 
-/** Words of the cord beside the drawing: links of the load path, what each status is called, what the site is asked. */
+/** Words of the cord beside the drawing: links of the load path, what the site is asked, what to mind. */
 export const LINK_WORDS: Readonly<Record<Link, string>> = {
   site: 'site',
   sheet: 'sheet',
@@ -15,13 +15,6 @@ export const LINK_WORDS: Readonly<Record<Link, string>> = {
   swayAlong: 'sway along',
   swayAcross: 'sway across',
 };
-
-export const STATUS_WORDS = {
-  pass: 'passes',
-  fail: 'fails',
-  notGiven: 'not given',
-  outside: 'outside the method',
-} as const;
 
 export const GIVER_WORDS = {
   department: 'the building department',

@@ -1,7 +1,8 @@
 import { ASD_COMBINATIONS } from '../../data/loads/combinations.ts';
-import { MESSAGES } from '../../data/words/en.ts';
+import { MESSAGES, type MessageCode } from '../../data/words/en.ts';
 import { say } from '../../data/words/say.ts';
 import type { CheckRow, LoadReport } from '../../engine/evaluation.ts';
+import type { Message } from '../../engine/message.ts';
 import { lowerCase } from './letter-case.ts';
 
 /** A combination as a sentence: its words, the patterns of load in it, and how the braces were taken. */
@@ -17,10 +18,33 @@ export function combinationInWords(
   const head = known ? say(known.words) : standard ? MESSAGES[standard.words] : (service ?? '');
   const cases = caseIds.flatMap((id) => {
     const found = loads.cases.find((each) => each.id === id);
-    return found ? [say(found.words)] : [];
+    return found ? [say(withPattern(found.words))] : [];
   });
   const patterns = cases.length > 0 ? `: ${cases.map(lowerCase).join('; ')}` : '';
   return `${head}${patterns}${scenario === '' || head === '' ? scenario : `; ${scenario}`}`;
+}
+
+/** Patterns of load are named by where the load lies: `endHalf-3`, `odd`. */
+const PATTERNS: readonly (readonly [RegExp, MessageCode])[] = [
+  [/^endFull-(\d+)$/, 'snowEndFull'],
+  [/^endHalf-(\d+)$/, 'snowEndHalf'],
+  [/^pairFull-(\d+)$/, 'snowPairFull'],
+  [/^pair-(\d+)$/, 'livePairOnly'],
+  [/^odd$/, 'liveOddOnly'],
+  [/^even$/, 'liveEvenOnly'],
+];
+
+function withPattern(words: Message): Message {
+  const { pattern } = words.values;
+  if (typeof pattern !== 'string') return words;
+  for (const [shape, code] of PATTERNS) {
+    const match = shape.exec(pattern);
+    if (!match) continue;
+    const segment = Number(match[1] ?? 0);
+    const inWords = say({ code, values: { segment, next: segment + 1 } });
+    return { ...words, values: { ...words.values, pattern: lowerCase(inWords) } };
+  }
+  return words;
 }
 
 /** What sag is asked of; these are not combinations of the standard. */

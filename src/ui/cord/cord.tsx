@@ -1,5 +1,6 @@
-import { useMemo, useRef, type KeyboardEvent } from 'react';
-import { CAUTIONS, STATUS_WORDS } from '../../data/words/cord.ts';
+import { useEffect, useMemo, useRef, type KeyboardEvent } from 'react';
+import { CAUTIONS } from '../../data/words/cord.ts';
+import { STATUS_WORDS } from '../../data/words/status.ts';
 import type { Status } from '../../engine/check.ts';
 import type { Evaluation } from '../../engine/evaluation.ts';
 import { look, useFrameView } from '../frame/frame-view.ts';
@@ -12,6 +13,7 @@ import { Piece } from './piece.tsx';
 import { namesOf, type Names } from './places.ts';
 import { roomOf } from './room.ts';
 import { StatusMark } from './status-mark.tsx';
+import { useEscape } from './use-escape.ts';
 
 interface CordProps {
   readonly evaluation: Evaluation;
@@ -21,16 +23,15 @@ interface CordProps {
 /** The load path from site to sway, beside the drawing: reading order and summary in one. */
 export function Cord({ evaluation, stale }: CordProps) {
   const links = useMemo(() => linksOf(evaluation), [evaluation]);
-  const names = useMemo(() => namesOf(evaluation.shelter), [evaluation.shelter]);
+  const names = useMemo(() => namesOf(evaluation), [evaluation]);
   const open = useFrameView((state) => state.openLink);
-  const list = useRef<HTMLOListElement>(null);
   return (
     <section className="cord" aria-label="Load path">
-      <p className="counts" role="status" aria-live="polite">
+      <output className="counts">
         {countsInWords(evaluation)}
         {stale && <span className="stale"> From your last valid entry.</span>}
-      </p>
-      <ol ref={list} onKeyDown={(event) => walk(event, list.current)}>
+      </output>
+      <ol>
         {links.map((link) => (
           <LinkItem key={link.id} link={link} evaluation={evaluation} names={names} isOpen={link.id === open} />
         ))}
@@ -52,11 +53,10 @@ const STEPS: Readonly<Record<string, (at: number, count: number) => number>> = {
 };
 
 /** Arrow keys go from link to link, also past an open one. */
-function walk(event: KeyboardEvent, list: HTMLOListElement | null): void {
-  const heads = [...(list?.querySelectorAll<HTMLButtonElement>('.link-head') ?? [])];
-  const at = heads.findIndex((head) => head === event.target);
-  const next = heads[STEPS[event.key]?.(at, heads.length) ?? -1];
-  if (at < 0 || !next) return;
+function walk(event: KeyboardEvent<HTMLButtonElement>): void {
+  const heads = [...(event.currentTarget.closest('ol')?.querySelectorAll<HTMLButtonElement>('.link-head') ?? [])];
+  const next = heads[STEPS[event.key]?.(heads.indexOf(event.currentTarget), heads.length) ?? -1];
+  if (!next) return;
   event.preventDefault();
   next.focus();
 }
@@ -71,6 +71,10 @@ interface LinkItemProps {
 function LinkItem({ link, evaluation, names, isOpen }: LinkItemProps) {
   const system = useWorkbench((state) => state.system);
   const head = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    // what closed above may have carried the head out of sight
+    if (isOpen) head.current?.scrollIntoView({ block: 'nearest' });
+  }, [isOpen]);
   const status = statusOf(link);
   const bodyId = `link-${link.id.replace('/', '-')}`;
   return (
@@ -83,6 +87,7 @@ function LinkItem({ link, evaluation, names, isOpen }: LinkItemProps) {
           aria-expanded={isOpen}
           aria-controls={isOpen ? bodyId : undefined}
           onClick={() => chooseLink(link, isOpen)}
+          onKeyDown={walk}
         >
           <StatusMark status={status} />
           <span className="link-name">{link.words}</span>
@@ -90,20 +95,11 @@ function LinkItem({ link, evaluation, names, isOpen }: LinkItemProps) {
             {statusInWords(link, status)}
             {link.worst && roomInWords(link, system)}
           </span>
-          <span className="number">{link.worst?.ratio != null && showRatio(link.worst.ratio)}</span>
+          <span className="number">{ratioInWords(link)}</span>
         </button>
       </h2>
       {isOpen && (
-        <div
-          className="link-body"
-          id={bodyId}
-          onKeyDown={(event) => {
-            if (event.key !== 'Escape') return;
-            head.current?.focus();
-          }}
-        >
-          <LinkBody link={link} evaluation={evaluation} names={names} />
-        </div>
+        <LinkBody id={bodyId} link={link} evaluation={evaluation} names={names} onLeave={() => head.current?.focus()} />
       )}
     </li>
   );
@@ -122,16 +118,25 @@ function statusInWords({ counts }: CordLink, status: Status | null): string {
   return status !== 'notGiven' && counts.notGiven > 0 ? `${first}, not given ${counts.notGiven}` : first;
 }
 
+const ratioInWords = ({ worst }: CordLink): string =>
+  worst?.ratio === undefined || worst.ratio === null ? '' : showRatio(worst.ratio);
+
 const roomInWords = (link: CordLink, system: Parameters<typeof roomOf>[1]): string => {
   const room = link.worst && roomOf(link.worst, system);
   return room ? `, ${room}` : '';
 };
 
-function LinkBody({ link, evaluation, names }: Omit<LinkItemProps, 'isOpen'>) {
+interface LinkBodyProps extends Omit<LinkItemProps, 'isOpen'> {
+  readonly id: string;
+  readonly onLeave: () => void;
+}
+
+function LinkBody({ id, link, evaluation, names, onLeave }: LinkBodyProps) {
   const system = useWorkbench((state) => state.system);
+  const inside = useEscape<HTMLDivElement>(onLeave);
   const arriving = whatComesDown(link, { evaluation, names, system });
   return (
-    <>
+    <div ref={inside} id={id} className="link-body">
       {arriving.length > 0 && (
         <>
           <h3>What comes down on it</h3>
@@ -149,6 +154,6 @@ function LinkBody({ link, evaluation, names }: Omit<LinkItemProps, 'isOpen'>) {
           <strong>Mind:</strong> {caution}
         </p>
       ))}
-    </>
+    </div>
   );
 }

@@ -1,18 +1,22 @@
 import { useDeferredValue, useId, useMemo, useRef, useState, type RefObject } from 'react';
 import { RULES } from '../../data/rules.ts';
-import { STATUS_WORDS } from '../../data/words/cord.ts';
+import { STATUS_WORDS } from '../../data/words/status.ts';
 import { say } from '../../data/words/say.ts';
 import type { CheckRow } from '../../engine/evaluation.ts';
 import { explain } from '../../engine/evaluate.ts';
 import { useOpenProject, useWorkbench } from '../state/use-workbench.ts';
+import type { Quantity } from '../../engine/units.ts';
+import { showLength } from '../units/show-length.ts';
 import { showQuantity, showRatio } from '../units/show-quantity.ts';
 import type { UnitSystem } from '../units/system.ts';
 import { combinationInWords } from './combination.ts';
 import { foldAlike, type Folded } from './fold.ts';
 import type { CordLink } from './links.ts';
 import { placeInWords, type Names } from './places.ts';
+import { reasonInWords } from './reason.ts';
 import { roomOf } from './room.ts';
 import { StepList } from './steps.tsx';
+import { useEscape } from './use-escape.ts';
 
 interface GivesProps {
   readonly link: CordLink;
@@ -63,7 +67,7 @@ interface More {
 const moreOf = ({ others, worst }: Folded, isOpen: boolean): More | null =>
   others.length === 0
     ? null
-    : { words: isOpen ? 'fold' : `${others.length} more ${worst.ratio === null ? 'alike' : 'not worse'}`, isOpen };
+    : { words: isOpen ? 'fold' : `${worst.ratio === null ? 'one' : 'worst'} of ${others.length + 1}`, isOpen };
 
 interface CheckLinesProps {
   readonly row: CheckRow;
@@ -84,7 +88,7 @@ function CheckLines({ row, names, more, onMore }: CheckLinesProps) {
   };
   return (
     <>
-      <tr className={`check ${row.status}`}>
+      <tr className={row.reason ? 'check explained-below' : 'check'}>
         <th scope="row">
           {RULES[row.ruleId].words}
           <span className="quiet"> {whereOf(row, names, system)}</span>
@@ -96,7 +100,6 @@ function CheckLines({ row, names, more, onMore }: CheckLinesProps) {
               </button>
             </>
           )}
-          {row.reason && <span className="reason">{say(row.reason)}</span>}
         </th>
         <td>
           <StatusAndRoom row={row} system={system} />
@@ -105,6 +108,11 @@ function CheckLines({ row, names, more, onMore }: CheckLinesProps) {
           <RatioButton id={id} row={row} isOpen={isOpen} opener={opener} onOpen={() => setOpen(!isOpen)} />
         </td>
       </tr>
+      {row.reason && (
+        <tr className="reason">
+          <td colSpan={3}>{reasonInWords(row.reason, names)}</td>
+        </tr>
+      )}
       {isOpen && (
         <tr className="opened">
           <td colSpan={3} id={id}>
@@ -123,7 +131,7 @@ function whereOf(row: CheckRow, names: Names, system: UnitSystem): string {
 
 function StatusAndRoom({ row, system }: { readonly row: CheckRow; readonly system: UnitSystem }) {
   const room = roomOf(row, system);
-  const asked = row.ratio === null && row.demand ? `asked for ${showQuantity(row.demand, system)}` : null;
+  const asked = row.ratio === null && row.demand ? `asked for ${demandInWords(row.demand, system)}` : null;
   return (
     <>
       <span className={row.status === 'fail' ? 'marked' : undefined}>{STATUS_WORDS[row.status]}</span>
@@ -131,6 +139,9 @@ function StatusAndRoom({ row, system }: { readonly row: CheckRow; readonly syste
     </>
   );
 }
+
+const demandInWords = (demand: Quantity, system: UnitSystem): string =>
+  demand.unit === 'in' ? showLength(demand.value, system) : showQuantity(demand, system);
 
 interface RatioButtonProps {
   readonly id: string;
@@ -161,18 +172,11 @@ function RatioButton({ id, row, isOpen, opener, onOpen }: RatioButtonProps) {
 function Explained({ row, onClose }: { readonly row: CheckRow; readonly onClose: () => void }) {
   const project = useDeferredValue(useOpenProject());
   const loads = useWorkbench(({ evaluation }) => evaluation?.loads);
+  const inside = useEscape<HTMLElement>(onClose);
   const answer = useMemo(() => explain(project, row.key), [project, row.key]);
   const combination = loads ? combinationInWords(loads, row) : '';
   return (
-    <section
-      className="explained"
-      aria-label={`Steps of ${RULES[row.ruleId].words}`}
-      onKeyDown={(event) => {
-        if (event.key !== 'Escape') return;
-        event.stopPropagation();
-        onClose();
-      }}
-    >
+    <section ref={inside} className="explained" aria-label={`Steps of ${RULES[row.ruleId].words}`}>
       {combination !== '' && <p className="aside">{combination}.</p>}
       {answer.ok ? (
         <StepList steps={answer.steps} label={`Steps of ${RULES[row.ruleId].words}`} />

@@ -46,8 +46,8 @@ export function LogSentences({ memberId, of }: LogProps) {
   return (
     <>
       <p className="sentence">
-        <YoursChoice path={`logs[${log.id}].how`} label={`${of}: how its sizes are known`} choices={HOW} />: a{' '}
-        <SpeciesChoice woodId={log.woodId} of={of} /> log,{' '}
+        A <SpeciesChoice woodId={log.woodId} of={of} /> log, sizes{' '}
+        <YoursChoice path={`logs[${log.id}].how`} label={`${of}: how its sizes are known`} choices={HOW} />:{' '}
         {log.stations.map((station, i) => (
           <StationWords key={station.fromButtIn} log={log} index={i} of={of} />
         ))}{' '}
@@ -57,7 +57,7 @@ export function LogSentences({ memberId, of }: LogProps) {
           label={`${of}: where the butt lies`}
           choices={LIES.map(({ value }, i) => ({ value, words: ends[i] ?? value }))}
         />
-        , taken from <Yours path={`${stock}.fromButtIn`} label={`${of}: distance from the butt`} /> above the butt on.{' '}
+        , used from <Yours path={`${stock}.fromButtIn`} label={`${of}: distance from the butt`} /> above the butt on.{' '}
         <CommandButton words="add a measured place" perform={(p) => withStationBetween(p, log)} />
       </p>
       <SharedLog log={log} memberId={memberId} />

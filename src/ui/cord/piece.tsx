@@ -1,7 +1,8 @@
-import type { ReactNode } from 'react';
-import { look, useFrameView } from '../frame/frame-view.ts';
 import type { Evaluation } from '../../engine/evaluation.ts';
+import type { Shelter } from '../../engine/geometry/shelter.ts';
+import { look, useFrameView } from '../frame/frame-view.ts';
 import type { CordLink } from './links.ts';
+import { PieceChooser } from './piece-chooser.tsx';
 import { BeamPiece } from './pieces/beam-piece.tsx';
 import { BracePiece } from './pieces/brace-piece.tsx';
 import { LedgerPiece } from './pieces/ledger-piece.tsx';
@@ -12,7 +13,6 @@ import { SheetPiece } from './pieces/sheet-piece.tsx';
 import { SitePiece } from './pieces/site-piece.tsx';
 import { StripPiece } from './pieces/strip-piece.tsx';
 import { SwayPiece } from './pieces/sway-piece.tsx';
-import { PieceChooser } from './piece-chooser.tsx';
 import type { Names } from './places.ts';
 
 interface PieceProps {
@@ -22,77 +22,40 @@ interface PieceProps {
 }
 
 /** What a link is made of, in sentences whose quantities are edited where they stand. */
-export function Piece({ link, evaluation, names }: PieceProps) {
-  const { shelter } = evaluation;
-  switch (link.link) {
+export function Piece(props: PieceProps) {
+  switch (props.link.link) {
     case 'site':
-      return <SitePiece loads={evaluation.loads} />;
+      return <SitePiece loads={props.evaluation.loads} />;
     case 'sheet':
       return <SheetPiece />;
     case 'purlin':
-      return <PurlinPiece shelter={shelter} />;
+      return <PurlinPiece shelter={props.evaluation.shelter} />;
     case 'rafter':
-      return <RafterPiece shelter={shelter} />;
+      return <RafterPiece shelter={props.evaluation.shelter} />;
     case 'ledger':
       return <LedgerPiece />;
     case 'strip':
-      return <StripPiece names={names} />;
+      return <StripPiece names={props.names} />;
     case 'beam':
-      return (
-        <OneOf
-          link={link}
-          names={names}
-          ids={shelter.beams.filter(({ line }) => line === link.lineId).map(({ id }) => id)}
-          of={(id) => <BeamPiece memberId={id} shelter={shelter} name={names.get(id) ?? id} />}
-        />
-      );
     case 'brace':
-      return (
-        <OneOf
-          link={link}
-          names={names}
-          ids={shelter.braces.map(({ id }) => id)}
-          of={(id) => <BracePiece memberId={id} name={names.get(id) ?? id} />}
-        />
-      );
     case 'post':
-      return (
-        <OneOf
-          link={link}
-          names={names}
-          ids={shelter.posts.map(({ id }) => id)}
-          of={(id) => <PostPiece memberId={id} shelter={shelter} name={names.get(id) ?? id} />}
-        />
-      );
     case 'pier':
-      return (
-        <OneOf
-          link={link}
-          names={names}
-          ids={shelter.posts.map(({ id }) => id)}
-          of={(id) => <PierPiece memberId={id} name={names.get(id) ?? id} />}
-        />
-      );
+      return <OneOfAlike {...props} />;
     case 'swayAlong':
-      return <SwayPiece way="along" names={names} />;
+      return <SwayPiece way="along" names={props.names} />;
     case 'swayAcross':
-      return <SwayPiece way="across" names={names} />;
+      return <SwayPiece way="across" names={props.names} />;
   }
 }
 
-interface OneOfProps {
-  readonly link: CordLink;
-  readonly names: Names;
-  readonly ids: readonly string[];
-  readonly of: (memberId: string) => ReactNode;
-}
-
-/** The chosen piece, else the one with the greatest ratio, else the first. */
-function OneOf({ link, names, ids, of }: OneOfProps) {
+/** One of several alike pieces: the chosen one, else the one with the greatest ratio, else the first. */
+function OneOfAlike({ link, evaluation, names }: PieceProps) {
   const selected = useFrameView(({ memberId }) => memberId);
-  const worst = link.worst?.memberId;
-  const chosen = [selected, worst, ids[0]].find((id) => id !== undefined && id !== null && ids.includes(id));
-  if (chosen === undefined || chosen === null) return null;
+  const { shelter } = evaluation;
+  const ids = alikeIds(link, shelter);
+  const chosen = [selected, link.worst?.memberId, ids[0]].find((id) => typeof id === 'string' && ids.includes(id));
+  if (typeof chosen !== 'string') return null;
+  const name = names.get(chosen) ?? chosen;
   return (
     <>
       <PieceChooser
@@ -102,7 +65,15 @@ function OneOf({ link, names, ids, of }: OneOfProps) {
         names={names}
         onChoose={(memberId) => look({ memberId })}
       />
-      {of(chosen)}
+      {link.link === 'beam' && <BeamPiece memberId={chosen} shelter={shelter} name={name} />}
+      {link.link === 'brace' && <BracePiece memberId={chosen} name={name} />}
+      {link.link === 'post' && <PostPiece memberId={chosen} shelter={shelter} name={name} />}
+      {link.link === 'pier' && <PierPiece memberId={chosen} name={name} />}
     </>
   );
+}
+
+function alikeIds({ link, lineId }: CordLink, shelter: Shelter): readonly string[] {
+  if (link === 'beam') return shelter.beams.filter(({ line }) => line === lineId).map(({ id }) => id);
+  return (link === 'brace' ? shelter.braces : shelter.posts).map(({ id }) => id);
 }

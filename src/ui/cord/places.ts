@@ -1,13 +1,13 @@
-import type { CheckRow } from '../../engine/evaluation.ts';
-import type { Shelter } from '../../engine/geometry/shelter.ts';
+import type { CheckRow, Evaluation } from '../../engine/evaluation.ts';
 import { showLength } from '../units/show-length.ts';
 import type { UnitSystem } from '../units/system.ts';
 
 /** What every member and line of a shelter is called, by id. */
 export type Names = ReadonlyMap<string, string>;
 
-export function namesOf(shelter: Shelter): Names {
+export function namesOf({ shelter, logs }: Pick<Evaluation, 'shelter' | 'logs'>): Names {
   return new Map([
+    ...logs.map(({ logId }) => [logId, logId] as const),
     ...shelter.lines.map((line) => [line.id, `line ${line.label}`] as const),
     ...[...shelter.beams, ...shelter.posts, ...shelter.braces, ...shelter.rafters, ...shelter.purlins].map(
       ({ id, label }) => [id, label] as const,
@@ -26,6 +26,8 @@ const ENDS: Readonly<Record<string, string>> = {
   across: 'across the lines',
   low: 'the low edge',
   high: 'the high edge',
+  span: 'the span',
+  overhang: 'the overhang',
 };
 
 /** Where a check sits, in words that follow its name: `between A1 and A2, 9 ft 4 in from the left end`. */

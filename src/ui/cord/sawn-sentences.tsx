@@ -84,7 +84,7 @@ interface StockChoiceProps {
 /** What a piece is made of: one of the logs, or a sawn stick. */
 export function StockChoice({ project, stock, of, write }: StockChoiceProps) {
   const fromLogs = project.logs.map((log) => ({
-    words: log.stands === 'log' ? `log ${log.id}` : `a log of ${log.id}`,
+    words: log.stands === 'log' ? `${log.id}, one stem` : `${log.id}, a size of log`,
     isIt: stock?.kind === 'log' && stock.logId === log.id,
     stock: { kind: 'log', logId: log.id, fromButtIn: 0, buttAt: 'start' } satisfies Stock,
   }));

@@ -7,7 +7,7 @@ import { YoursChoice } from '../fields/choice.tsx';
 import { CommandChoice } from '../fields/command-choice.tsx';
 import { Yours } from '../fields/yours.tsx';
 import { useWorkbench } from '../state/use-workbench.ts';
-import { showQuantity, showRatio } from '../units/show-quantity.ts';
+import { showQuantity } from '../units/show-quantity.ts';
 import { StepList } from './steps.tsx';
 
 const VALUES = [
@@ -50,18 +50,20 @@ export function WoodSentence({ log, of }: { readonly log: Log; readonly of: stri
           chosen={options.findIndex(({ kind }) => kind === wood.basis.kind)}
           options={options.map(({ words, basis }) => ({ words, perform: (p) => setAt(p, path, basis) }))}
         />
-        {values?.strengthRatioBending != null && (
-          <>, {showRatio(values.strengthRatioBending)} of clear wood in bending</>
-        )}
         . {report?.reason && <span className="marked">{say(report.reason)}</span>}
       </p>
       {wood.basis.kind === 'typed' && <TypedValues path={path} of={of} />}
-      {values && <ValueList values={values} of={of} />}
-      {values?.cautions.map((caution) => (
-        <p key={caution.code} className="aside">
-          {say(caution)}
-        </p>
-      ))}
+      {values && (
+        <details>
+          <summary>Design values of this wood</summary>
+          <ValueList values={values} of={of} />
+          {values.cautions.map((caution) => (
+            <p key={caution.code} className="aside">
+              {say(caution)}
+            </p>
+          ))}
+        </details>
+      )}
     </>
   );
 }

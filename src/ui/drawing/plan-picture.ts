@@ -130,13 +130,14 @@ function drawPosts(sketch: Sketch, shelter: Shelter): void {
 function nameLines(sketch: Sketch, shelter: Shelter): void {
   const { view } = sketch;
   const size = view.paper.textSize;
+  const leftX = view.at(Math.min(...[...shelter.planes, ...shelter.lines].map((p) => p.fromXIn)), 0).x;
   for (const line of shelter.lines) {
     const y = view.at(0, -line.yIn).y;
     sketch.text({
       key: `line-${line.id}`,
       text: line.label,
       kind: 'name',
-      centres: [0, -1, 1].map((n) => ({ x: size * 0.8, y: y + n * size })),
+      centres: [0, -1, 1].map((n) => ({ x: leftX - size * 1.2, y: y + n * size })),
       about: { x: view.at(line.fromXIn, 0).x, y },
     });
   }

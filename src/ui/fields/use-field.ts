@@ -17,10 +17,12 @@ export interface FieldProps {
   readonly kind?: FieldKind;
   /** the length is shown from another place than it is stored from */
   readonly from?: MeasuredFrom | undefined;
+  /** another spelling of the stored value, for a drawing */
+  readonly shownAs?: string | undefined;
 }
 
 /** Everything a text box needs to be a field of the project: its text, its handlers, what stands under it. */
-export function useField({ path, label, kind: given, from }: FieldProps) {
+export function useField({ path, label, kind: given, from, shownAs }: FieldProps) {
   const kind = given ?? kindOfPath(path);
   const id = useId();
   const system = useWorkbench((state) => state.system);
@@ -35,7 +37,8 @@ export function useField({ path, label, kind: given, from }: FieldProps) {
 
   useEffect(() => () => clearTimeout(leaving.current), []);
 
-  const shown = showField(kind, from && typeof value === 'number' ? from.sign * (value - from.zeroIn) : value, system);
+  const amount = from && typeof value === 'number' ? from.sign * (value - from.zeroIn) : value;
+  const shown = shownAs ?? showField(kind, amount, system);
   const text = typed ?? draft?.text ?? shown;
 
   const type = (next: string): void => {

@@ -1,7 +1,8 @@
 import type { RenderDimension } from '../drawing/PictureView.tsx';
 import { Yours } from '../fields/yours.tsx';
-import { useOpenProject } from '../state/use-workbench.ts';
+import { useOpenProject, useWorkbench } from '../state/use-workbench.ts';
 import { leafOfDimension } from './dimension-leaf.ts';
+import { SHOWS } from './show.ts';
 
 interface DimensionFieldProps {
   readonly path: string;
@@ -12,9 +13,16 @@ interface DimensionFieldProps {
 
 function DimensionField({ path, valueIn, sign, text }: DimensionFieldProps) {
   const project = useOpenProject();
+  const system = useWorkbench((state) => state.system);
   const leaf = leafOfDimension(project, path, valueIn, sign);
+  const shown = SHOWS[system].length(valueIn);
   if (!leaf) return <span className="fixed-length">{text}</span>;
-  return <Yours path={leaf.path} label={labelOf(path)} kind="length" from={leaf.from} />;
+  return (
+    <span>
+      <Yours path={leaf.path} label={labelOf(path)} kind="length" from={leaf.from} shownAs={shown} />
+      <span className="after-length">{text.startsWith(shown) ? text.slice(shown.length) : ''}</span>
+    </span>
+  );
 }
 
 const LABELS: readonly (readonly [RegExp, string])[] = [

@@ -1,26 +1,11 @@
-import { useDeferredValue, useMemo } from 'react';
 import type { Evaluation } from '../../engine/evaluation.ts';
-import type { LineGeometry, Shelter } from '../../engine/geometry/shelter.ts';
+import type { Shelter } from '../../engine/geometry/shelter.ts';
 import type { Project } from '../../engine/project/model.ts';
-import { FrontView } from '../drawing/FrontView.tsx';
-import { PlanView } from '../drawing/PlanView.tsx';
-import { SectionView } from '../drawing/SectionView.tsx';
-import { linkOfMember } from '../cord/links.ts';
-import { useWorkbench } from '../state/use-workbench.ts';
-import { showQuantity } from '../units/show-quantity.ts';
-import { renderDimension } from './dimension-field.tsx';
-import { look, useFrameView, type SheetView } from './frame-view.ts';
-import { HatchChoice, useOverlay } from './hatch.tsx';
-import { lineDetailsOf } from './line-details.ts';
-import { onMoveBrace, onMovePost } from './moves.ts';
-import { useIsPhone, usePaper, useWidth, useWindowHeight } from './paper-size.ts';
-import { SHOWS } from './show.ts';
-
-const VIEWS: readonly { readonly view: SheetView; readonly words: string }[] = [
-  { view: 'front', words: 'Front view' },
-  { view: 'section', words: 'Section' },
-  { view: 'plan', words: 'Plan' },
-];
+import { look, useFrameView } from './frame-view.ts';
+import { HatchChoice } from './hatch.tsx';
+import { useIsPhone, useWidth } from './paper-size.ts';
+import { Picture, type PictureProps, type Size } from './sheet-picture.tsx';
+import { LineChooser, useChosenLine, VIEWS, ViewTabs } from './view-choosers.tsx';
 
 interface SheetProps {
   readonly project: Project;
@@ -37,68 +22,53 @@ export function DrawingSheet({ project, evaluation, stale }: SheetProps) {
   const line = useChosenLine(shelter);
   const small = VIEWS.filter(({ view }) => view !== large);
   const common = { project, evaluation, line };
+  if (isPhone) {
+    return (
+      <section className="drawing-sheet" aria-label="Drawing" ref={ref}>
+        <ViewTabs large={large} />
+        <Figure view={large} {...common} size={{ width, height: 0.5 }} isLarge stale={stale} />
+      </section>
+    );
+  }
+  const sizes = sizesOf(width, shelter);
   return (
-    <section className="drawing-sheet" aria-label="Drawing" ref={ref}>
-      {isPhone && <ViewTabs large={large} />}
-      <Figure view={large} {...common} width={width} isLarge stale={stale} />
-      {!isPhone && (
-        <div className="small-views">
-          {small.map(({ view }) => (
-            <Figure
-              key={view}
-              view={view}
-              {...common}
-              width={Math.floor((width - 24) / 2)}
-              isLarge={false}
-              stale={stale}
-            />
-          ))}
-        </div>
-      )}
+    <section className={`drawing-sheet ${sizes.beside ? 'beside' : 'below'}`} aria-label="Drawing" ref={ref}>
+      <Figure view={large} {...common} size={sizes.large} isLarge stale={stale} />
+      {small.map(({ view }, i) => (
+        <Figure key={view} view={view} {...common} size={sizes.small[i] ?? sizes.large} isLarge={false} stale={stale} />
+      ))}
     </section>
   );
 }
 
-/** The chosen line, else the first that has a frame. */
-function useChosenLine(shelter: Shelter): LineGeometry | undefined {
-  const chosen = useFrameView((state) => state.lineId);
-  const frames = shelter.lines
-    .filter(({ kind }) => kind === 'frame')
-    .toSorted((a, b) => a.label.localeCompare(b.label));
-  return frames.find(({ id }) => id === chosen) ?? frames[0];
+const GAP_PX = 24;
+/** A shelter longer than this many heights fills the sheet; a shorter one leaves room beside it. */
+const LONG = 2.6;
+
+/** The smaller views hang beside and below the large one, or both below a long one. */
+function sizesOf(width: number, shelter: Shelter): { beside: boolean; large: Size; small: readonly Size[] } {
+  const isLong = shelter.planAlongIn > LONG * Math.max(...shelter.lines.map(({ bearingZIn }) => bearingZIn), 1);
+  const half = Math.floor((width - GAP_PX) / 2);
+  if (isLong || width < 700) {
+    const small = { width: half, height: 0.27 };
+    return { beside: false, large: { width, height: 0.46 }, small: [small, small] };
+  }
+  const wide = Math.floor((width - GAP_PX) * 0.62);
+  return {
+    beside: true,
+    large: { width: wide, height: 0.54 },
+    small: [
+      { width: width - GAP_PX - wide, height: 0.54 },
+      { width: wide, height: 0.27 },
+    ],
+  };
 }
 
-function ViewTabs({ large }: { readonly large: SheetView }) {
-  return (
-    <fieldset className="chooser views">
-      <legend className="unseen">View</legend>
-      {VIEWS.map(({ view, words }) => (
-        <label key={view} className={view === large ? 'chosen' : undefined}>
-          <input
-            type="radio"
-            className="unseen"
-            name="view"
-            checked={view === large}
-            onChange={() => look({ large: view })}
-          />
-          {words}
-        </label>
-      ))}
-    </fieldset>
-  );
-}
-
-interface FigureProps {
-  readonly view: SheetView;
-  readonly project: Project;
-  readonly evaluation: Evaluation;
-  readonly line: LineGeometry | undefined;
-  readonly width: number;
-  readonly isLarge: boolean;
+interface FigureProps extends PictureProps {
   readonly stale: boolean;
 }
 
-function Figure({ view, project, evaluation, line, width, isLarge, stale }: FigureProps) {
+function Figure({ view, project, evaluation, line, size, isLarge, stale }: FigureProps) {
   const { shelter } = evaluation;
   const words = VIEWS.find((each) => each.view === view)?.words ?? '';
   return (
@@ -115,84 +85,10 @@ function Figure({ view, project, evaluation, line, width, isLarge, stale }: Figu
         {view === 'front' && <LineChooser shelter={shelter} chosen={line} />}
         {isLarge && stale && <span className="stale">from your last valid entry</span>}
       </figcaption>
-      {width > 0 && (
-        <Picture view={view} project={project} evaluation={evaluation} line={line} width={width} isLarge={isLarge} />
+      {size.width > 0 && (
+        <Picture view={view} project={project} evaluation={evaluation} line={line} size={size} isLarge={isLarge} />
       )}
       {isLarge && view === 'front' && <HatchChoice />}
     </figure>
   );
 }
-
-function LineChooser({ shelter, chosen }: { readonly shelter: Shelter; readonly chosen: LineGeometry | undefined }) {
-  const frames = shelter.lines
-    .filter(({ kind }) => kind === 'frame')
-    .toSorted((a, b) => a.label.localeCompare(b.label));
-  if (frames.length < 2) return <span> of line {chosen?.label}</span>;
-  return (
-    <fieldset className="chooser lines">
-      <legend>of line</legend>
-      {frames.map(({ id, label }) => (
-        <label key={id} className={id === chosen?.id ? 'chosen' : undefined}>
-          <input
-            type="radio"
-            className="unseen"
-            name="line"
-            checked={id === chosen?.id}
-            onChange={() => look({ lineId: id })}
-          />
-          {label}
-        </label>
-      ))}
-    </fieldset>
-  );
-}
-
-type PictureProps = Omit<FigureProps, 'stale'>;
-
-function Picture({ view, project, evaluation, line, width, isLarge }: PictureProps) {
-  const system = useWorkbench((state) => state.system);
-  const selectedMemberId = useFrameView((state) => state.memberId);
-  const height = useWindowHeight();
-  const paper = usePaper(width, Math.round(height * (isLarge ? 0.52 : 0.32)));
-  // what is not looked at follows when there is time
-  const late = useDeferredValue(evaluation.shelter);
-  const shelter = isLarge ? evaluation.shelter : late;
-  const overlay = useOverlay(evaluation, line?.id ?? '');
-  const lineDetails = useMemo(() => lineDetailsOf(project), [project]);
-  const snow = evaluation.loads.pressures.find(({ name }) => name === 'balancedSnow');
-  const common = {
-    shelter,
-    paper,
-    showLength: SHOWS[system].length,
-    selectedMemberId,
-    onSelect: (memberId: string) => selectMember(evaluation.shelter, memberId),
-    ...(isLarge ? { renderDimension } : {}),
-  };
-  if (view === 'section') {
-    const words = snow?.value == null ? null : `snow ${showQuantity({ value: snow.value, unit: snow.unit }, system)}`;
-    return <SectionView {...common} lineDetails={lineDetails} snow={isLarge ? words : null} />;
-  }
-  if (view === 'plan') return <PlanView {...common} units={system} />;
-  if (!line) return null;
-  return (
-    <FrontView
-      {...common}
-      showDiameter={SHOWS[system].diameter}
-      lineId={line.id}
-      overlay={isLarge ? overlay : null}
-      {...(isLarge ? { move: { onMovePost, onMoveBrace, units: system } } : {})}
-    />
-  );
-}
-
-/** A member that is touched is the one the cord opens; its line is the one that is shown. */
-function selectMember(shelter: Shelter, memberId: string): void {
-  const parts = [...shelter.beams, ...shelter.posts];
-  const lineId = parts.find(({ id }) => id === memberId)?.line ?? lineOfBrace(shelter, memberId);
-  look({ memberId, openLink: linkOfMember(shelter, memberId), ...(lineId === undefined ? {} : { lineId }) });
-}
-
-const lineOfBrace = (shelter: Shelter, memberId: string): string | undefined => {
-  const brace = shelter.braces.find(({ id }) => id === memberId);
-  return shelter.posts.find(({ id }) => id === brace?.postId)?.line;
-};

@@ -8,11 +8,11 @@ import { look, useFrameView, type Hatched } from './frame-view.ts';
 
 const KINDS: readonly { readonly kind: Hatched; readonly words: string }[] = [
   { kind: 'none', words: 'nothing' },
-  { kind: 'moment', words: 'bending moment' },
+  { kind: 'moment', words: 'bending' },
   { kind: 'shear', words: 'shear' },
-  { kind: 'sag', words: 'sag after years' },
+  { kind: 'sag', words: 'sag' },
 ];
-const NAMES = { moment: 'moment', shear: 'shear', sag: 'sag' } as const;
+const NAMES = { moment: 'moment', shear: 'shear', sag: 'sag after years' } as const;
 const UNITS = { moment: 'lb·in', shear: 'lb', sag: 'in' } as const;
 
 /** What is hatched on the logs of a front view, the worst of all combinations at each place. */
@@ -20,7 +20,7 @@ export function HatchChoice() {
   const hatched = useFrameView((state) => state.hatched);
   return (
     <fieldset className="hatch-choice chooser">
-      <legend>Hatched on the logs</legend>
+      <legend>Hatched</legend>
       {KINDS.map(({ kind, words }) => (
         <label key={kind} className={kind === hatched ? 'chosen' : undefined}>
           <input

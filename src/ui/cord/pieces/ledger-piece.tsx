@@ -71,10 +71,11 @@ function AbleBy({ isSaid }: { readonly isSaid: boolean }) {
   );
 }
 
+const today = (): string => new Date().toISOString().slice(0, 10);
+
 /** Only a name makes it said; the day is today until it is changed. */
 function SaySo() {
   const [name, setName] = useState('');
-  const date = new Date().toISOString().slice(0, 10);
   return (
     <p className="sentence">
       Nobody has said that the building can take it. Who says so?{' '}
@@ -89,7 +90,7 @@ function SaySo() {
         <CommandButton
           words="says so"
           name="the building can take it"
-          perform={(p) => setAt(p, `${NEIGHBOUR}.ableBy`, { name: name.trim(), date })}
+          perform={(p) => setAt(p, `${NEIGHBOUR}.ableBy`, { name: name.trim(), date: today() })}
         />
       )}
     </p>

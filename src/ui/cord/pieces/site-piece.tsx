@@ -48,12 +48,14 @@ interface GivenLineProps {
 function GivenLine({ path, words, choices }: GivenLineProps) {
   return (
     <li>
-      <span className="asked-words">{words}</span>{' '}
-      {choices ? (
-        <YoursChoice path={`${path}.value`} label={words} choices={choices} />
-      ) : (
-        <Yours path={`${path}.value`} label={words} />
-      )}{' '}
+      <span className="asked-words">{words}</span>
+      <span className="asked-value">
+        {choices ? (
+          <YoursChoice path={`${path}.value`} label={words} choices={choices} />
+        ) : (
+          <Yours path={`${path}.value`} label={words} />
+        )}
+      </span>
       <span className="quiet">
         said by <YoursChoice path={`${path}.givenBy`} label={`${words}: said by`} choices={GIVERS} /> on{' '}
         <Yours path={`${path}.date`} label={`${words}: day, like 2026-05-11`} kind="text" />

@@ -1,0 +1,89 @@
+import { useDeferredValue, useMemo } from 'react';
+import type { Evaluation } from '../../engine/evaluation.ts';
+import type { LineGeometry, Shelter } from '../../engine/geometry/shelter.ts';
+import type { Project } from '../../engine/project/model.ts';
+import { linkOfMember } from '../cord/links.ts';
+import { FrontView } from '../drawing/FrontView.tsx';
+import { PlanView } from '../drawing/PlanView.tsx';
+import { SectionView } from '../drawing/SectionView.tsx';
+import { useWorkbench } from '../state/use-workbench.ts';
+import { showQuantity } from '../units/show-quantity.ts';
+import type { UnitSystem } from '../units/system.ts';
+import { renderDimension } from './dimension-field.tsx';
+import { look, useFrameView, type SheetView } from './frame-view.ts';
+import { useOverlay } from './hatch.tsx';
+import { lineDetailsOf } from './line-details.ts';
+import { onMoveBrace, onMovePost } from './moves.ts';
+import { usePaper, useWindowHeight } from './paper-size.ts';
+import { SHOWS } from './show.ts';
+
+/** Room for a view: its width in pixels, its greatest height as a share of the window. */
+export interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface PictureProps {
+  readonly view: SheetView;
+  readonly project: Project;
+  readonly evaluation: Evaluation;
+  readonly line: LineGeometry | undefined;
+  readonly size: Size;
+  /** only the large view is worked on: its lengths are fields, its posts and braces move */
+  readonly isLarge: boolean;
+}
+
+/** One view of the shelter in the room that the sheet gives it. */
+export function Picture({ view, project, evaluation, line, size, isLarge }: PictureProps) {
+  const system = useWorkbench((state) => state.system);
+  const selectedMemberId = useFrameView((state) => state.memberId);
+  const height = useWindowHeight();
+  const paper = usePaper(size.width, Math.round(height * size.height));
+  // what is not looked at follows when there is time
+  const late = useDeferredValue(evaluation.shelter);
+  const shelter = isLarge ? evaluation.shelter : late;
+  const overlay = useOverlay(evaluation, line?.id ?? '');
+  const lineDetails = useMemo(() => lineDetailsOf(project), [project]);
+  const common = {
+    shelter,
+    paper,
+    showLength: SHOWS[system].length,
+    selectedMemberId,
+    onSelect: (memberId: string) => selectMember(evaluation.shelter, memberId),
+    ...(isLarge ? { renderDimension } : {}),
+  };
+  if (view === 'section') {
+    return (
+      <SectionView {...common} lineDetails={lineDetails} snow={isLarge ? snowInWords(evaluation, system) : null} />
+    );
+  }
+  if (view === 'plan') return <PlanView {...common} units={system} />;
+  if (!line) return null;
+  return (
+    <FrontView
+      {...common}
+      showDiameter={SHOWS[system].diameter}
+      lineId={line.id}
+      overlay={isLarge ? overlay : null}
+      {...(isLarge ? { move: { onMovePost, onMoveBrace, units: system } } : {})}
+    />
+  );
+}
+
+function snowInWords({ loads }: Evaluation, system: UnitSystem): string | null {
+  const snow = loads.pressures.find(({ name }) => name === 'balancedSnow');
+  if (snow === undefined || snow.value === null) return null;
+  return `snow ${showQuantity({ value: snow.value, unit: snow.unit }, system)}`;
+}
+
+/** A member that is touched is the one the cord opens; its line is the one that is shown. */
+function selectMember(shelter: Shelter, memberId: string): void {
+  const parts = [...shelter.beams, ...shelter.posts];
+  const lineId = parts.find(({ id }) => id === memberId)?.line ?? lineOfBrace(shelter, memberId);
+  look({ memberId, openLink: linkOfMember(shelter, memberId), ...(lineId === undefined ? {} : { lineId }) });
+}
+
+const lineOfBrace = (shelter: Shelter, memberId: string): string | undefined => {
+  const brace = shelter.braces.find(({ id }) => id === memberId);
+  return shelter.posts.find(({ id }) => id === brace?.postId)?.line;
+};
