@@ -4,6 +4,7 @@ import type { CheckSource } from './checks/check-source.ts';
 import { plainSource } from './checks/check-source.ts';
 import { roofChecks } from './checks/roof/roof-checks.ts';
 import { siteRows } from './checks/site-rows.ts';
+import { heldBack, unknownLoads } from './checks/unknown-loads.ts';
 import { swayAcrossRows } from './checks/sway/sway-checks.ts';
 import type { Status } from './check.ts';
 import { EngineError } from './errors.ts';
@@ -87,8 +88,11 @@ function assemble(project: Project): Assembled | { readonly faults: readonly Fau
   const weights = memberWeights(project, shelter);
   const runOf = cachedRuns(materials);
   const segments = shelter.rafters[0] ? runOf(shelter.rafters[0]).segments.length : 1;
-  const roof: readonly RoofCase[] =
-    form === null ? [] : [...snowCases(site, form, segments), ...windCases(site, shelter, form)];
+  // snow needs no figure of the wind: on a roof that has none it still lies
+  const roof: readonly RoofCase[] = [
+    ...snowCases(site, form ?? 'monoslope', segments),
+    ...(form === null ? [] : windCases(site, shelter, form)),
+  ];
   const givens: Givens = { project, shelter, site, roof, runOf, weights, materials };
   const lines = shelter.lines.filter((l) => l.kind === 'frame').map((line) => assembleLine(givens, line));
   const deadLb = lines.reduce((sum, l) => sum + l.deadLb, 0);
@@ -155,7 +159,8 @@ const byPath = (a: CheckRow, b: CheckRow): number =>
 
 function report(assembled: Assembled): Evaluation {
   const { project, lines } = assembled;
-  const checks = assembled.sources.flatMap((s) => s.rows()).sort(byPath);
+  const rows = assembled.sources.flatMap((s) => s.rows());
+  const checks = [...heldBack(rows, unknownLoads(assembled.site, assembled.form))].sort(byPath);
   const count = (status: Status): number => checks.filter((c) => c.status === status).length;
   return {
     formatVersion: 1,
