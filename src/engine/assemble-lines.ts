@@ -15,6 +15,7 @@ import { lineReport } from './line-report.ts';
 import { combine, serviceCombinations } from './loads/combine.ts';
 import type { Combination } from './loads/combination.ts';
 import type { LoadCase } from './loads/cases.ts';
+import { whyStripNotWeighed } from './loads/dead-pieces.ts';
 import { lineLoads } from './loads/line-loads.ts';
 import { stretchesOf } from './loads/stretches.ts';
 import type { RoofCase, RunOf } from './loads/roof-cases.ts';
@@ -116,6 +117,7 @@ export function assembleLine(givens: Givens, line: LineGeometry): LineParts {
       checkSource(group),
       plainSource([
         ...typedRows(members),
+        ...handCutRows(project, members),
         ...footRows(project, members.posts),
         ...swayAlongRows(context, system),
         balanceRow(line.id, answer.frame.residual),
@@ -159,11 +161,25 @@ function whyNotAnalysed(givens: Givens, members: LineMembers): Blocked | null {
     const weight = givens.weights.missing.get(member.id);
     if (weight) return { status: 'notGiven', reason: weight };
   }
-  for (const rafter of givens.shelter.rafters) {
-    const weight = givens.weights.missing.get(rafter.id);
-    if (weight) return { status: 'notGiven', reason: weight };
+  const unweighed = whyRoofNotWeighed(givens, members.line);
+  return unweighed && { status: 'notGiven', reason: unweighed };
+}
+
+/** Why the weight of what lies on a line is not known: its rafters, their purlins, its strip; null when it is. */
+function whyRoofNotWeighed({ project, shelter, weights }: Givens, { id, label }: LineGeometry): Message | null {
+  for (const plane of project.roofPlanes.filter((p) => p.onLines.includes(id))) {
+    const held: readonly string[] = plane.dead.by === 'total' ? plane.dead.includes : [];
+    const lying = [
+      ...(held.includes('rafters') ? [] : shelter.rafters),
+      ...(held.includes('purlins') ? [] : shelter.purlins),
+    ].filter((m) => m.plane === plane.id);
+    for (const member of lying) {
+      if (!member.stick) return message('memberNotGiven', { member: member.label });
+      const missing = weights.missing.get(member.id);
+      if (missing) return missing;
+    }
   }
-  return null;
+  return whyStripNotWeighed(project, id, label);
 }
 
 function elasticity(givens: Givens, members: LineMembers): (memberId: string) => number {
@@ -185,6 +201,22 @@ function pullIsGiven(project: Project, members: LineMembers): boolean {
       return capacity?.kind === 'rated' && (capacity.parts.pullLb ?? 0) > 0;
     }),
   );
+}
+
+/** Posts and braces cut by hand: what such a cut leaves is not computed, only housings that braces make. */
+function handCutRows(project: Project, members: LineMembers): readonly CheckRow[] {
+  const rowOf = (ruleId: 'post.bending' | 'brace.push') => (member: { readonly id: string; readonly label: string }) =>
+    project.cuts.some((cut) => cut.member === member.id)
+      ? [
+          plainRow(
+            ruleId,
+            member.id,
+            { kind: 'whole', name: 'cuts' },
+            outside(message('handCutOnRoof', { member: member.label })),
+          ),
+        ]
+      : [];
+  return [...members.posts.flatMap(rowOf('post.bending')), ...members.braces.flatMap(rowOf('brace.push'))];
 }
 
 /** Posts and braces of a typed section have no wood values to be judged by. */

@@ -1,3 +1,4 @@
+import { insteadOf } from '../project/instead.ts';
 import type { Fault } from '../message.ts';
 import { message } from '../message.ts';
 import type { MemberOf, Project } from '../project/model.ts';
@@ -97,7 +98,7 @@ function placeSeat(project: Project, beam: BeamGeometry, xIn: number, postDiamet
       : beam.stick?.kind === 'sawn'
         ? beam.stick.breadthIn
         : 0;
-  const typed = project.instead.find((i) => i.what === 'seatAreaIn2' && i.of === beam.id);
+  const typed = insteadOf(project, 'seatAreaIn2', beam.id);
   return {
     beamId: beam.id,
     xIn,

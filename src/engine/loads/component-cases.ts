@@ -3,6 +3,7 @@ import type { Flow, RoofForm } from '../../data/loads/free-roof-main.ts';
 import { message, type Message } from '../message.ts';
 import { stepsOf, type Note, type Step } from '../note.ts';
 import type { Project } from '../project/model.ts';
+import { insteadOf } from '../project/instead.ts';
 import type { LoadCase } from './cases.ts';
 import { componentCoefficients, componentPressure } from './site/components.ts';
 import { alternatePatterns } from './site/patterns.ts';
@@ -96,7 +97,7 @@ export function componentLive(
   segments: number,
   unreducedPsf: number,
 ): readonly ComponentLiveCase[] {
-  const typed = project.instead.find((i) => i.what === 'roofLiveReducedPsf' && (i.of === null || i.of === memberId));
+  const typed = insteadOf(project, 'roofLiveReducedPsf', memberId);
   const givens = { tributaryAreaFt2, risePer12, countyPsf: project.site.roofLivePsf.value };
   const psf = typed?.value ?? reducedRoofLive(givens);
   const steps = (): readonly Step[] => (typed ? [] : stepsOf((note) => reducedRoofLive(givens, note)).steps);

@@ -1,5 +1,9 @@
 import type { BraceGeometry, PostGeometry, RafterGeometry } from '../geometry/shelter.ts';
-import { plf } from '../units.ts';
+import { stickOf } from '../geometry/sticks.ts';
+import { message, type Message } from '../message.ts';
+import { insteadOf } from '../project/instead.ts';
+import type { Project } from '../project/model.ts';
+import { INCHES_PER_FOOT, plf } from '../units.ts';
 import { emptyLineCase, type DeadPiece, type LineCase } from './cases.ts';
 import type { LineSetting } from './line-setting.ts';
 import { plumbReactions } from './rafter-reactions.ts';
@@ -52,32 +56,42 @@ function deadReaction(c: LineSetting, rafter: RafterGeometry): TwoWeights {
   return { heavy: side('heavy'), light: side('light') };
 }
 
-function stripWeight(c: LineSetting): TwoWeights {
-  const typedHeavy = c.project.instead.find((i) => i.what === 'stripHeavyPlf' && i.of === c.line.id);
-  const typedLight = c.project.instead.find((i) => i.what === 'stripLightPlf' && i.of === c.line.id);
-  const line = c.project.supportLines.find((l) => l.id === c.line.id)!;
-  const stock = line.kind === 'frame' ? (line.strip?.stock ?? null) : null;
-  const stick =
-    stock?.kind === 'sawn'
-      ? {
-          kind: 'sawn' as const,
-          breadthIn: stock.breadthIn,
-          depthIn: stock.depthIn * stock.plies,
-          lay: stock.lay,
-          plies: stock.plies,
-          species: stock.species,
-          grade: stock.grade,
-          use: stock.use,
-        }
-      : stock?.kind === 'typed'
-        ? stock
-        : null;
-  const along = stick ? weightAlong(c.project, stick) : null;
-  const weight = along?.ok ? along.at(0) : { heavy: 0, light: 0 };
+function stripWeight({ project, line }: LineSetting): TwoWeights {
+  const answer = weightOfStrip(project, line.id);
+  const weight = answer.ok ? answer.at(0) : NOTHING;
   return {
-    heavy: typedHeavy ? plf(typedHeavy.value) / 12 : weight.heavy,
-    light: typedLight ? plf(typedLight.value) / 12 : weight.light,
+    heavy: typedStrip(project, 'stripHeavyPlf', line.id) ?? weight.heavy,
+    light: typedStrip(project, 'stripLightPlf', line.id) ?? weight.light,
   };
+}
+
+const NOTHING: TwoWeights = { heavy: 0, light: 0 };
+
+/** Typed weight of a strip, for one line or for every line [lb/in]. */
+function typedStrip(project: Project, what: 'stripHeavyPlf' | 'stripLightPlf', lineId: string): number | null {
+  const typed = insteadOf(project, what, lineId);
+  return typed ? plf(typed.value) / INCHES_PER_FOOT : null;
+}
+
+function weightOfStrip(project: Project, lineId: string): ReturnType<typeof weightAlong> {
+  const line = project.supportLines.find((l) => l.id === lineId);
+  const strip = line?.kind === 'frame' ? line.strip : null;
+  if (!strip) return { ok: true, at: () => NOTHING };
+  const stick = stickOf(project, strip.stock, 1);
+  return stick
+    ? weightAlong(project, stick)
+    : { ok: false, reason: message('memberNotGiven', { member: `strip of ${lineId}` }) };
+}
+
+/** Why the weight of the strip on a line is not known; null when it is, is typed, or there is no strip. */
+export function whyStripNotWeighed(project: Project, lineId: string, label: string): Message | null {
+  const isTyped = (['stripHeavyPlf', 'stripLightPlf'] as const).every((what) => insteadOf(project, what, lineId));
+  if (isTyped) return null;
+  const answer = weightOfStrip(project, lineId);
+  if (answer.ok) return null;
+  return answer.reason.code === 'memberNotGiven'
+    ? message('memberNotGiven', { member: `the strip of line ${label}` })
+    : answer.reason;
 }
 
 const PROFILE_STEP_IN = 12;
@@ -101,7 +115,7 @@ function beamProfile(
 }
 
 function braceWeight(c: LineSetting, brace: BraceGeometry): TwoWeights {
-  const typed = c.project.instead.find((i) => i.what === 'braceWeightPlf' && (i.of === null || i.of === brace.id));
+  const typed = insteadOf(c.project, 'braceWeightPlf', brace.id);
   if (typed) return { heavy: (typed.value * brace.lengthIn) / 12, light: (typed.value * brace.lengthIn) / 12 };
   return wholeWeight(c.weights.of(brace.id), brace.lengthIn);
 }

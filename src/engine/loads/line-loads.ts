@@ -1,6 +1,7 @@
 import type { LineGeometry, Shelter } from '../geometry/shelter.ts';
 import { message } from '../message.ts';
 import type { Project } from '../project/model.ts';
+import { insteadOf } from '../project/instead.ts';
 import { emptyLineCase, type LineCase, type LineLoads, type LoadCase } from './cases.ts';
 import { deadPieces, totalDown } from './dead-pieces.ts';
 import type { LineSetting } from './line-setting.ts';
@@ -137,7 +138,7 @@ function pointsOf(c: LineSetting, roofCase: Pick<RoofCase, 'pressure'>): LineCas
 /** Roof live on the line's own area: what one pound per square foot brings to it, shared by its spans. */
 function roofLiveOf(c: LineSetting, site: SitePressures): { readonly psf: number; readonly unreducedPsf: number } {
   const unreducedPsf = site.figures.unreducedRoofLive.value ?? 0;
-  const typed = c.project.instead.find((i) => i.what === 'roofLiveReducedPsf' && (i.of === null || i.of === c.line.id));
+  const typed = insteadOf(c.project, 'roofLiveReducedPsf', c.line.id);
   if (typed) return { psf: typed.value, unreducedPsf };
   const perPsf = pointsOf(c, { pressure: () => ({ plumbPsf: 1, squarePsf: 0 }) }).reduce((sum, p) => sum + p.downLb, 0);
   const spans = Math.max(1, c.stretches.filter((s) => s.kind === 'span').length);

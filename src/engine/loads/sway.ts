@@ -2,6 +2,7 @@ import type { BraceGeometry, LineGeometry, PostGeometry, Shelter, Stick } from '
 import { meanDiameter, nominalDepth } from '../geometry/sticks.ts';
 import { message } from '../message.ts';
 import type { Project } from '../project/model.ts';
+import { insteadOf } from '../project/instead.ts';
 import { emptyLineCase, type LineCase, type LoadCase } from './cases.ts';
 import { openFrameForceCoefficient, openFramePressure } from './site/open-frame.ts';
 import type { SitePressures } from './site/site-pressures.ts';
@@ -44,8 +45,8 @@ export function alongForces(
     q > 0
       ? openFramePressure({ velocityPressurePsf: q, gustFactor: site.gustFactor, coefficient: coefficientOf(shape, q) })
       : 0;
-  const typedArea = project.instead.find((i) => i.what === 'swayAreaFt2' && i.of === line.id);
-  const typedPsf = project.instead.find((i) => i.what === 'swayPsf' && (i.of === line.id || i.of === null));
+  const typedArea = insteadOf(project, 'swayAreaFt2', line.id);
+  const typedPsf = insteadOf(project, 'swayPsf', line.id);
   if (typedArea) {
     const psf = typedPsf?.value ?? pressure('flat');
     return forces([{ name: 'typed', areaFt2: typedArea.value, psf, forceLb: typedArea.value * psf }], posts, [], []);

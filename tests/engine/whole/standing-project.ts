@@ -1,5 +1,15 @@
 import type * as fc from 'fast-check';
-import type { Given, Group, Log, Member, Project, Site, Stock, Wood } from '../../../src/engine/project/model.ts';
+import type {
+  Given,
+  Group,
+  Log,
+  Member,
+  Project,
+  Site,
+  Stock,
+  SupportLine,
+  Wood,
+} from '../../../src/engine/project/model.ts';
 import { randomProject } from '../../support/random-project.ts';
 
 /**
@@ -13,6 +23,7 @@ const withKnownWood = (project: Project): Project => ({
   site: givenSite(project.site),
   woods: project.woods.map(knownWood),
   logs: project.logs.map(soundLog),
+  supportLines: project.supportLines.map(knownStrip),
   groups: project.groups.map(knownGroup),
   members: project.members.map(knownMember),
 });
@@ -48,6 +59,12 @@ const LARCH: Stock = {
 /** Graded sticks of a grade that is not in the tables become home-sawn ones of the same size. */
 const knownStock = (stock: Stock | null): Stock =>
   stock === null ? LARCH : stock.kind === 'sawn' ? { ...stock, species: 'Western larch', grade: null } : stock;
+
+/** A strip without a weight would stop its line. */
+const knownStrip = (line: SupportLine): SupportLine =>
+  line.kind === 'frame' && line.strip
+    ? { ...line, strip: { ...line.strip, stock: knownStock(line.strip.stock) } }
+    : line;
 
 const knownGroup = (group: Group): Group => ({ ...group, stock: knownStock(group.stock) });
 

@@ -6,6 +6,7 @@ import { footIndex, type PostChain } from '../../frame/read-response.ts';
 import type { PostGeometry } from '../../geometry/shelter.ts';
 import { put } from '../../note.ts';
 import type { PierFoot, Project } from '../../project/model.ts';
+import { insteadOf } from '../../project/instead.ts';
 import { quantity } from '../../units.ts';
 import { requiredEmbedment } from '../ground/embedded-post.ts';
 import { baseOfPier, padProjection, pierWeight, soilAbovePad, soilReplaced, upliftResistance } from '../ground/pier.ts';
@@ -33,7 +34,7 @@ function sitesOf(context: LineCheckContext, chain: PostChain, foot: PierFoot): r
   const index = footIndex(context.frame.layout, chain);
   const buried = buriedIn(post, foot);
   const soil = project.site.soil;
-  const typedWeight = project.instead.find((i) => i.what === 'pierWeightLb' && (i.of === post.id || i.of === null));
+  const typedWeight = insteadOf(project, 'pierWeightLb', post.id);
   const at = { memberId: post.id, place: { kind: 'whole', name: '' }, applies: isStrength } as const;
   const tellFoot = (r: LineResponse, note: NonNullable<Parameters<CheckSite<LineResponse>['demand']>[1]>): void =>
     note({

@@ -1,4 +1,5 @@
 import { message, type Message } from '../../message.ts';
+import { insteadOf } from '../../project/instead.ts';
 import type { LateralBy, Project } from '../../project/model.ts';
 import type { PostGeometry } from '../../geometry/shelter.ts';
 import type { TaperedEnds } from '../wood/tapered-column.ts';
@@ -38,10 +39,10 @@ export function heldBy(project: Project, post: PostGeometry, direction: 'along' 
  * @source NDS 3.7.1 and App. G
  */
 export function effectiveLength(project: Project, post: PostGeometry, direction: 'along' | 'across'): EffectiveLength {
-  const typed = project.instead.find(
-    (i) =>
-      i.what === (direction === 'along' ? 'effectiveLengthAlongIn' : 'effectiveLengthAcrossIn') &&
-      (i.of === post.id || i.of === null),
+  const typed = insteadOf(
+    project,
+    direction === 'along' ? 'effectiveLengthAlongIn' : 'effectiveLengthAcrossIn',
+    post.id,
   );
   if (typed)
     return {
