@@ -96,10 +96,11 @@ export function meshLine(
       ...braces.filter((b) => b.toId === beam.id).map((b) => b.topPoint.xIn),
       ...loadX,
       ...beam.stations.map((s) => s.xIn),
-      ...beam.cuts.flatMap((c) => (c.madeBy === 'hand' ? cutPlaces(c) : [])),
+      ...beam.cuts.flatMap((c) => (c.madeBy === 'seat' ? [] : cutPlaces(c))),
       middle,
     ].filter((x) => x > beam.fromXIn && x < beam.toXIn);
     const places = [beam.fromXIn, ...stops, beam.toXIn].map((x) => postAt(posts, x)?.xIn ?? x);
+    const axisZ = ledToPosts(beam, posts);
     return builder.chain(
       beam.id,
       'beam',
@@ -108,8 +109,7 @@ export function meshLine(
       subdivided(places, BEAM_STEP_IN).map((x) => ({
         at: x - beam.fromXIn,
         u: x,
-        // beams of unlike thickness that meet on a post share its working point
-        w: postAt(posts, x)?.axisZIn ?? between(beam.stations, x, (s) => s.axisZIn),
+        w: axisZ(x),
         diameterIn: between(beam.stations, x, (s) => s.diameterIn),
       })),
     );
@@ -163,13 +163,25 @@ export function meshLine(
   return { line, model: builder.model(), beams: beamChains, posts: postChains, braces: links, holdNode, holdSupport };
 }
 
-/** A cut is judged at its middle and both ends, so each needs a node; seats and housings lie where there is one already. */
+/** A cut is judged at its middle and both ends, so each needs a node; on a seat the moment peaks in the middle anyway. */
 const cutPlaces = (cut: CutGeometry): readonly number[] =>
   [-1, 0, 1].map((side) => cut.atXIn + (side * cut.lengthIn) / 2);
 
 /** The post that stands here, near enough to share a node. */
 const postAt = (posts: readonly PostGeometry[], xIn: number): PostGeometry | undefined =>
   posts.find((p) => Math.abs(p.xIn - xIn) <= SAME_PLACE_IN);
+
+/**
+ * Level of a beam's axis in the frame. Beams of unlike thickness that meet on a post share its working point, though
+ * their axes lie at different levels there: each is led to it in a straight line from its next post.
+ */
+function ledToPosts(beam: BeamGeometry, posts: readonly PostGeometry[]): (xIn: number) => number {
+  const own = (xIn: number): number => between(beam.stations, xIn, (s) => s.axisZIn);
+  const offsets = posts
+    .filter((p) => p.xIn > beam.fromXIn - SAME_PLACE_IN && p.xIn < beam.toXIn + SAME_PLACE_IN)
+    .map((p) => ({ xIn: p.xIn, byIn: p.axisZIn - own(p.xIn) }));
+  return (xIn) => own(xIn) + (offsets.length > 0 ? between(offsets, xIn, (o) => o.byIn) : 0);
+}
 
 /** Between seat and axis the post's cut end stands for the wood of the beam on it. */
 function postDiameter(stick: Stick | null, atIn: number, lengthIn: number): number {
