@@ -57,7 +57,7 @@ export function cutIsStretched(cut: CutGeometry, momentLbIn: number): boolean {
 export const stretchedCuts = (s: BeamStation, values: Float64Array): readonly CutGeometry[] =>
   s.cuts.filter((cut) => cutIsStretched(cut, values[s.moment]!));
 
-/** Index of the worst station by a measure. */
+/** Index of the worst station by a measure; one that has no number is worse than any. */
 export function worstStation(
   stations: readonly BeamStation[],
   response: LineResponse,
@@ -67,6 +67,7 @@ export function worstStation(
   let most = -Infinity;
   for (let i = 0; i < stations.length; i++) {
     const m = measure(stations[i]!, response.values);
+    if (Number.isNaN(m)) return i;
     if (m > most) {
       most = m;
       worst = i;

@@ -109,7 +109,8 @@ function crushingSite(
   stations: readonly PostStation[],
   values: DesignValues,
 ): CheckSite<LineResponse> {
-  const stress = (s: PostStation, v: Float64Array): number => Math.max(0, -v[s.axial]!) / s.section.areaIn2;
+  const stress = (s: PostStation, v: Float64Array): number =>
+    s.section.areaIn2 > 0 ? Math.max(0, -v[s.axial]!) / s.section.areaIn2 : Infinity;
   const worst = (r: LineResponse): PostStation =>
     stations.reduce((a, b) => (stress(b, r.values) > stress(a, r.values) ? b : a));
   return {
