@@ -167,6 +167,8 @@ describe('braces that only push', () => {
     const loaded = bents.chain((members) => fc.tuple(fc.constant(members), randomCase(members, 'load')));
     fc.assert(
       fc.property(loaded, ([members, lineCase]) => {
+        // without a push both sides of a lifted bent let go alike
+        fc.pre(Math.abs(lineCase.points.reduce((sum, p) => sum + p.alongLb, 0)) > 1);
         const all = [combination({ load: 1 }, { swaysAlong: true })];
         const frame = analysed(members, lineLoadsOf([lineCase]), all);
         const found = responseOf(frame, 'load', 'pushOnly') !== undefined;
