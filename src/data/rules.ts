@@ -80,6 +80,7 @@ export const RULES = {
   'post.housing': rule('post', 'Housing for a brace', clause('OWN', 'at most one sixth of the post')),
   'post.foot': rule('post', 'Post to pier, pull', clause('ASCE7', '2.4.1')),
   'post.footAlong': rule('post', 'Post to pier, sideways', clause('OWN', 'foot force of the frame')),
+  'post.footTurning': rule('post', 'Post to pier, turning', clause('OWN', 'foot moment of the frame')),
   'pier.top': rule('pier', 'Top of the pier', clause('OWN', 'measured with a level')),
   'pier.bearing': rule('pier', 'Bearing on soil', clause('IBC', '1806')),
   'pier.sideways': rule('pier', 'Held sideways by the soil', clause('IBC', '1807.3.2.1')),

@@ -46,6 +46,7 @@ export const CHECK_MESSAGES = {
   soilNotGiven: 'No bearing value is presumed for this soil. Have it looked at and type a value.',
   embeddedNotComputed: 'An embedded post is not computed in this version.',
   untreatedInSoil: 'An untreated log in soil or concrete is outside the method.',
+  footTurningNotRated: 'The foot is said to hold the post against turning; what its hardware and anchors hold of that moment is not computed. Have it designed, or let the foot turn freely and brace the line.',
   frostDepthNotGiven: 'The frost depth is not given. Ask the building department.',
   seatHasNoFlat: 'The seat of {member} has no flat or no post under it: round on round touches along a line only. Cut a flat.',
   braceEndHasNoFlat: 'The end of {member} has neither a flat nor a saddle on the log: give the depth it is let in.',

@@ -106,10 +106,20 @@ function sitesOf(context: LineCheckContext, chain: PostChain, foot: PierFoot): r
         result: quantity(H, 'lb'),
         clause: clause('MECHANICS', 'plane frame, first order'),
       });
+      const turning = Math.abs(r.values[index + 2]!);
+      if (turns(post))
+        note?.({
+          symbol: 'Mf',
+          words: 'moment of a foot that is not free to turn, added to the push whichever way it acts (safe side)',
+          formula: 'Mf',
+          put: [put('Mf', turning, 'lb·in', 'from the frame analysis')],
+          result: quantity(turning, 'lb·in'),
+          clause: clause('MECHANICS', 'plane frame, first order'),
+        });
       return requiredEmbedment(
         {
           forceLb: H,
-          momentLbIn: H * height,
+          momentLbIn: H * height + turning,
           lateralPsfPerFt: soil.lateralPsfPerFt.value!,
           widthIn: sidewaysWidth(foot),
           doubled: false,
@@ -130,7 +140,25 @@ function sitesOf(context: LineCheckContext, chain: PostChain, foot: PierFoot): r
       return depth > 0 ? depth : NaN;
     },
   };
-  return [bearing, uplift, sideways];
+  return [bearing, uplift, sideways, ...(turns(post) ? [turningSite(chain, index)] : [])];
+}
+
+/** True where the foot is said to hold the post against turning along the line. */
+const turns = (post: PostGeometry): boolean => post.foot.fixity.along !== 'pinned';
+
+/** A rating in pounds says nothing of a moment: what the foot's hardware and anchors hold against turning is not given. */
+function turningSite(chain: PostChain, index: number): CheckSite<LineResponse> {
+  const moment = (r: LineResponse): number => Math.abs(r.values[index + 2]!);
+  return {
+    ruleId: 'post.footTurning',
+    memberId: chain.memberId,
+    place: { kind: 'joint', name: 'foot' },
+    unit: 'lb·in',
+    applies: isStrength,
+    stops: (r) => notGiven({ code: 'footTurningNotRated', values: {} }, quantity(moment(r), 'lb·in')),
+    demand: moment,
+    capacity: () => NaN,
+  };
 }
 
 /** Diameter of a round shaft, diagonal of a square one. */
