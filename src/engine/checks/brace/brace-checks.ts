@@ -7,7 +7,9 @@ import { meanDiameter } from '../../geometry/sticks.ts';
 import type { BraceGeometry } from '../../geometry/shelter.ts';
 import type { DesignValues } from '../../material/values.ts';
 import { put, type Note } from '../../note.ts';
+import { insteadOf } from '../../project/instead.ts';
 import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
+import type { Project } from '../../project/model.ts';
 import { quantity } from '../../units.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { isStrength, tellForce, valuesIn, type LineCheckContext } from '../line-context.ts';
@@ -44,7 +46,7 @@ interface ColumnSizes {
 }
 
 /** Both ends pinned: the brace buckles between its working points. Round: equal-area square of the representative diameter. */
-function columnSizes(brace: BraceGeometry): ColumnSizes | null {
+function columnSizes(project: Project, brace: BraceGeometry): ColumnSizes | null {
   const stick = brace.stick;
   if (!stick || stick.kind === 'typed') return null;
   if (stick.kind === 'sawn') {
@@ -59,13 +61,15 @@ function columnSizes(brace: BraceGeometry): ColumnSizes | null {
   const diameters = stick.profile.map((p) => p.diameterIn);
   const smallest = Math.min(...diameters);
   const largest = Math.max(...diameters);
-  const d = representativeDiameter(smallest, largest, 'bothPinnedOneTaper');
+  const typed = insteadOf(project, 'columnTaperA', brace.id);
+  const ends = typed ? { a: typed.value } : 'bothPinnedOneTaper';
+  const d = representativeDiameter(smallest, largest, ends);
   return {
     areaIn2: (Math.PI * d * d) / 4,
     sideIn: equalAreaSide(d),
     smallestAreaIn2: (Math.PI * smallest * smallest) / 4,
     tell: (note) => {
-      representativeDiameter(smallest, largest, 'bothPinnedOneTaper', note);
+      representativeDiameter(smallest, largest, ends, note);
       equalAreaSide(d, note);
     },
   };
@@ -77,10 +81,11 @@ function axialSites(
   j: number,
   values: DesignValues,
 ): readonly CheckSite<LineResponse>[] {
-  const sizes = columnSizes(link.brace);
+  const sizes = columnSizes(context.project, link.brace);
   if (!sizes) return [];
   const index = pushIndex(context.frame.layout, j);
   const length = link.brace.lengthIn;
+  const c = insteadOf(context.project, 'columnC', link.brace.id)?.value ?? values.cForColumns;
   const FcE = eulerStress(values.EminPsi, length, sizes.sideIn);
   const at = { memberId: link.brace.id, place: { kind: 'whole', name: '' } as const };
   const stress = (symbol: string, words: string, force: number, area: number, note?: Note): number => {
@@ -111,7 +116,7 @@ function axialSites(
         for (const step of note ? values.steps.Fc : []) note?.(step);
         const star = adjustedCompression(values.FcPsi, r.combination.durationFactor, note);
         if (note) eulerStress(values.EminPsi, length, sizes.sideIn, note);
-        return allowableColumnStress(star, columnStabilityFactor(star, FcE, values.cForColumns, note), note);
+        return allowableColumnStress(star, columnStabilityFactor(star, FcE, c, note), note);
       },
       grows: {
         power: 2,

@@ -1,6 +1,7 @@
 import type { PostGeometry } from '../../geometry/shelter.ts';
 import type { DesignValues } from '../../material/values.ts';
 import type { Note } from '../../note.ts';
+import { insteadOf } from '../../project/instead.ts';
 import type { Project } from '../../project/model.ts';
 import { adjustedCompression, allowableColumnStress, columnStabilityFactor, eulerStress } from '../wood/column.ts';
 import { equalAreaSide, representativeDiameter } from '../wood/tapered-column.ts';
@@ -13,6 +14,8 @@ export interface ColumnPlane {
   readonly areaIn2: number;
   readonly sideIn: number;
   readonly FcEPsi: number;
+  /** of the column stability factor */
+  readonly c: number;
   readonly tell: (note: Note) => void;
 }
 
@@ -29,11 +32,14 @@ function columnPlane(
 ): ColumnPlane {
   const length = effectiveLength(project, post, direction);
   const stick = post.stick!;
+  const c = insteadOf(project, 'columnC', post.id)?.value ?? values.cForColumns;
   if (stick.kind === 'round') {
     const diameters = stick.profile.map((p) => p.diameterIn);
     const smallest = Math.min(...diameters);
     const largest = Math.max(...diameters);
-    const d = representativeDiameter(smallest, largest, length.ends);
+    const typed = insteadOf(project, 'columnTaperA', post.id);
+    const ends = typed ? { a: typed.value } : length.ends;
+    const d = representativeDiameter(smallest, largest, ends);
     const sideIn = equalAreaSide(d);
     return {
       direction,
@@ -41,8 +47,9 @@ function columnPlane(
       sideIn,
       areaIn2: (Math.PI * d * d) / 4,
       FcEPsi: eulerStress(values.EminPsi, length.lengthIn, sideIn),
+      c,
       tell: (note) => {
-        representativeDiameter(smallest, largest, length.ends, note);
+        representativeDiameter(smallest, largest, ends, note);
         equalAreaSide(d, note);
         eulerStress(values.EminPsi, length.lengthIn, sideIn, note);
       },
@@ -57,6 +64,7 @@ function columnPlane(
     sideIn,
     areaIn2,
     FcEPsi: eulerStress(values.EminPsi, length.lengthIn, sideIn),
+    c,
     tell: (note) => void eulerStress(values.EminPsi, length.lengthIn, sideIn, note),
   };
 }
@@ -66,7 +74,7 @@ export function allowableColumn(planes: readonly ColumnPlane[], values: DesignVa
   const weaker = planes.reduce((a, b) => (b.FcEPsi < a.FcEPsi ? b : a));
   const star = adjustedCompression(values.FcPsi, CD, note);
   if (note) weaker.tell(note);
-  return allowableColumnStress(star, columnStabilityFactor(star, weaker.FcEPsi, values.cForColumns, note), note);
+  return allowableColumnStress(star, columnStabilityFactor(star, weaker.FcEPsi, weaker.c, note), note);
 }
 
 export const smallerFcE = (planes: readonly ColumnPlane[]): number => Math.min(...planes.map((p) => p.FcEPsi));

@@ -31,8 +31,12 @@ export function equalAreaSide(diameterIn: number, note?: Note): number {
 
 /** How the ends of a tapered column are held; `general` is always allowed. */
 export type TaperedEnds = 'largeEndFixed' | 'smallEndFixed' | 'bothPinnedOneTaper' | 'bothPinnedTwoTapers' | 'general';
+/** The factor a of the clause typed in, instead of the one that belongs to the ends. */
+export interface TypedTaper {
+  readonly a: number;
+}
 
-const END_FACTOR: Readonly<Record<Exclude<TaperedEnds, 'general'>, { readonly a: number; readonly words: string }>> = {
+const END_FACTOR: Readonly<Record<Exclude<TaperedEnds, 'general'>, TypedTaper & { readonly words: string }>> = {
   largeEndFixed: { a: 0.7, words: 'large end fixed, small end free or pinned' },
   smallEndFixed: { a: 0.3, words: 'small end fixed, large end free or pinned' },
   bothPinnedOneTaper: { a: 0.5, words: 'both ends pinned, tapering toward one end' },
@@ -49,7 +53,12 @@ const END_FACTOR: Readonly<Record<Exclude<TaperedEnds, 'general'>, { readonly a:
  *   weak side of it by a few per cent above 2.
  * @source NDS 3.7.2
  */
-export function representativeDiameter(smallestIn: number, largestIn: number, ends: TaperedEnds, note?: Note): number {
+export function representativeDiameter(
+  smallestIn: number,
+  largestIn: number,
+  ends: TaperedEnds | TypedTaper,
+  note?: Note,
+): number {
   const dmin = positive('smallestIn', smallestIn);
   const dmax = positive('largestIn', largestIn);
   if (dmin > dmax) throw new MisuseError('smallestIn', dmin, `a diameter not above the largest, ${dmax}`);
@@ -65,7 +74,7 @@ export function representativeDiameter(smallestIn: number, largestIn: number, en
     });
     return third;
   }
-  const { a, words } = END_FACTOR[ends];
+  const { a, words } = typeof ends === 'string' ? END_FACTOR[ends] : { ...ends, words: 'factor typed in' };
   const d = dmin + (dmax - dmin) * (a - 0.15 * (1 - dmin / dmax));
   note?.({
     symbol: 'd',

@@ -14,7 +14,10 @@ const ABOVE_ZERO: ReadonlySet<InsteadOf> = new Set<InsteadOf>([
   'kd',
 ]);
 /** Factors that the standards keep at one or below. */
-const AT_MOST_ONE: ReadonlySet<InsteadOf> = new Set<InsteadOf>(['columnTaperA', 'columnC', 'gustFactor', 'kd']);
+const AT_MOST_ONE: ReadonlySet<InsteadOf> = new Set<InsteadOf>(['columnTaperA', 'gustFactor', 'kd']);
+
+/** Greatest c of the column stability factor in the standard, of glued wood; at one the formula has no answer. */
+const GREATEST_C = 0.9;
 
 /** Typed values are possible in themselves: pairs of weights in order, factors in range, each typed once. */
 export function typedValueFaults(project: Project): readonly Fault[] {
@@ -29,6 +32,9 @@ function insteadFaults(project: Project): readonly Fault[] {
       ...(first < i ? [fault(`${path}.what`, 'insteadTwice', { what, first })] : []),
       ...(ABOVE_ZERO.has(what) && value === 0 ? [fault(`${path}.value`, 'notAbove', { least: 0, got: value })] : []),
       ...(AT_MOST_ONE.has(what) && value > 1 ? [fault(`${path}.value`, 'tooBig', { most: 1, got: value })] : []),
+      ...(what === 'columnC' && value > GREATEST_C
+        ? [fault(`${path}.value`, 'tooBig', { most: GREATEST_C, got: value })]
+        : []),
     ];
   });
 }
