@@ -14,7 +14,7 @@ import { randomProject } from '../../support/random-project.ts';
 
 /**
  * Random projects whose wood is known and whose site is given, so that their lines are analysed and judged: the same
- * forms, spans, braces, joints and capacities as any random project.
+ * forms, spans, braces, joints and capacities as every random project.
  */
 export const standingProject = (): fc.Arbitrary<Project> => randomProject().map(withKnownWood);
 

@@ -77,7 +77,7 @@ describe('site pressures', () => {
     expect(missing.map((fault) => fault.path)).toEqual(['site.ke']);
   });
 
-  it('uses a guess for figures as any other value', () => {
+  it('uses a guess for figures like any other value', () => {
     expect(value('flatRoofSnow', { groundSnowPsf: { value: 50, givenBy: 'guess', date: null } })).toBeCloseTo(42, 12);
   });
 
