@@ -45,6 +45,7 @@ export function solveBraceSet(
 ): BraceSet | null {
   const count = mesh.braces.length;
   const on = working.flatMap((w, j) => (w ? [j] : []));
+  if (free && on.length === 0 && !someFootHoldsATurn(mesh)) return null;
   const size = on.length + (free ? 1 : 0);
   if (free && on.length === 0 && Math.abs(holdForce(mesh, states.unitShift)) < FREE_LB_PER_IN) return null;
   const matrix: number[][] = [];
@@ -70,6 +71,13 @@ export function solveBraceSet(
     }),
   };
 }
+
+/**
+ * Posts that turn freely at foot and top hold nothing sideways. Their stiffness would be rounding, not zero, and as the
+ * only number of its system nothing would tell it from a soft frame.
+ */
+const someFootHoldsATurn = (mesh: LineMesh): boolean =>
+  mesh.posts.some((p) => mesh.model.supports[p.support]!.turn !== false);
 
 /** A pivot this much smaller than its own row's largest entry means that nothing resists that movement. */
 const MECHANISM = 1e-9;
