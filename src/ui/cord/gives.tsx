@@ -88,7 +88,7 @@ function CheckLines({ row, names, more, onMore }: CheckLinesProps) {
   };
   return (
     <>
-      <tr className={row.reason ? 'check explained-below' : 'check'}>
+      <tr className={row.reason ? 'check explained-below' : 'check'} data-check={row.key}>
         <th scope="row">
           {RULES[row.ruleId].words}
           <span className="quiet"> {whereOf(row, names, system)}</span>
