@@ -5,7 +5,8 @@ import type { LineCheckContext } from './checks/line-context.ts';
 import { pierSites, footRows } from './checks/pier/pier-checks.ts';
 import { postSites } from './checks/post/post-checks.ts';
 import { plainRow } from './checks/site-of-check.ts';
-import { alongSystem, swayAlongRows, swayAlongSites } from './checks/sway/sway-checks.ts';
+import type { HeldLine } from './checks/sway/rated-along.ts';
+import { alongSystem, swayAlongRows, swayAlongSites, swayForce } from './checks/sway/sway-checks.ts';
 import { notGiven, outside, judge } from './check.ts';
 import type { CheckRow, LineReport } from './evaluation.ts';
 import { analyseLine, type BraceModel } from './frame/line-frame.ts';
@@ -35,6 +36,8 @@ export interface LineParts {
   readonly residual: number;
   /** all dead load on the line, heavy [lb] */
   readonly deadLb: number;
+  /** null where the line holds itself or nobody has said what holds it */
+  readonly held: HeldLine | null;
 }
 
 export interface Givens {
@@ -62,10 +65,10 @@ export function assembleLine(givens: Givens, line: LineGeometry): LineParts {
   const blocked = whyNotAnalysed(givens, members);
   if (blocked) return unanalysed(givens, members, blocked, loading.cases, combinations, deadLb);
 
-  const system = alongSystem(project.lateral.along, line.id);
+  const system = alongSystem(project.lateral.along, line);
   const fixedFeet = members.posts.some((p) => p.foot.fixity.along !== 'pinned');
-  const heldByOthers = system?.by === 'building' || system?.by === 'ratedWalls';
-  const holdsItself = !heldByOthers && (members.braces.length > 0 || fixedFeet);
+  const held = heldByOthers(project, line, null);
+  const holdsItself = !held && (members.braces.length > 0 || fixedFeet);
   const answer = analyseLine(
     members,
     loading.loads,
@@ -128,7 +131,15 @@ export function assembleLine(givens: Givens, line: LineGeometry): LineParts {
     combinations,
     residual: answer.frame.residual,
     deadLb,
+    held: heldByOthers(project, line, swayForce(context).value),
   };
+}
+
+/** The line as something outside the frame holds it along; null where nothing does. */
+function heldByOthers(project: Project, line: LineGeometry, demandLb: number | null): HeldLine | null {
+  const system = alongSystem(project.lateral.along, line);
+  const isHeld = system?.by === 'building' || system?.by === 'ratedWalls';
+  return isHeld ? { lineId: line.id, label: line.label, system, demandLb } : null;
 }
 
 /** Brace models as rows and sheets name them. */
@@ -267,5 +278,6 @@ function unanalysed(
     combinations,
     residual: 0,
     deadLb,
+    held: heldByOthers(givens.project, members.line, null),
   };
 }

@@ -5,6 +5,7 @@ import { plainSource } from './checks/check-source.ts';
 import { roofChecks } from './checks/roof/roof-checks.ts';
 import { siteRows } from './checks/site-rows.ts';
 import { heldBack, unknownLoads } from './checks/unknown-loads.ts';
+import { ratedAlongRows } from './checks/sway/rated-along.ts';
 import { swayAcrossRows } from './checks/sway/sway-checks.ts';
 import type { Status } from './check.ts';
 import { EngineError } from './errors.ts';
@@ -101,6 +102,7 @@ function assemble(project: Project): Assembled | { readonly faults: readonly Fau
     plainSource(siteRows(project, site, form)),
     ...roofChecks({ project, shelter, site, form, runOf, weights, valuesOf: materials.of }),
     ...lines.flatMap((l) => l.source),
+    plainSource(ratedAlongRows(lines.flatMap((l) => l.held ?? []))),
     plainSource(swayAcrossRows(project.lateral.across, across.asdLb)),
   ];
   return { ...givens, lines, sources, form };

@@ -28,6 +28,7 @@ export const CHECK_MESSAGES = {
   alongNotDecided: 'Nobody has said what holds line {line} along its length.',
   saidToBeUnheld: 'Said that nothing holds it in this direction.',
   ratingNotGiven: 'The rating of what holds it ({system}) is not given.',
+  lineLeansUnknown: 'What line {line} leans on it with is not known, so neither is the whole of what it must hold.',
   systemWithoutMembers: 'Line {line} is said to be held by {system}, but it has none.',
   guessedValue: '{field} is still a guess. Ask the building department.',
   driftNotComputed: 'Drifted and sliding snow from the higher roof is not computed in this version.',

@@ -2,6 +2,7 @@ import { clause } from '../../../data/sources.ts';
 import { breaks, judge, notGiven, type Verdict } from '../../check.ts';
 import type { CheckRow } from '../../evaluation.ts';
 import type { LineResponse } from '../../frame/line-frame.ts';
+import type { LineGeometry } from '../../geometry/shelter.ts';
 import { holdIndex } from '../../frame/read-response.ts';
 import type { Lateral } from '../../project/model.ts';
 import { put } from '../../note.ts';
@@ -12,9 +13,11 @@ import { plainRow, type CheckSite } from '../site-of-check.ts';
 /** A top may move sideways by a hundredth of its height under wind or notional push (own rule). */
 const SWAY_SHARE = 100;
 
-/** What holds a line along its length, as the person says it. */
-export function alongSystem(lateral: readonly Lateral[], lineId: string): Lateral | null {
-  return lateral.find((l) => l.by !== null && (!l.lines || l.lines.length === 0 || l.lines.includes(lineId))) ?? null;
+/** What holds a line along its length, as the person says it: by naming the line, one of its posts, or neither. */
+export function alongSystem(lateral: readonly Lateral[], line: LineGeometry): Lateral | null {
+  const names = ({ lines = [], posts = [] }: Lateral): boolean =>
+    lines.length + posts.length === 0 || lines.includes(line.id) || posts.some((id) => line.postIds.includes(id));
+  return lateral.find((l) => l.by !== null && names(l)) ?? null;
 }
 
 /** A line that holds itself: how far its top moves. */
@@ -92,10 +95,8 @@ export function swayAlongRows(context: LineCheckContext, system: Lateral | null)
           ];
     case 'building':
     case 'ratedWalls':
-      return [
-        ...rows,
-        plainRow('sway.alongRated', line.id, whole, ratedVerdict(swayForce(context), [system], system.by)),
-      ];
+      // one rating may hold several lines: judged where all of them are known
+      return rows;
     case 'embeddedPosts':
       return frame.mesh.posts.some((p) => p.post.foot.fixity.along !== 'pinned')
         ? rows
@@ -125,7 +126,7 @@ export function swayAlongRows(context: LineCheckContext, system: Lateral | null)
  * What must hold the line along x, allowable-stress level: the sway force itself, or the force found in the hold where
  * that is more (uneven gravity leans on it too) [lb].
  */
-function swayForce(context: LineCheckContext): ReturnType<typeof quantity> {
+export function swayForce(context: LineCheckContext): ReturnType<typeof quantity> {
   const hold = holdIndex(context.frame.layout, context.frame.mesh);
   const most = context.frame.responses.filter(isStrength).reduce((m, r) => {
     const applied = Math.abs(
@@ -145,7 +146,8 @@ const SYSTEM_WORDS: Record<NonNullable<Lateral['by']>, string> = {
   none: 'nothing',
 };
 
-function ratedVerdict(
+/** A push against what is rated to hold it; several ratings add up. */
+export function ratedVerdict(
   demand: ReturnType<typeof quantity>,
   systems: readonly Lateral[],
   by: NonNullable<Lateral['by']>,
