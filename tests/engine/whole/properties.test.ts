@@ -5,7 +5,7 @@ import type { Evaluation } from '../../../src/engine/evaluation.ts';
 import { EXAMPLES, everythingGivenText, exampleText, soundProject } from '../../support/files.ts';
 import { randomProject } from '../../support/random-project.ts';
 import { standingProject } from './standing-project.ts';
-import { evaluated, runs } from './whole.ts';
+import { evaluated, PATIENCE_MS, runs } from './whole.ts';
 
 /** Everything that must hold of any evaluation; empty when it does. */
 function broken({ checks, counts, departures, residual, lines }: Evaluation): readonly string[] {
@@ -38,33 +38,41 @@ function broken({ checks, counts, departures, residual, lines }: Evaluation): re
 }
 
 describe('evaluate', () => {
-  it('answers every random project soundly: four words, unique keys, counts, ratios, balance', () => {
-    fc.assert(
-      fc.property(randomProject(), (project) => {
-        const answer = evaluate(project);
-        // a sound file can still be impossible to place: then every fault names a field
-        if (!answer.ok) expect(answer.faults.filter((f) => f.path === '')).toEqual([]);
-        else expect(broken(answer.evaluation)).toEqual([]);
-      }),
-      { seed: 2026, numRuns: runs(25, 400) },
-    );
-  });
+  it(
+    'answers every random project soundly: four words, unique keys, counts, ratios, balance',
+    () => {
+      fc.assert(
+        fc.property(randomProject(), (project) => {
+          const answer = evaluate(project);
+          // a sound file can still be impossible to place: then every fault names a field
+          if (!answer.ok) expect(answer.faults.filter((f) => f.path === '')).toEqual([]);
+          else expect(broken(answer.evaluation)).toEqual([]);
+        }),
+        { seed: 2026, numRuns: runs(25, 400) },
+      );
+    },
+    PATIENCE_MS,
+  );
 
-  it('answers shelters of known wood soundly, most of whose lines stand and are judged', () => {
-    const numRuns = runs(10, 200);
-    let standing = 0;
-    fc.assert(
-      fc.property(standingProject(), (project) => {
-        const answer = evaluate(project);
-        if (answer.ok) {
-          standing += answer.evaluation.lines.filter((l) => l.stands && l.posts.length > 0).length;
-          expect(broken(answer.evaluation)).toEqual([]);
-        } else expect(answer.faults.filter((f) => f.path === '')).toEqual([]);
-      }),
-      { seed: 2026, numRuns },
-    );
-    expect(standing).toBeGreaterThan(numRuns);
-  });
+  it(
+    'answers shelters of known wood soundly, most of whose lines stand and are judged',
+    () => {
+      const numRuns = runs(10, 200);
+      let standing = 0;
+      fc.assert(
+        fc.property(standingProject(), (project) => {
+          const answer = evaluate(project);
+          if (answer.ok) {
+            standing += answer.evaluation.lines.filter((l) => l.stands && l.posts.length > 0).length;
+            expect(broken(answer.evaluation)).toEqual([]);
+          } else expect(answer.faults.filter((f) => f.path === '')).toEqual([]);
+        }),
+        { seed: 2026, numRuns },
+      );
+      expect(standing).toBeGreaterThan(numRuns);
+    },
+    PATIENCE_MS,
+  );
 
   it.each(EXAMPLES)('answers the example %s soundly', (name) => {
     expect(broken(evaluated(soundProject(exampleText(name))))).toEqual([]);

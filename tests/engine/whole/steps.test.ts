@@ -8,7 +8,7 @@ import type { Project } from '../../../src/engine/project/model.ts';
 import type { Quantity } from '../../../src/engine/units.ts';
 import { EXAMPLES, everythingGivenText, exampleText, soundProject } from '../../support/files.ts';
 import { standingProject } from './standing-project.ts';
-import { evaluated, off, rowOf, runs } from './whole.ts';
+import { evaluated, off, rowOf, PATIENCE_MS, runs } from './whole.ts';
 
 const SAME = 1e-12;
 /** Limits that a clause states as a bare number: an interaction of one, a slenderness of fifty. */
@@ -61,23 +61,31 @@ describe('explain', () => {
     ['everything-given', everythingGivenText()],
   ];
 
-  it.each(files)('tells how every rule of %s was judged, to the very numbers of its row', (_, text) => {
-    const project = soundProject(text);
-    const rows = worstOfEachRule(evaluated(project).checks);
-    expect(rows.length).toBeGreaterThan(20);
-    expect(rows.flatMap((row) => stepFaults(project, row))).toEqual([]);
-  });
+  it.each(files)(
+    'tells how every rule of %s was judged, to the very numbers of its row',
+    (_, text) => {
+      const project = soundProject(text);
+      const rows = worstOfEachRule(evaluated(project).checks);
+      expect(rows.length).toBeGreaterThan(20);
+      expect(rows.flatMap((row) => stepFaults(project, row))).toEqual([]);
+    },
+    PATIENCE_MS,
+  );
 
-  it('tells the same of random shelters', () => {
-    fc.assert(
-      fc.property(standingProject(), (project) => {
-        const answer = evaluate(project);
-        if (!answer.ok) return;
-        expect(worstOfEachRule(answer.evaluation.checks).flatMap((row) => stepFaults(project, row))).toEqual([]);
-      }),
-      { seed: 11, numRuns: runs(1, 40), endOnFailure: true },
-    );
-  });
+  it(
+    'tells the same of random shelters',
+    () => {
+      fc.assert(
+        fc.property(standingProject(), (project) => {
+          const answer = evaluate(project);
+          if (!answer.ok) return;
+          expect(worstOfEachRule(answer.evaluation.checks).flatMap((row) => stepFaults(project, row))).toEqual([]);
+        }),
+        { seed: 11, numRuns: runs(1, 40), endOnFailure: true },
+      );
+    },
+    PATIENCE_MS,
+  );
 
   it('tells a combination that does not govern, with the ratio that the row lists for it', () => {
     const project = soundProject(exampleText('firewood-shed'));

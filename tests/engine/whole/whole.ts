@@ -20,3 +20,6 @@ export const off = (value: number, expected: number): number => Math.abs(value /
 
 /** Few runs on every commit, many with LONG=1. */
 export const runs = (few: number, many: number): number => (process.env['LONG'] ? many : few);
+
+/** A property over whole shelters takes its time on a busy machine [ms]. */
+export const PATIENCE_MS = runs(60_000, 1_800_000);
