@@ -44,14 +44,15 @@ export function measureSheet(): Measured {
     leastTypePt = Math.min(leastTypePt, typePt * 0.75);
     const shown = `“${words.slice(0, 40)}”`;
     inside(place, page, `${shown} on the page`);
-    // leading is larger than type, so a line's own height is its block's: only its width is asked of it
+    // a letter's own box is higher than its ink: a drawing keeps room for the ink, a block for its lines
     const holder = svg ?? element.closest('td, th, li, p, h2, h3, caption, figcaption, .stamp, .sheet-foot')!;
     const box = holder.getBoundingClientRect();
     const air = holder.matches('td, th') ? Number.parseFloat(getComputedStyle(holder).paddingRight) : 0;
-    inside(new DOMRect(place.left, box.top, place.width, 0), box, shown, air);
-    // a letter's own box is higher than its ink, for which the drawing keeps room
-    if (svg)
-      inside(new DOMRect(place.left, place.top + place.height * 0.15, place.width, place.height * 0.7), box, shown);
+    const runsUp = svg !== null && element.hasAttribute('transform');
+    const ink = runsUp
+      ? new DOMRect(place.left + place.width * 0.15, place.top, place.width * 0.7, place.height)
+      : new DOMRect(place.left, place.top + place.height * 0.15, place.width, place.height * 0.7);
+    inside(svg ? ink : new DOMRect(place.left, box.top, place.width, 0), box, shown, air);
   }
 
   const blocks = [...sheet.children];

@@ -55,13 +55,13 @@ export function checkTable(
     columns: [
       { head: 'piece', share: 66 },
       { head: 'check, place', share: 120 },
-      { head: 'combination, or why not judged', share: 120 },
+      { head: 'governed by', share: 120 },
       { head: 'demand', share: 34, align: 'right' },
       { head: 'capacity', share: 34, align: 'right' },
-      { head: 'unit', share: 22 },
+      { head: 'unit', share: 20, whole: true },
       { head: 'ratio', share: 22, align: 'right' },
       { head: 'clause', share: 60 },
-      { head: 'status', share: 79, strong: true },
+      { head: 'status', share: 40, strong: true },
     ],
     rows: evaluation.checks
       .filter((row) => shown.has(row))

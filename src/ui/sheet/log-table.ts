@@ -39,7 +39,7 @@ export function logTable(project: Project, evaluation: Evaluation, names: PieceN
       { head: 'Fc perp', share: 32, align: 'right' },
       { head: 'Fc', share: 26, align: 'right' },
       { head: system === 'metric' ? 'E, MPa' : 'E, ksi', share: 30, align: 'right' },
-      { head: 'basis', share: 23 },
+      { head: 'basis', share: 20, whole: true },
     ],
     rows: alikeShare(rows),
     further: (left) => `${left} further logs on screen.`,

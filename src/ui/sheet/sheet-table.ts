@@ -1,13 +1,19 @@
 import { BODY, CAPTION, CELL_AIR, NOTE, ROW_AIR } from './page-format.ts';
 import { cutToFit, wrapToFit } from './fit-text.ts';
+import { lineWidth } from './type-width.ts';
 
-/** A column as it is asked for: its share of the table's width and how many lines a cell may take. */
+/**
+ * A column as it is asked for: its share of the table's width and how many lines a cell may take. Figures (to the right)
+ * and the words of a status (strong) are never cut: their column grows at the cost of the texts.
+ */
 export interface Column {
   readonly head: string;
   readonly share: number;
   readonly align?: 'right';
   readonly lines?: number;
-  /** set in semibold */
+  /** never cut, like a figure */
+  readonly whole?: boolean;
+  /** set in semibold; never cut */
   readonly strong?: boolean;
 }
 /** A row of plain texts, not fitted yet. `below` is a second line over the whole width of the table. */
@@ -54,8 +60,7 @@ export type TableWith = (shows: (row: FittedRow, index: number) => boolean, note
 
 /** Every text is fitted to its column once; which rows are shown is decided later. */
 export function fitTable(table: PlainTable, width: number): TableWith {
-  const shares = table.columns.reduce((sum, c) => sum + c.share, 0);
-  const columns = table.columns.map((c) => ({ ...c, width: (c.share / shares) * width }));
+  const columns = fitColumns(table, width);
   const rows = table.rows.map((row): FittedRow => ({
     cells: row.cells.map((text, i) => fitCell(text, columns[i]!)),
     below: row.below === undefined ? null : cutToFit(row.below, width - CELL_AIR, NOTE.size),
@@ -73,9 +78,29 @@ export function fitTable(table: PlainTable, width: number): TableWith {
   };
 }
 
+const cutOf = (column: Column) => (column.strong ? 'caption' : 'narrow');
+const isWhole = (column: Column): boolean =>
+  column.align === 'right' || column.strong === true || column.whole === true;
+
+function fitColumns({ columns, rows }: PlainTable, width: number): FittedTable['columns'] {
+  const shares = columns.reduce((sum, c) => sum + c.share, 0);
+  const wanted = columns.map((column, i) => {
+    const share = (column.share / shares) * width;
+    if (!isWhole(column)) return share;
+    const widest = Math.max(
+      lineWidth(column.head, BODY.size),
+      ...rows.map(({ cells }) => lineWidth(cells[i] ?? '', BODY.size, cutOf(column))),
+    );
+    return Math.max(share, widest + CELL_AIR);
+  });
+  const texts = columns.reduce((sum, column, i) => (isWhole(column) ? sum : sum + wanted[i]!), 0);
+  const left = texts - (wanted.reduce((sum, w) => sum + w, 0) - width);
+  return columns.map((column, i) => ({ ...column, width: isWhole(column) ? wanted[i]! : (wanted[i]! * left) / texts }));
+}
+
 function fitCell(text: string, column: FittedTable['columns'][number]): readonly string[] {
   const room = column.width - CELL_AIR;
   return (column.lines ?? 1) === 1
-    ? [cutToFit(text, room, BODY.size, column.strong ? 'caption' : 'narrow')]
+    ? [cutToFit(text, room, BODY.size, cutOf(column))]
     : wrapToFit(text, room, BODY.size, column.lines ?? 1);
 }
