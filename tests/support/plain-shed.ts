@@ -111,6 +111,17 @@ const fromLog = (logId: string, buttAt: 'start' | 'end' = 'start'): Stock => ({
   buttAt,
 });
 
+/** A strip whose weight is said to be none, so that the weight of a line is that of its logs and covering. */
+const WEIGHTLESS: Stock = {
+  kind: 'typed',
+  name: 'strip',
+  FbSIn3Psi: 1,
+  VallowLb: 1,
+  EIPsiIn4: 1,
+  heavyPlf: 0,
+  lightPlf: 0,
+};
+
 /** Length of every beam log of the plain shed [in]. */
 export const BEAM_LOG_IN = 240;
 export const POST_LOG_IN = 160;
@@ -174,7 +185,7 @@ export function plainShed(change: Partial<Measures> = {}): Project {
       yIn,
       height: i === m.bearing.line ? { of: m.bearing.of, zIn: m.bearing.zIn } : null,
       set: m.set,
-      strip: { stock: null, thicknessIn: m.stripIn, shims: 'shims' },
+      strip: { stock: WEIGHTLESS, thicknessIn: m.stripIn, shims: 'shims' },
     })),
     roofPlanes: [
       {

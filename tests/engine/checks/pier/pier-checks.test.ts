@@ -1,0 +1,174 @@
+import { describe, expect, it } from 'vitest';
+import { footRows, pierSites } from '../../../../src/engine/checks/pier/pier-checks.ts';
+import { footIndex } from '../../../../src/engine/frame/read-response.ts';
+import type { CheckRow } from '../../../../src/engine/evaluation.ts';
+import type { Foot, Project } from '../../../../src/engine/project/model.ts';
+import { plainShed, type Measures } from '../../../support/plain-shed.ts';
+import { lineBench, placed } from '../../frame/line-bench.ts';
+import { handResponse, siteOf, verdict } from '../sites.ts';
+
+const ID = 'post-0-0';
+/** Round shaft of 18 in., 48 long, its top 6 above the ground: 42 in the ground; 145 pcf; soil 100 pcf, 1500 psf. */
+const SHAFT_FT2 = (Math.PI * 1.5 ** 2) / 4;
+const PIER_LB = SHAFT_FT2 * 4 * 145;
+const SOIL_LB = SHAFT_FT2 * 3.5 * 100;
+
+/** The first foot pressed down and pushed along the line [lb]. */
+function standing(project: Project, downLb: number, alongLb = 0) {
+  const { context } = lineBench(project);
+  const foot = footIndex(context.frame.layout, context.frame.mesh.posts[0]!);
+  return {
+    sites: pierSites(context),
+    r: handResponse(context, [
+      [foot, alongLb],
+      [foot + 1, downLb],
+    ]),
+  };
+}
+const verdictOf = (project: Project, ruleId: string, downLb: number, alongLb = 0) => {
+  const { sites, r } = standing(project, downLb, alongLb);
+  return verdict(siteOf(sites, ruleId, ID), r);
+};
+
+const given = <T>(value: T | null) => ({ value, givenBy: 'department', date: null }) as const;
+const onSoil = (soil: Partial<Project['site']['soil']>, measures: Partial<Measures> = {}): Project => {
+  const shed = plainShed(measures);
+  return { ...shed, site: { ...shed.site, soil: { ...shed.site.soil, ...soil } } };
+};
+
+describe('a pier under a post', () => {
+  it('[pier.bearing] presses with the post and its own weight less the soil it replaced, over its base', () => {
+    const v = verdictOf(plainShed(), 'pier.bearing', 2000);
+    expect(v.demand!.value).toBeCloseTo((2000 + PIER_LB - SOIL_LB) / SHAFT_FT2, 6);
+    expect(v.capacity!.value).toBe(1500);
+  });
+
+  it('[pier.bearing] on a pad bears on the pad, whose weight and soil count too', () => {
+    const pad = { acrossIn: 30, thickIn: 10, tied: true };
+    const v = verdictOf(plainShed({ pad }), 'pier.bearing', 5000);
+    const more = (6.25 * 10) / 12;
+    expect(v.demand!.value).toBeCloseTo((5000 + PIER_LB + more * 145 - SOIL_LB - more * 100) / 6.25, 6);
+  });
+
+  it('[pier.bearing] [pier.sideways] of soil nobody presumes a value for are not given', () => {
+    const mud = onSoil({ bearingPsf: given<number>(null), lateralPsfPerFt: given<number>(null) });
+    for (const rule of ['pier.bearing', 'pier.sideways'])
+      expect(verdictOf(mud, rule, 2000, 100)).toMatchObject({ status: 'notGiven', reason: { code: 'soilNotGiven' } });
+  });
+
+  // ASCE 7-16 2.4.1, combination 7: 0.6 of the pier's weight.
+  it('[pier.uplift] holds six tenths of its weight, and of its pad where that is tied', () => {
+    const plain = verdictOf(plainShed(), 'pier.uplift', -400);
+    expect([plain.demand!.value, plain.capacity!.value.toFixed(6)]).toEqual([400, (0.6 * PIER_LB).toFixed(6)]);
+    expect(verdictOf(plainShed(), 'pier.uplift', 400).demand!.value).toBe(0);
+    const pad = { acrossIn: 30, thickIn: 10, tied: true };
+    const tied = verdictOf(plainShed({ pad }), 'pier.uplift', -400).capacity!.value;
+    expect(tied).toBeCloseTo(0.6 * (PIER_LB + (6.25 * 10 * 145) / 12), 6);
+    const loose = verdictOf(plainShed({ pad: { ...pad, tied: false } }), 'pier.uplift', -400).capacity!.value;
+    expect(loose).toBeCloseTo(0.6 * PIER_LB, 6);
+  });
+
+  it('[pier.uplift] counts soil straight above a tied pad only where that was chosen', () => {
+    const shed = plainShed({ pad: { acrossIn: 30, thickIn: 10, tied: true } });
+    const without = verdictOf(shed, 'pier.uplift', -400).capacity!.value;
+    const chosen: Project = { ...shed, calculation: { ...shed.calculation, soilAboveCountsInUplift: true } };
+    expect(verdictOf(chosen, 'pier.uplift', -400).capacity!.value - without).toBeCloseTo(
+      0.6 * (6.25 - SHAFT_FT2) * 3.5 * 100,
+      6,
+    );
+  });
+
+  // IBC 2018 equation 18-1: d = A/2 (1 + sqrt(1 + 4.36 h / A)), A = 2.34 P / (S1 b), S1 = 150 d / 3; round shaft 1.5 ft.
+  // proof [pier.sideways]: closed-form - IBC 2018 eq. 18-1 put back with the depth found, h from the ground to the foot
+  it('[pier.sideways] the depth found satisfies the pole equation, its push at the foot of the post', () => {
+    const v = verdictOf(plainShed(), 'pier.sideways', 3000, -500);
+    const d = v.demand!.value;
+    const A = (2.34 * 500) / (((150 * d) / 3) * 1.5);
+    expect((A / 2) * (1 + Math.sqrt(1 + (4.36 * (7 / 12)) / A))).toBeCloseTo(d, 6);
+    expect(v.capacity!.value).toBeCloseTo(3.5, 9);
+    expect(v.ratio!).toBeCloseTo(d / 3.5, 9);
+  });
+
+  it('[pier.sideways] a square shaft presses with its diagonal', () => {
+    const shed = plainShed();
+    const groups = shed.groups.map((g) =>
+      g.role === 'post' && g.foot.kind === 'pier'
+        ? { ...g, foot: { ...g.foot, shaft: { shape: 'square', acrossIn: 12, lengthIn: 48 } as const } }
+        : g,
+    );
+    const d = verdictOf({ ...shed, groups }, 'pier.sideways', 3000, 500).demand!.value;
+    const A = (2.34 * 500) / (((150 * d) / 3) * Math.SQRT2);
+    expect((A / 2) * (1 + Math.sqrt(1 + (4.36 * (7 / 12)) / A))).toBeCloseTo(d, 6);
+  });
+
+  it('[pier.uplift] takes a weight that was typed', () => {
+    const typed: Project = { ...plainShed(), instead: [{ what: 'pierWeightLb', of: ID, value: 900, why: 'boulder' }] };
+    expect(verdictOf(typed, 'pier.uplift', -400).capacity!.value).toBeCloseTo(540, 9);
+    expect(verdictOf(typed, 'pier.bearing', 2000).demand!.value).toBeCloseTo((2900 - SOIL_LB) / SHAFT_FT2, 6);
+  });
+});
+
+describe('what no load decides of a pier', () => {
+  const rowOf = (project: Project, ruleId: string): CheckRow | undefined =>
+    footRows(
+      project,
+      placed(project).posts.filter(({ id }) => id === ID),
+    ).find((row) => row.ruleId === ruleId);
+  const withFrost = (frostIn: number | null, measures: Partial<Measures> = {}): Project => {
+    const shed = plainShed(measures);
+    return { ...shed, site: { ...shed.site, frostDepthIn: given(frostIn) } };
+  };
+
+  it('[pier.pad] may reach as far as it is thick; farther is outside without steel', () => {
+    // the square with the area of an 18 in. circle is 15.952; a pad of 36 reaches 10.024 beyond
+    const reach = (36 - 18 * Math.sqrt(Math.PI / 4)) / 2;
+    const pass = rowOf(plainShed({ pad: { acrossIn: 36, thickIn: 12, tied: true } }), 'pier.pad')!;
+    expect(pass.status).toBe('pass');
+    expect(pass.ratio!).toBeCloseTo(reach / 12, 9);
+    const far = rowOf(plainShed({ pad: { acrossIn: 36, thickIn: 10, tied: true } }), 'pier.pad')!;
+    expect([far.status, far.reason?.code]).toEqual(['outside', 'padTooWide']);
+    expect(rowOf(plainShed(), 'pier.pad')).toBeUndefined();
+  });
+
+  // proof [pier.frost]: no-equation - depth in the ground against the depth of frost that the department gives
+  it('[pier.frost] stands as deep as the frost, the pad counted; without a given depth nobody knows', () => {
+    expect(rowOf(withFrost(42), 'pier.frost')!).toMatchObject({ status: 'pass', ratio: 1 });
+    expect(rowOf(withFrost(43), 'pier.frost')!.status).toBe('fail');
+    expect(rowOf(withFrost(50, { pad: { acrossIn: 30, thickIn: 10, tied: true } }), 'pier.frost')!.status).toBe('pass');
+    expect(rowOf(withFrost(null), 'pier.frost')!.status).toBe('notGiven');
+  });
+
+  // proof [pier.top]: no-equation - a level that nobody has measured is said to be not given
+  it('[pier.top] that nobody has measured is not given', () => {
+    const shed = plainShed();
+    const members = shed.members.map((m) => (m.role === 'post' ? { ...m, pierTopZIn: null } : m));
+    expect(rowOf({ ...shed, members }, 'pier.top')!.status).toBe('notGiven');
+    expect(rowOf(shed, 'pier.top')).toBeUndefined();
+  });
+
+  it('[pier.frost] a shaft that does not reach the ground fails', () => {
+    const shed = withFrost(24, { pierTopsIn: [60, 60], bracesAt: [] });
+    expect(rowOf(shed, 'pier.frost')!).toMatchObject({ status: 'fail', reason: { code: 'pierNotInGround' } });
+  });
+
+  it('[pier.embedded] a post in the ground is outside, and says why', () => {
+    const buried = (treatment: string | null): Project => {
+      const foot: Foot = {
+        kind: 'embedded',
+        depthIn: 48,
+        holeIn: 24,
+        backfill: 'gravel',
+        treatment,
+        fixedBelowGradeIn: 12,
+        fixity: { along: 'pinned', across: 'pinned' },
+      };
+      const shed = plainShed({ bracesAt: [], bearing: { line: 0, of: 'bearing', zIn: 100 } });
+      return { ...shed, groups: shed.groups.map((g) => (g.role === 'post' ? { ...g, foot } : g)) };
+    };
+    expect(rowOf(buried(null), 'pier.embedded')).toMatchObject({
+      status: 'outside',
+      reason: { code: 'untreatedInSoil' },
+    });
+    expect(rowOf(buried('ground contact'), 'pier.embedded')!.reason?.code).toBe('embeddedNotComputed');
+  });
+});
