@@ -4,6 +4,7 @@ import type { RoofForm } from '../../data/loads/free-roof-main.ts';
 import { areKnotsMeasured, isGrainRead } from '../material/strength-ratio.ts';
 import { logValues } from '../material/log-values.ts';
 import type { Given, Project } from '../project/model.ts';
+import { isComputed } from '../loads/own-live.ts';
 import type { SitePressures } from '../loads/site/site-pressures.ts';
 import { plainRow } from './site-of-check.ts';
 
@@ -55,9 +56,7 @@ function outsideRows(project: Project, site: SitePressures, form: RoofForm | nul
   if (project.site.seismic) add('site.seismic', 'site', 'seismicNotComputed');
   if ((project.surroundings.goods?.leansOnLines.length ?? 0) > 0) add('site.goods', 'site', 'goodsLeanNotComputed');
   for (const own of project.ownLoads) {
-    const computed =
-      own.kind === 'live' && own.direction === 'down' && (own.where.on === 'line' || own.where.on === 'stretch');
-    if (!computed) add('site.ownLoad', own.id, 'ownLoadNotComputed', { name: own.name });
+    if (!isComputed(project, own)) add('site.ownLoad', own.id, 'ownLoadNotComputed', { name: own.name });
   }
   if (project.members.some((m) => m.role === 'tie' || (m.role === 'brace' && m.to !== 'line')))
     add('sway.across', 'ties', 'transverseNotComputed');

@@ -1,3 +1,4 @@
+import type { LoadDuration } from '../../data/loads/combinations.ts';
 import type { Message } from '../message.ts';
 
 export type CaseKind = 'dead' | 'ownLive' | 'roofLive' | 'snow' | 'wind' | 'notional';
@@ -9,6 +10,8 @@ export interface LoadCase {
   readonly words: Message;
   /** pushes the frame line sideways along x */
   readonly swaysAlong: boolean;
+  /** how long it lasts, where that is not the duration of its kind: counts in the combination that it leads alone */
+  readonly duration?: LoadDuration;
 }
 
 /** A load case as it arrives on one frame line: everything in the plane of the line. */

@@ -29,17 +29,20 @@ export function combine(cases: readonly LoadCase[]): readonly Combination[] {
       );
       return [found.map((loadCase) => ({ loadCase, factor }))];
     });
-    return products(choices).map((chosen) => ({
-      purpose: 'strength' as const,
-      id: [rule.id, ...chosen.map((c) => c.loadCase.id)].join('+'),
-      words: message(rule.words),
-      dead: rule.dead,
-      factors: chosen.map((c) => ({ caseId: c.loadCase.id, factor: c.factor })),
-      duration: rule.duration,
-      durationFactor: durationFactor(rule.duration satisfies LoadDuration),
-      gravityOnly: chosen.every((c) => c.loadCase.kind !== 'wind' && c.loadCase.kind !== 'notional'),
-      swaysAlong: chosen.some((c) => c.loadCase.swaysAlong),
-    }));
+    return products(choices).map((chosen) => {
+      const duration = (alone ? chosen[0]?.loadCase.duration : undefined) ?? rule.duration;
+      return {
+        purpose: 'strength' as const,
+        id: [rule.id, ...chosen.map((c) => c.loadCase.id)].join('+'),
+        words: message(rule.words),
+        dead: rule.dead,
+        factors: chosen.map((c) => ({ caseId: c.loadCase.id, factor: c.factor })),
+        duration,
+        durationFactor: durationFactor(duration satisfies LoadDuration),
+        gravityOnly: chosen.every((c) => c.loadCase.kind !== 'wind' && c.loadCase.kind !== 'notional'),
+        swaysAlong: chosen.some((c) => c.loadCase.swaysAlong),
+      };
+    });
   });
 }
 

@@ -5,7 +5,7 @@ import { insteadOf } from '../project/instead.ts';
 import { emptyLineCase, type LineCase, type LineLoads, type LoadCase } from './cases.ts';
 import { deadPieces, totalDown } from './dead-pieces.ts';
 import type { LineSetting } from './line-setting.ts';
-import { ownLive } from './own-live.ts';
+import { ownLive, ownLiveDuration } from './own-live.ts';
 import { plumbReactions, squareLoads, windReactions } from './rafter-reactions.ts';
 import type { RoofCase, RunOf } from './roof-cases.ts';
 import { alternatePatterns, partialPatterns } from './site/patterns.ts';
@@ -101,7 +101,13 @@ export function lineLoads(
   const dead = deadPieces(context);
   const own = ownLive(context);
   if (own) {
-    cases.push({ id: 'own-live', kind: 'ownLive', words: message('caseOwnLive'), swaysAlong: false });
+    cases.push({
+      id: 'own-live',
+      kind: 'ownLive',
+      words: message('caseOwnLive'),
+      swaysAlong: false,
+      duration: ownLiveDuration(context),
+    });
     lineCases.push(own);
   }
   const heavyLb = totalDown(

@@ -1,10 +1,27 @@
+import type { LoadDuration } from '../../data/loads/combinations.ts';
+import type { OwnLoad, Project } from '../project/model.ts';
 import { emptyLineCase, type LineCase } from './cases.ts';
 import type { LineSetting } from './line-setting.ts';
+
+/** Own loads of this version: live, downward, at points and on stretches of a frame line; others are told in a row. */
+export function isComputed(project: Project, { kind, direction, where }: OwnLoad): boolean {
+  if (kind !== 'live' || direction !== 'down' || (where.on !== 'line' && where.on !== 'stretch')) return false;
+  return project.supportLines.some((line) => line.kind === 'frame' && line.id === where.line);
+}
+
+/** How long what hangs on a line lasts: all of it counts as long as the longest (safe side), at least ten years. */
+export function ownLiveDuration({ project, line }: LineSetting): LoadDuration {
+  const isForEver = project.ownLoads.some(
+    (own) =>
+      isComputed(project, own) && own.duration === 'permanent' && 'line' in own.where && own.where.line === line.id,
+  );
+  return isForEver ? 'permanent' : 'tenYears';
+}
 
 /** Loads the person hangs on the line (points and stretches, downward, live). */
 export function ownLive(c: LineSetting): LineCase | null {
   const points = c.project.ownLoads.flatMap((own) => {
-    if (own.kind !== 'live' || own.direction !== 'down') return [];
+    if (!isComputed(c.project, own)) return [];
     if (own.where.on === 'line' && own.where.line === c.line.id)
       return [{ xIn: own.where.xIn, downLb: own.where.lb, alongLb: 0 }];
     if (own.where.on === 'stretch' && own.where.line === c.line.id)
