@@ -31,12 +31,24 @@ export function Cord({ evaluation, stale }: CordProps) {
         {countsInWords(evaluation)}
         {stale && <span className="stale"> From your last valid entry.</span>}
       </output>
+      <NotYetYours />
       <ol>
         {links.map((link) => (
           <LinkItem key={link.id} link={link} evaluation={evaluation} names={names} isOpen={link.id === open} />
         ))}
       </ol>
     </section>
+  );
+}
+
+/** After pacing out: how much of the shelter is still the example's. */
+function NotYetYours() {
+  const left = useWorkbench(({ project }) => project?.notYetYours.length ?? 0);
+  if (left === 0) return null;
+  return (
+    <p className="aside">
+      {left} values are not yet yours: they stand slanted over a dashed line until you touch them.
+    </p>
   );
 }
 

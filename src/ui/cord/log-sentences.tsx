@@ -96,7 +96,7 @@ function withStationBetween(project: Project, log: Log): Project {
   });
 }
 
-export function SpeciesChoice({ woodId, of }: { readonly woodId: string; readonly of: string }) {
+function SpeciesChoice({ woodId, of }: { readonly woodId: string; readonly of: string }) {
   const species = useWorkbench(({ project }) => project?.woods.find(({ id }) => id === woodId)?.species ?? '');
   const names = CLEAR_WOOD.map(({ name }) => name);
   const listed = names.includes(species) ? names : [species, ...names];

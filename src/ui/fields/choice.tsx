@@ -21,6 +21,7 @@ const NOT_AMONG_THEM = '';
 function useChoice({ path, label, choices }: ChoiceProps) {
   const id = useId();
   const value = useWorkbench(({ project }) => (project ? valueAt(project, path) : undefined));
+  const isNotYet = useWorkbench(({ project }) => project?.notYetYours.includes(path) ?? false);
   const [refusal, setRefusal] = useState<string | null>(null);
   const chosen = choices.findIndex((choice) => same(choice.value, value));
   const onChange = (event: ChangeEvent<HTMLSelectElement>): void => {
@@ -47,6 +48,7 @@ function useChoice({ path, label, choices }: ChoiceProps) {
   return {
     id,
     noteId: `${id}note`,
+    isNotYet,
     refusal,
     options,
     box: {
@@ -61,25 +63,17 @@ function useChoice({ path, label, choices }: ChoiceProps) {
 
 /** A choice inside a sentence: blue and dotted like every other thing that is yours. */
 export function YoursChoice(props: ChoiceProps) {
-  const { box, options, noteId, refusal } = useChoice(props);
+  const { box, options, noteId, refusal, isNotYet } = useChoice(props);
   return (
     <span className="yours-field">
-      <select {...box} className="yours" aria-label={props.label}>
+      <select
+        {...box}
+        className={isNotYet ? 'yours not-yet' : 'yours'}
+        aria-label={isNotYet ? `${props.label}; not yet yours` : props.label}
+      >
         {options}
       </select>
       <FieldNote id={noteId} fault={refusal} echo={null} floats={false} />
     </span>
-  );
-}
-
-/** A choice with its label above. */
-export function ChoiceField(props: ChoiceProps) {
-  const { id, box, options, noteId, refusal } = useChoice(props);
-  return (
-    <div className="field">
-      <label htmlFor={id}>{props.label}</label>
-      <select {...box}>{options}</select>
-      <FieldNote id={noteId} fault={refusal} echo={null} floats={false} />
-    </div>
   );
 }

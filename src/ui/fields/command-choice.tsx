@@ -11,10 +11,12 @@ interface CommandChoiceProps {
   /** place of what holds now; -1 where nothing is given */
   readonly chosen: number;
   readonly options: readonly CommandOption[];
+  /** what stands there while nothing is chosen */
+  readonly unchosen?: string;
 }
 
 /** A choice in a sentence that changes more than one field, or a field whose alternatives are whole objects. */
-export function CommandChoice({ label, chosen, options }: CommandChoiceProps) {
+export function CommandChoice({ label, chosen, options, unchosen = 'not given' }: CommandChoiceProps) {
   const id = useId();
   return (
     <span className="yours-field">
@@ -30,7 +32,7 @@ export function CommandChoice({ label, chosen, options }: CommandChoiceProps) {
       >
         {chosen < 0 && (
           <option value="-1" disabled>
-            not given
+            {unchosen}
           </option>
         )}
         {options.map(({ words }, i) => (

@@ -1,7 +1,8 @@
 import { useId, useRef, useState } from 'react';
-import type { Project } from '../../engine/project/model.ts';
+import type { NewId, Project } from '../../engine/project/model.ts';
 import { leanToTemplate } from '../../engine/project/templates/lean-to.ts';
 import { shedTemplate } from '../../engine/project/templates/shed.ts';
+import { PaceOut } from '../frame/pace-out.tsx';
 import type { Opening } from '../state/opening.ts';
 import type { OnShelf } from '../state/shelf.ts';
 import { newId } from '../state/use-workbench.ts';
@@ -18,7 +19,7 @@ function numbered(): (prefix: string) => string {
   };
 }
 
-const fresh = (template: typeof shedTemplate): Project => {
+const fresh = (template: (newId: NewId) => Project): Project => {
   const project = template(numbered());
   return { ...project, title: { ...project.title, id: `project-${newId()}` } };
 };
@@ -29,6 +30,7 @@ const whenSaved = new Intl.DateTimeFormat('en-US', { dateStyle: 'medium', timeSt
 export function ProjectMenu({ opening }: { readonly opening: Opening }) {
   const id = useId();
   const file = useRef<HTMLInputElement>(null);
+  const paceOut = useRef<HTMLDialogElement>(null);
   const [kept, setKept] = useState<readonly OnShelf[]>([]);
 
   return (
@@ -48,6 +50,7 @@ export function ProjectMenu({ opening }: { readonly opening: Opening }) {
           currentTarget.value = ''; // the same file can be chosen again after it was mended
         }}
       />
+      <PaceOut dialog={paceOut} newProject={(build) => void opening.openProject(fresh(build))} />
       <div
         id={id}
         popover="auto"
@@ -63,6 +66,7 @@ export function ProjectMenu({ opening }: { readonly opening: Opening }) {
         </ul>
         <h2>Start a new one</h2>
         <ul>
+          <Item menu={id} words="Pace out your own" onClick={() => paceOut.current?.showModal()} />
           <Item
             menu={id}
             words="Free-standing shed roof"

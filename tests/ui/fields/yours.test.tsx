@@ -5,7 +5,6 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { acts, present } from '../../../src/ui/state/use-workbench.ts';
 import { valueAt } from '../../../src/ui/state/value-at.ts';
 import { YoursChoice } from '../../../src/ui/fields/choice.tsx';
-import { LengthField } from '../../../src/ui/fields/labelled-fields.tsx';
 import { Yours } from '../../../src/ui/fields/yours.tsx';
 import { smallProject } from '../state/support.ts';
 
@@ -106,14 +105,6 @@ describe('a quantity in a sentence', () => {
     await user.keyboard('6');
     await user.click(screen.getByRole('button', { name: 'in' }));
     expect(at(POST)).toBe(138);
-  });
-});
-
-describe('a labelled field', () => {
-  it('is found by its label and describes what it takes', () => {
-    render(<LengthField path="roofPlanes[roof].risePer12" label="Pitch" />);
-    const pitch = screen.getByLabelText<HTMLInputElement>('Pitch');
-    expect(pitch.value).toBe('3 in 12');
   });
 });
 

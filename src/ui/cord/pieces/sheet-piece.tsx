@@ -1,7 +1,8 @@
+import { ROOF_MATERIALS } from '../../../data/loads/dead-materials.ts';
 import { setAt } from '../../../engine/project/edits/set-at.ts';
 import type { RoofPlane } from '../../../engine/project/model.ts';
 import { YoursChoice } from '../../fields/choice.tsx';
-import { CommandButton } from '../../fields/command-choice.tsx';
+import { CommandButton, CommandChoice } from '../../fields/command-choice.tsx';
 import { Yours } from '../../fields/yours.tsx';
 import { useOpenProject } from '../../state/use-workbench.ts';
 import { JointSentences } from '../joint-sentences.tsx';
@@ -84,10 +85,15 @@ function Layers({ plane, name, path }: WeightProps & { readonly plane: RoofPlane
           <Yours path={`${list}[${i}].heavyPsf`} label={`${name}: layer ${i + 1}, heavy`} />;{' '}
         </span>
       ))}
-      <CommandButton
-        words="add a layer"
-        perform={(p) => setAt(p, list, [...layers, { name: 'another layer', heavyPsf: 1, lightPsf: 0 }])}
-      />
+      <CommandChoice
+        label={`${name}: one more layer`}
+        chosen={-1}
+        unchosen="one more layer"
+        options={ROOF_MATERIALS.map(({ words, psf }) => ({
+          words: words.toLowerCase(),
+          perform: (p) => setAt(p, list, [...layers, { name: words.toLowerCase(), heavyPsf: psf, lightPsf: psf }]),
+        }))}
+      />{' '}
       {layers.length > 0 && (
         <CommandButton words="take the last away" perform={(p) => setAt(p, list, layers.slice(0, -1))} />
       )}
