@@ -48,6 +48,7 @@ const verdictOf = (project: Project, id: string, x: number, momentLbIn: number, 
 };
 
 describe('cuts of a beam, by side and place', () => {
+  // proof [beam.cuts]: closed-form - the stated limits themselves (NDS 3.2.3, 4.4.3 from memory), both sides of each
   it('[beam.cuts] on the pressed side of an outer third may take a sixth of the log', () => {
     const pass = verdictOf(withCut({ depthIn: 1.5 }), 'cut', 30, 20_000);
     expect([pass.status, pass.demand!.value, pass.capacity!.value]).toEqual(['pass', 1.5, 2]);

@@ -108,6 +108,32 @@ describe('a pier under a post', () => {
   });
 });
 
+describe('a foot that is not free to turn', () => {
+  // proof [post.footTurning]: no-equation - a moment that no rating in pounds answers for is shown and not given
+  it('[post.footTurning] shows its moment and reads not given; a pinned foot asks nothing', () => {
+    const { context } = lineBench(plainShed({ fixity: { lbInPerRad: 2e6 } }));
+    const foot = footIndex(context.frame.layout, context.frame.mesh.posts[0]!);
+    const v = verdict(siteOf(pierSites(context), 'post.footTurning', ID), handResponse(context, [[foot + 2, -7000]]));
+    expect([v.status, v.demand]).toEqual(['notGiven', { value: 7000, unit: 'lb·in' }]);
+    expect(pierSites(lineBench(plainShed()).context).some(({ ruleId }) => ruleId === 'post.footTurning')).toBe(false);
+  });
+
+  it('[pier.sideways] counts that moment beside the push', () => {
+    const { context } = lineBench(plainShed({ fixity: { lbInPerRad: 2e6 } }));
+    const foot = footIndex(context.frame.layout, context.frame.mesh.posts[0]!);
+    const d = verdict(
+      siteOf(pierSites(context), 'pier.sideways', ID),
+      handResponse(context, [
+        [foot, 300],
+        [foot + 2, 6000],
+      ]),
+    ).demand!.value;
+    const A = (2.34 * 300) / (((150 * d) / 3) * 1.5);
+    const h = 7 / 12 + 6000 / 12 / 300;
+    expect((A / 2) * (1 + Math.sqrt(1 + (4.36 * h) / A))).toBeCloseTo(d, 6);
+  });
+});
+
 describe('what no load decides of a pier', () => {
   const rowOf = (project: Project, ruleId: string): CheckRow | undefined =>
     footRows(

@@ -120,9 +120,9 @@ describe('a post that is pushed and bent', () => {
     ]);
     const v = verdict(siteOf(postSites(context), 'post.bending', ID), r);
     const FcE = euler(lengthOf(context), 8);
-    const fc = 8000 / area(8);
+    const stress = 8000 / area(8);
     const fb = 25_000 / ((Math.PI * 512) / 32);
-    const byHand = (fc / (920 * stability(FcE, 920, 0.8))) ** 2 + fb / (1150 * (1 - fc / FcE));
+    const byHand = (stress / (920 * stability(FcE, 920, 0.8))) ** 2 + fb / (1150 * (1 - stress / FcE));
     expect(v.demand!.value).toBeCloseTo(byHand, 9);
     expect(v.capacity!.value).toBe(1);
   });

@@ -1,0 +1,138 @@
+import { describe, expect, it } from 'vitest';
+import type { RoofForm } from '../../../src/data/loads/free-roof-main.ts';
+import { siteRows } from '../../../src/engine/checks/site-rows.ts';
+import { sitePressures } from '../../../src/engine/loads/site/site-pressures.ts';
+import type { Project, Site } from '../../../src/engine/project/model.ts';
+import { plainShed } from '../../support/plain-shed.ts';
+import { placed } from '../frame/line-bench.ts';
+
+/** Rows of a project as status and reason by rule and place. */
+function rowsOf(project: Project, form: RoofForm | null = 'monoslope'): readonly string[] {
+  const shelter = placed(plainShed());
+  const site = sitePressures(
+    project.site,
+    project.code,
+    {
+      form: form ?? 'monoslope',
+      slopeDeg: project.roofPlanes[0]!.risePer12 > 12 ? 50 : shelter.planes[0]!.slopeDeg,
+      slippery: true,
+      unobstructed: true,
+      meanRoofHeightFt: 10,
+      planAlongFt: 17,
+      planAcrossFt: 13.5,
+      blockedShare: 0,
+      closedSides: project.surroundings.closed.length,
+    },
+    { kz: 'formula', kd: null, gustFactor: null },
+  );
+  return siteRows(project, site, form).map((row) => {
+    const place = row.place.name === '' ? row.memberId : row.place.name;
+    return `${row.ruleId} ${place}: ${row.status} ${row.reason?.code ?? ''}`;
+  });
+}
+
+const withSite = (change: Partial<Site>): Project => {
+  const shed = plainShed();
+  return { ...shed, site: { ...shed.site, ...change } };
+};
+const around = (change: Partial<Project['surroundings']>): Project => {
+  const shed = plainShed();
+  return { ...shed, surroundings: { ...shed.surroundings, ...change } };
+};
+const guess = <T>(value: T | null) => ({ value, givenBy: 'guess', date: null }) as const;
+
+describe('rows of the site', () => {
+  it('a shelter with everything given has none', () => {
+    expect(rowsOf(plainShed())).toEqual([]);
+  });
+
+  // proof [site.value]: no-equation - a value that is missing or only guessed is said to be not given
+  it('[site.value] a guess counts as not given, and so does a blank', () => {
+    expect(rowsOf(withSite({ riskCategory: guess('II' as const) }))).toEqual([
+      'site.value site.riskCategory: notGiven guessedValue',
+    ]);
+    expect(rowsOf(withSite({ groundSnowPsf: guess<number>(null) }))).toEqual([
+      'site.value site.groundSnowPsf: notGiven missingGroundSnow',
+    ]);
+    const soil = { ...plainShed().site.soil, bearingPsf: guess(1500) };
+    expect(rowsOf(withSite({ soil }))).toEqual(['site.value site.soil.bearingPsf: notGiven guessedValue']);
+  });
+
+  it('[site.value] what the owner judged on the spot is given', () => {
+    expect(rowsOf(withSite({ exposure: { value: 'B', givenBy: 'owner', date: null } }))).toEqual([]);
+  });
+
+  // proof [site.edition]: no-equation - another edition of the load standard is outside, by name
+  it('[site.edition] another edition of the load standard is outside', () => {
+    const shed = plainShed();
+    const newer: Project = {
+      ...shed,
+      code: { ...shed.code, loads: { value: 'ASCE 7-22', givenBy: 'department', date: null } },
+    };
+    expect(rowsOf(newer)).toEqual(['site.edition site: outside editionNotOffered']);
+  });
+
+  // proof [site.driftAndSliding]: no-equation - a lean-to never reads as passing while drift is not computed
+  it('[site.driftAndSliding] beside a higher roof one row stays outside', () => {
+    const neighbour: Project['surroundings']['neighbour'] = {
+      side: 'yMinus',
+      ledgerLine: null,
+      gapFt: 0,
+      stepFt: 4,
+      upperLengthFt: 30,
+      eaveToRidgeFt: 14,
+      upperRisePer12: 6,
+      upperSlippery: true,
+      upperCt: 1.1,
+      slidesThisWay: true,
+      ableBy: null,
+    };
+    expect(rowsOf(around({ neighbour }))).toEqual(['site.driftAndSliding site: outside driftNotComputed']);
+  });
+
+  // proof [site.roofForm]: no-equation - what the figures for free roofs do not cover is outside
+  it('[site.roofForm] a form or a slope that the figures do not cover is outside', () => {
+    expect(rowsOf(plainShed(), null)).toEqual(['site.roofForm site: outside roofFormNotCovered']);
+    const shed = plainShed();
+    const steep: Project = { ...shed, roofPlanes: shed.roofPlanes.map((p) => ({ ...p, risePer12: 14 })) };
+    expect(rowsOf(steep)).toEqual(['site.roofForm site: outside slopeOverFigure']);
+  });
+
+  // proof [site.unbalancedSnow]: no-equation - a gable says that unbalanced snow is not computed
+  it('[site.unbalancedSnow] a gable says that unbalanced snow is outside', () => {
+    expect(rowsOf(plainShed(), 'pitched')).toEqual(['site.unbalancedSnow site: outside unbalancedNotComputed']);
+  });
+
+  // proof [site.walledSides]: no-equation - with a wall the roof is no free roof
+  it('[site.walledSides] with a closed side the roof is no free roof', () => {
+    const closed = [{ side: 'yMinus', share: 1, heldBy: 'itself' }] as const;
+    expect(rowsOf(around({ closed }))).toEqual(['site.walledSides site: outside closedSideNotComputed']);
+  });
+
+  // proof [site.goods]: no-equation - goods that push on the frame are outside
+  it('[site.goods] goods that lean on a line are outside', () => {
+    const goods = { blockedShare: 0, heightIn: 60, leansOnLines: ['line-0'] };
+    expect(rowsOf(around({ goods }))).toEqual(['site.goods site: outside goodsLeanNotComputed']);
+  });
+
+  // proof [site.seismic]: no-equation - typed earthquake values are said to be outside, not ignored
+  it('[site.seismic] typed earthquake values are outside', () => {
+    expect(rowsOf(withSite({ seismic: { sds: 0.4, sd1: 0.2, r: 1.5, rGivenBy: 'engineer' } }))).toEqual([
+      'site.seismic site: outside seismicNotComputed',
+    ]);
+  });
+
+  // proof [site.ownLoad]: no-equation - an own load of a kind that is not computed has a row of its own
+  it('[site.ownLoad] a live load down on a line is computed, every other has a row', () => {
+    const base = { name: 'swing', kind: 'live', duration: 'tenYears', removable: true, direction: 'down' } as const;
+    const ownLoads: Project['ownLoads'] = [
+      { ...base, id: 'down', where: { on: 'line', line: 'line-0', xIn: 40, lb: 100 } },
+      { ...base, id: 'aside', direction: 'xPlus', where: { on: 'line', line: 'line-0', xIn: 40, lb: 100 } },
+      { ...base, id: 'post', where: { on: 'member', member: 'post-0-0', atIn: 40, lb: 100 } },
+    ];
+    expect(rowsOf({ ...plainShed(), ownLoads })).toEqual([
+      'site.ownLoad aside: outside ownLoadNotComputed',
+      'site.ownLoad post: outside ownLoadNotComputed',
+    ]);
+  });
+});
