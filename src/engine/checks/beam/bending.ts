@@ -1,4 +1,5 @@
 import { clause } from '../../../data/sources.ts';
+import { outside } from '../../check.ts';
 import type { LineResponse } from '../../frame/line-frame.ts';
 import type { Note } from '../../note.ts';
 import { put } from '../../note.ts';
@@ -7,6 +8,7 @@ import type { CheckSite } from '../site-of-check.ts';
 import { forcePut, isStrength, valuesIn, type LineCheckContext } from '../line-context.ts';
 import { adjustedBending } from '../wood/bending.ts';
 import { durationFactor } from '../wood/duration.ts';
+import { roundStability, sawnStability } from './sawn-stability.ts';
 import { stretchedCuts, worstStation, type BeamStation, type BeamStretch } from './beam-sections.ts';
 
 /** Net section of a cut that is stretched counts with twice the bending stress (own rule). */
@@ -15,13 +17,16 @@ export const STRETCHED_CUT = 2;
 /**
  * Bending of a tapering beam, station by station; the worst section is a result, not an assumption.
  * The small thrust that braces put into the beam is added as pull at Fb / Ft, whichever way it acts (safe side).
- * @source NDS 3.3, 3.9.1; round sections with CL = 1 (3.3.3.1)
+ * @source NDS 3.3, 3.9.1; round sections with CL = 1 (3.3.3.1), sawn ones by 3.3.3
  */
 export function beamBendingSite(context: LineCheckContext, on: BeamStretch): CheckSite<LineResponse> {
   const values = valuesIn(context, on.beam.id);
   const place = { kind: on.stretch.kind, name: on.stretch.name } as const;
   if (!values) return typedBendingSite(context, on);
   const pullShare = values.FbPsi / values.FtPsi;
+  const { kind, fromXIn, toXIn } = on.stretch;
+  const stick = on.beam.stick;
+  const stability = stick?.kind === 'sawn' ? sawnStability(stick, values, kind, toXIn - fromXIn) : roundStability;
   const stress = (s: BeamStation, v: Float64Array): number => {
     const bent = (stretchFactor(s, v) * Math.abs(v[s.moment]!)) / s.section.modulusIn3;
     return bent + (pullShare * Math.abs(v[s.axial]!)) / s.section.areaIn2;
@@ -33,6 +38,7 @@ export function beamBendingSite(context: LineCheckContext, on: BeamStretch): Che
     place,
     unit: 'psi',
     applies: isStrength,
+    stops: (r) => (stability(r.combination.durationFactor).outside ? outside({ code: 'rollsOver', values: {} }) : null),
     demand: (r, note) => {
       const s = worst(r);
       const total = stress(s, r.values);
@@ -42,7 +48,8 @@ export function beamBendingSite(context: LineCheckContext, on: BeamStretch): Che
     capacity: (r, note) => {
       if (note) durationFactor(r.combination.duration, note);
       for (const step of note ? values.steps.Fb : []) note?.(step);
-      return adjustedBending(values.FbPsi, r.combination.durationFactor, 1, 1, note);
+      const CD = r.combination.durationFactor;
+      return adjustedBending(values.FbPsi, CD, stability(CD, note).CL, 1, note);
     },
     worstAt: (r) => worst(r).atIn,
     reason: (r) => {
