@@ -11,9 +11,10 @@ import { ratedSite } from '../joints/rated-site.ts';
 import { forcePut, isStrength, tellForce, valuesIn, type LineCheckContext } from '../line-context.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { adjustedCompression, GREATEST_SLENDERNESS, slenderness } from '../wood/column.ts';
-import { pullAndBending, resultantMoment, roundPushAndBending } from '../wood/interaction.ts';
+import { pullAndBending } from '../wood/interaction.ts';
 import { acrossMoment } from './across-wind.ts';
-import { allowableColumn, columnPlanes, smallerFcE, type ColumnPlane } from './column.ts';
+import { allowableColumn, columnPlanes, type ColumnPlane } from './column.ts';
+import { pushAndBendingOf } from './push-and-bending.ts';
 import { greatestPush, postStations, stretchFactor, type PostStation } from './post-stations.ts';
 
 /** Every check of the posts of a line. */
@@ -142,7 +143,7 @@ function crushingSite(
 
 /**
  * Push and bending together at every station: fb on the net section there, fc on the representative section.
- * Moments of both planes as a vector; the smaller Euler stress.
+ * Moments of both planes together.
  * @source NDS 3.9.2
  */
 function interactionSite(
@@ -153,7 +154,7 @@ function interactionSite(
   values: DesignValues,
 ): CheckSite<LineResponse> {
   const area = Math.min(...planes.map((p) => p.areaIn2));
-  const FcE = smallerFcE(planes);
+  const pushAndBending = pushAndBendingOf(chain.post.stick!, planes, values);
   const across = acrossMoment(context, chain);
   const allowable = new Map<number, number>();
   const FcPrime = (CD: number): number => {
@@ -165,9 +166,15 @@ function interactionSite(
     if (s.section.areaIn2 === 0) return Infinity; // a housing goes through the post
     const CD = r.combination.durationFactor;
     const fc = Math.max(0, -r.values[s.axial]!) / area;
-    const My = across(r, s.atIn, note);
-    const M = resultantMoment(stretchFactor(s, r.values, STRETCHED_CUT) * r.values[s.moment]!, My, note);
-    return roundPushAndBending(fc, FcPrime(CD), M / s.section.modulusIn3, values.FbPsi * CD, FcE, note);
+    const at = {
+      fcPsi: fc,
+      FcAllowablePsi: FcPrime(CD),
+      alongLbIn: stretchFactor(s, r.values, STRETCHED_CUT) * r.values[s.moment]!,
+      acrossLbIn: across(r, s.atIn, note),
+      modulusIn3: s.section.modulusIn3,
+      CD,
+    };
+    return pushAndBending(at, note);
   };
   const worst = (r: LineResponse): PostStation => {
     let found = stations[0]!;
