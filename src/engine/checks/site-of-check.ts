@@ -26,9 +26,15 @@ export interface CheckSite<Response> {
   readonly worstAt?: (response: Response) => number;
   /** a stated departure that rides along with the verdict */
   readonly reason?: (response: Response) => Message | null;
-  /** power of the diameter that the capacity grows with while forces are held; for inches to spare */
-  readonly grows?: { readonly power: 1 | 2 | 3 | 4; readonly diameterAt: (response: Response) => number };
+  /** how the capacity grows with the diameter while forces are held; for inches to spare */
+  readonly grows?: {
+    /** power of the diameter; of a column, which gains stability as well as area, the least and the most it can be */
+    readonly power: Power | readonly [least: Power, most: Power];
+    readonly diameterAt: (response: Response) => number;
+  };
 }
+
+type Power = 1 | 2 | 3 | 4;
 
 /** What a response is called in rows: which combination and which scenario. */
 export interface Named {
@@ -97,7 +103,7 @@ export function worstRow<R>(site: CheckSite<R>, group: CheckGroup<R>, labels: re
     ratios: { labels, values: ratios },
     spareIn:
       site.grows && verdict.ratio !== null
-        ? site.grows.diameterAt(response) * (1 - verdict.ratio ** (1 / site.grows.power))
+        ? site.grows.diameterAt(response) * (1 - verdict.ratio ** (1 / powerFor(site.grows.power, verdict.ratio)))
         : null,
     spareLb:
       verdict.demand && verdict.capacity && verdict.capacity.unit === 'lb'
@@ -105,6 +111,10 @@ export function worstRow<R>(site: CheckSite<R>, group: CheckGroup<R>, labels: re
         : null,
   };
 }
+
+/** Where a range is known, the power that leaves less to spare or asks for more (safe side). */
+const powerFor = (power: Power | readonly [Power, Power], ratio: number): Power =>
+  typeof power === 'number' ? power : power[ratio <= 1 ? 1 : 0];
 
 /** Rows of a group, in the order of its sites. */
 export function rowsOf<R>(group: CheckGroup<R>): readonly CheckRow[] {

@@ -119,7 +119,7 @@ function axialSites(
         return allowableColumnStress(star, columnStabilityFactor(star, FcE, c, note), note);
       },
       grows: {
-        power: 2,
+        power: [2, 4],
         diameterAt: () => (link.brace.stick?.kind === 'round' ? meanDiameter(link.brace.stick) : sizes.sideIn),
       },
     },

@@ -72,7 +72,7 @@ function woodSites(
         return allowableColumn(planes, values, r.combination.durationFactor, note);
       },
       reason: () => worstPlane(planes).length.reason,
-      grows: { power: 2, diameterAt: () => Math.sqrt((4 * area) / Math.PI) },
+      grows: { power: [2, 4], diameterAt: () => Math.sqrt((4 * area) / Math.PI) },
     },
     crushingSite(context, chain, stations, values),
     interactionSite(context, chain, stations, planes, values),

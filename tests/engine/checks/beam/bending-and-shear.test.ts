@@ -165,6 +165,12 @@ describe('shear of a round beam', () => {
     expect(v.capacity!.value).toBeCloseTo(115, 9);
   });
 
+  it('[beam.shear] putting back the diameter to spare brings the ratio to 1', () => {
+    const r = handResponse(context, [[sectionAtX(context, 76).shear, 2000]]);
+    const spare = rowOver(siteOf(beamSites(context), 'beam.shear', 'beam-0-0', SPAN), [r])!.spareIn!;
+    expect(8000 / (3 * Math.PI * ((10 - spare) / 2) ** 2)).toBeCloseTo(115, 6);
+  });
+
   it('[beam.shear] on a planed log follows V Q / I b of the section left, summed over strips', () => {
     const planed = lineBench(plainShed({ ...even, topFlatIn: 1.5 })).context;
     const s = sectionAtX(planed, 76);

@@ -7,7 +7,7 @@ import { footIndex, sectionsOf } from '../../../../src/engine/frame/read-respons
 import type { Lateral, Project } from '../../../../src/engine/project/model.ts';
 import { plainShed, WOOD, type Measures } from '../../../support/plain-shed.ts';
 import { lineBench } from '../../frame/line-bench.ts';
-import { handResponse, siteOf, thicker, verdict } from '../sites.ts';
+import { handResponse, rowOver, siteOf, thicker, verdict } from '../sites.ts';
 
 const ID = 'post-0-0';
 /** Even posts of 8 in.; a building holds the top both ways, so that Ke is 1. */
@@ -104,6 +104,21 @@ describe('a post that is pushed', () => {
     };
     expect(effectiveLength(typed, post, 'across').lengthIn).toBe(77);
     expect(effectiveLength(typed, post, 'along').lengthIn).toBeCloseTo(2.4 * clear, 9);
+  });
+});
+
+describe('inches to spare of a column', () => {
+  /** P / A over Fc* CP of an even pinned post of diameter d, worked out here. */
+  const ratioOf = (P: number, le: number, d: number): number => P / area(d) / (920 * stability(euler(le, d), 920, 0.8));
+
+  it('[post.push] never promise more than there is, nor ask for less than is missing', () => {
+    const context = contextOf(held());
+    const site = siteOf(postSites(context), 'post.push', ID);
+    for (const P of [4000, 12_000, 20_000, 60_000, 150_000]) {
+      const row = rowOver(site, [handResponse(context, [[at(context, 0)[0]!.axial, -P]])])!;
+      expect(row.ratio!).toBeCloseTo(ratioOf(P, lengthOf(context), 8), 9);
+      expect(ratioOf(P, lengthOf(context), 8 - row.spareIn!)).toBeLessThanOrEqual(1 + 1e-9);
+    }
   });
 });
 
