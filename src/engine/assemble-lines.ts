@@ -7,7 +7,7 @@ import { postSites } from './checks/post/post-checks.ts';
 import { plainRow } from './checks/site-of-check.ts';
 import type { HeldLine } from './checks/sway/rated-along.ts';
 import { alongSystem, swayAlongRows, swayAlongSites, swayForce } from './checks/sway/sway-checks.ts';
-import { notGiven, outside, judge } from './check.ts';
+import { breaks, judge, notGiven, outside } from './check.ts';
 import type { CheckRow, LineReport } from './evaluation.ts';
 import { analyseLine, type BraceModel } from './frame/line-frame.ts';
 import { membersOfLine, type LineMembers } from './frame/line-mesh.ts';
@@ -256,7 +256,13 @@ function unanalysed(
   const whole = { kind: 'whole', name: '' } as const;
   const verdict = blocked.status === 'outside' ? outside(blocked.reason) : notGiven(blocked.reason);
   const rows: CheckRow[] = [
-    plainRow('frame.stands', members.line.id, whole, verdict),
+    // a mechanism is a broken rule; its forces are what the method does not reach
+    plainRow(
+      'frame.stands',
+      members.line.id,
+      whole,
+      blocked.reason.code === 'lineIsMechanism' ? breaks(blocked.reason) : verdict,
+    ),
     ...members.beams.map((b) => plainRow('beam.bending', b.id, whole, verdict)),
     ...members.posts.map((p) => plainRow('post.push', p.id, whole, verdict)),
     ...members.braces.map((b) => plainRow('brace.push', b.id, whole, verdict)),

@@ -6,6 +6,7 @@ import { beamStretches } from './beam-sections.ts';
 import { cutSites } from './cuts.ts';
 import { sagSites } from './sag.ts';
 import { seatSites } from './seat.ts';
+import { spliceSites } from './splice.ts';
 import { beamShearSite, endNotchSite, endSeatCut } from './shear.ts';
 
 /** Every check of the beams of a line, stretch by stretch and seat by seat. */
@@ -26,5 +27,6 @@ export function beamSites(context: LineCheckContext): readonly CheckSite<LineRes
         }),
     ),
   ]);
-  return [...byStretch, ...posts.flatMap((p) => p.post.seats.flatMap((s) => seatSites(context, p, s)))];
+  const bySeat = posts.flatMap((p) => p.post.seats.flatMap((s) => seatSites(context, p, s)));
+  return [...byStretch, ...bySeat, ...spliceSites(context)];
 }
