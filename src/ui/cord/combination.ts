@@ -18,7 +18,7 @@ export function combinationInWords(
   const head = known ? say(known.words) : standard ? MESSAGES[standard.words] : (service ?? '');
   const cases = caseIds.flatMap((id) => {
     const found = loads.cases.find((each) => each.id === id);
-    return found ? [say(withPattern(found.words))] : [];
+    return found ? [say(sayCase(found.words))] : [];
   });
   const patterns = cases.length > 0 ? `: ${cases.map(lowerCase).join('; ')}` : '';
   return `${head}${patterns}${scenario === '' || head === '' ? scenario : `; ${scenario}`}`;
@@ -34,7 +34,8 @@ const PATTERNS: readonly (readonly [RegExp, MessageCode])[] = [
   [/^even$/, 'liveEvenOnly'],
 ];
 
-function withPattern(words: Message): Message {
+/** A load case whose pattern is said, not named. */
+export function sayCase(words: Message): Message {
   const { pattern } = words.values;
   if (typeof pattern !== 'string') return words;
   for (const [shape, code] of PATTERNS) {

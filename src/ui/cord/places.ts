@@ -37,7 +37,13 @@ export function placeInWords(row: Pick<CheckRow, 'place' | 'ruleId'>, names: Nam
   return [stretchInWords(kind, name, names, system), station].filter((part) => part !== null && part !== '').join(', ');
 }
 
-function stretchInWords(kind: CheckRow['place']['kind'], name: string, names: Names, system: UnitSystem): string {
+/** Where a part named by ids lies; '' where nothing is known by that name. */
+export function stretchInWords(
+  kind: CheckRow['place']['kind'],
+  name: string,
+  names: Names,
+  system: UnitSystem,
+): string {
   const called = (id: string): string | undefined => names.get(id) ?? ENDS[id];
   const [from, to] = name.split('~');
   if (from !== undefined && to !== undefined) {

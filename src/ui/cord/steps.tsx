@@ -1,30 +1,39 @@
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { SOURCES, type ClauseRef } from '../../data/sources.ts';
 import type { Put, Step } from '../../engine/note.ts';
 import { useWorkbench } from '../state/use-workbench.ts';
 import { showQuantity } from '../units/show-quantity.ts';
 import type { UnitSystem } from '../units/system.ts';
+import { formulaText, stepWords } from './step-words.ts';
 
 /** A calculation line by line: formula, the numbers put in, the result, the clause. Numbers that were computed open further. */
 export function StepList({ steps, label }: { readonly steps: readonly Step[]; readonly label: string }) {
   const system = useWorkbench((state) => state.system);
+  const evaluation = useWorkbench((state) => state.evaluation);
+  const inWords = useMemo(() => stepWords(evaluation), [evaluation]);
   return (
     <ol className="steps" aria-label={label}>
       {steps.map((step, i) => (
-        <OneStep key={`${step.symbol}-${i}`} step={step} system={system} />
+        <OneStep key={`${step.symbol}-${i}`} step={step} system={system} inWords={inWords} />
       ))}
     </ol>
   );
 }
 
-function OneStep({ step, system }: { readonly step: Step; readonly system: UnitSystem }) {
+interface OneStepProps {
+  readonly step: Step;
+  readonly system: UnitSystem;
+  readonly inWords: (words: string) => string;
+}
+
+function OneStep({ step, system, inWords }: OneStepProps) {
   const [open, setOpen] = useState<number | null>(null);
   const opened = open === null ? undefined : step.put[open];
   return (
     <li>
-      <p className="step-words">{step.words}</p>
+      <p className="step-words">{inWords(step.words)}</p>
       <p className="step-formula">
-        <var>{step.symbol}</var> = {step.formula} = <strong>{showQuantity(step.result, system)}</strong>
+        <var>{step.symbol}</var> = {formulaText(step.formula)} = <strong>{showQuantity(step.result, system)}</strong>
       </p>
       {step.put.length > 0 && (
         <ul className="step-puts">
@@ -32,7 +41,7 @@ function OneStep({ step, system }: { readonly step: Step; readonly system: UnitS
             <li key={`${put.symbol}-${i}`}>
               <var>{put.symbol}</var>{' '}
               <PutValue put={put} system={system} isOpen={open === i} onOpen={() => setOpen(open === i ? null : i)} />{' '}
-              <span className="quiet">{put.words}</span>
+              <span className="quiet">{inWords(put.words)}</span>
             </li>
           ))}
         </ul>

@@ -1,0 +1,23 @@
+import { say } from '../../data/words/say.ts';
+import type { Evaluation } from '../../engine/evaluation.ts';
+import { sayCase } from './combination.ts';
+import { lowerCase } from './letter-case.ts';
+import { namesOf, stretchInWords } from './places.ts';
+
+/** Puts what a step names by id (a load case, a stretch of a line, a post) into the words of the drawing. */
+export function stepWords(evaluation: Evaluation | null): (words: string) => string {
+  if (!evaluation) return (words) => words;
+  const names = namesOf(evaluation);
+  const cases = new Map(evaluation.loads.cases.map(({ id, words }) => [id, lowerCase(say(sayCase(words)))]));
+  return (words) =>
+    cases.get(words) ??
+    words.replace(/[\w.-]+~[\w.-]+/, (stretch) => {
+      const kind = /^minus~|~plus$/.test(stretch) ? 'overhang' : 'span';
+      return stretchInWords(kind, stretch, names, 'feet') || stretch;
+    });
+}
+
+/** Symbols of a formula as they are written by hand. */
+const RAISED: Readonly<Record<string, string>> = { '2': '²', '3': '³', '4': '⁴' };
+export const formulaText = (formula: string): string =>
+  formula.replace(/\^([234])(?![\d.])/g, (_, digit: string) => RAISED[digit] ?? digit);

@@ -1,0 +1,104 @@
+import { readFileSync } from 'node:fs';
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { evaluate } from '../../../src/engine/evaluate.ts';
+import type { Evaluation } from '../../../src/engine/evaluation.ts';
+import { parseProject } from '../../../src/engine/project/parse.ts';
+import type { Project } from '../../../src/engine/project/model.ts';
+import { roomOn, SHEET_PAPERS } from '../../../src/ui/sheet/page-format.ts';
+import { planSheet } from '../../../src/ui/sheet/plan-sheet.ts';
+import type { SheetPlan } from '../../../src/ui/sheet/sheet-plan.ts';
+import { randomProject } from '../../support/random-project.ts';
+
+function opened(name: string): { readonly project: Project; readonly evaluation: Evaluation } {
+  const parsed = parseProject(readFileSync(`public/examples/${name}.shelter.json`, 'utf8'));
+  if (!parsed.ok) throw new Error(`${name} is refused`);
+  const answer = evaluate(parsed.project);
+  if (!answer.ok) throw new Error(`${name} has no figures`);
+  return { project: parsed.project, evaluation: answer.evaluation };
+}
+const planOf = (name: string): SheetPlan => {
+  const { project, evaluation } = opened(name);
+  return planSheet(project, evaluation, SHEET_PAPERS.letter, 'feet');
+};
+const wordsOf = (plan: SheetPlan): string =>
+  JSON.stringify([plan.head, plan.site, plan.posts, plan.sideways, plan.logs, plan.checks, plan.joints, plan.assumed]);
+
+describe('the plan of the one page', () => {
+  it('never asks for more than the room of its paper, in feet or metres', () => {
+    fc.assert(
+      fc.property(
+        randomProject(),
+        fc.constantFrom('letter', 'a4'),
+        fc.constantFrom('feet', 'metric'),
+        (project, paper, system) => {
+          const answer = evaluate(project);
+          fc.pre(answer.ok);
+          const plan = planSheet(project, answer.evaluation, SHEET_PAPERS[paper], system);
+          expect(plan.height).toBeLessThanOrEqual(roomOn(SHEET_PAPERS[paper]).height);
+        },
+      ),
+      { seed: 20261125, numRuns: 12 },
+    );
+  });
+
+  it('prints no check twice and only checks of the evaluation', () => {
+    const { project, evaluation } = opened('undersized-shed');
+    const plan = planSheet(project, evaluation, SHEET_PAPERS.a4, 'feet');
+    const keys = [plan.checks, plan.joints, plan.posts].flatMap((t) => t.rows.map((r) => r.checkKey));
+    expect(new Set(keys).size).toBe(keys.length);
+    const known = new Set(evaluation.checks.map((c) => c.key));
+    expect(keys.filter((key) => key === null || !known.has(key))).toEqual([]);
+  });
+
+  it('tells failures at the head, worst first, and how many more there are', () => {
+    const { head } = planOf('undersized-shed');
+    expect(head.verdict.join(' ')).toMatch(/^Does not pass: \d+ checks fail\.$/);
+    expect(head.complaints.length).toBeGreaterThan(0);
+    expect(head.complaints[0]!.join(' ')).toMatch(/ratio \d+\.\d\d/);
+    expect(head.more).toMatch(/^and \d+ more$/);
+  });
+
+  it('draws lines that differ in height alone once, and says by how much; others each', () => {
+    const alike = planOf('undersized-shed').drawings.flat();
+    expect(alike.map((d) => d.view)).toEqual(['front', 'section', 'plan']);
+    expect(alike[0]!.caption).toContain('line B alike');
+    expect(
+      planOf('firewood-shed')
+        .drawings.flat()
+        .map((d) => d.view),
+    ).toEqual(['front', 'front', 'section', 'plan']);
+  });
+
+  it('says of a guess that the building department has to confirm it', () => {
+    const { project } = opened('firewood-shed');
+    const guessed: Project = {
+      ...project,
+      site: { ...project.site, groundSnowPsf: { value: 55, givenBy: 'guess', date: '2026-03-01' } },
+    };
+    const answer = evaluate(guessed);
+    if (!answer.ok) throw new Error('no figures');
+    const plan = planSheet(guessed, answer.evaluation, SHEET_PAPERS.letter, 'feet');
+    const snow = plan.site.rows.find((row) => row.cells[0]!.join(' ') === 'Ground snow');
+    expect(snow?.cells[2]!.join(' ')).toBe('to be confirmed by the building department');
+    expect(plan.head.complaints.flat().join(' ')).toContain('Ground snow is still a guess');
+  });
+
+  it('shows no id of the file to the reader of the paper', () => {
+    const { project } = opened('firewood-shed');
+    const words = wordsOf({
+      ...planOf('firewood-shed'),
+      checks: withoutKeys('checks'),
+      joints: withoutKeys('joints'),
+      posts: withoutKeys('posts'),
+    });
+    const ids = [...project.members, ...project.supportLines, ...project.logs].map((m) => m.id);
+    expect(ids.filter((id) => words.includes(id))).toEqual([]);
+  });
+});
+
+/** Keys of checks hold ids; they are not printed. */
+function withoutKeys(name: 'checks' | 'joints' | 'posts'): SheetPlan['checks'] {
+  const table = planOf('firewood-shed')[name];
+  return { ...table, rows: table.rows.map((row) => ({ ...row, checkKey: null })) };
+}
