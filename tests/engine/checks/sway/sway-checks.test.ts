@@ -45,11 +45,11 @@ describe('what holds a line along its length', () => {
     });
   });
 
-  it('[frame.stands] a beam on one post is outside the method and judges nothing', () => {
+  it('[frame.stands] a beam on one post is a mechanism: it fails, and nothing on it is judged', () => {
     const one = held('kneeBraces', { postXsIn: [72], pierTopsIn: [6], bracesAt: [] });
     const rows = rowsOf(one);
     expect(rows.find(({ ruleId }) => ruleId === 'frame.stands')).toMatchObject({
-      status: 'outside',
+      status: 'fail',
       reason: { code: 'lineIsMechanism' },
     });
     expect(rows.filter(({ ruleId }) => ruleId === 'beam.bending').map(({ status }) => status)).toEqual(['outside']);
