@@ -14,7 +14,16 @@ export interface AutosaveParts {
   readonly restMs: number;
 }
 
+/** A record that is not written yet, and the counter that must lie under its id on the device. */
+export interface Pending {
+  readonly id: string;
+  readonly record: ShelfRecord;
+  readonly expected: number;
+}
+
 export interface Autosave {
+  /** What the next write would put on the device; null when everything lies there. */
+  readonly pending: () => Pending | null;
   /** Writes what is not written yet, at once: before the page is hidden or another project is opened. */
   readonly flush: () => Promise<void>;
   readonly stop: () => void;
@@ -35,10 +44,10 @@ export function startAutosave({ workbench, shelf, saveText, now, restMs }: Autos
   let timer: ReturnType<typeof setTimeout> | undefined;
   let writing: Promise<void> = Promise.resolve();
 
-  const write = async (): Promise<void> => {
-    const { counter, saving, act } = workbench.getState();
+  const pending = (): Pending | null => {
+    const { counter, saving } = workbench.getState();
     const toKeep = unkept(workbench.getState());
-    if (!toKeep || saving.kind === 'elsewhere') return;
+    if (!toKeep || saving.kind === 'elsewhere') return null;
     const { project, drafts } = toKeep;
     const record: ShelfRecord = {
       counter: counter + 1,
@@ -47,11 +56,18 @@ export function startAutosave({ workbench, shelf, saveText, now, restMs }: Autos
       text: saveText(project),
       drafts: draftsToKeep(drafts),
     };
+    return { id: project.title.id, record, expected: counter };
+  };
+
+  const write = async (): Promise<void> => {
+    const { act, project, drafts } = workbench.getState();
+    const next = pending();
+    if (!next || !project) return;
     try {
-      const answer = await shelf.write(project.title.id, record, counter);
-      if (workbench.getState().project?.title.id !== project.title.id) return; // another project was opened meanwhile
+      const answer = await shelf.write(next.id, next.record, next.expected);
+      if (workbench.getState().project?.title.id !== next.id) return; // another project was opened meanwhile
       if (answer === 'elsewhere') act.setSaving({ kind: 'elsewhere' });
-      else act.setKept(toKeep, record.counter);
+      else act.setKept({ project, drafts }, next.record.counter);
     } catch (error) {
       act.setSaving(failed(error));
     }
@@ -64,11 +80,17 @@ export function startAutosave({ workbench, shelf, saveText, now, restMs }: Autos
   };
 
   const stop = workbench.subscribe((state, before) => {
-    if (state.project === before.project && state.drafts === before.drafts) return;
-    if (!unkept(state) || state.saving.kind === 'elsewhere') return;
-    if (state.saving.kind !== 'saving') state.act.setSaving({ kind: 'saving' });
+    const { project, drafts, kept, saving, act } = state;
+    if (project === before.project && drafts === before.drafts && kept === before.kept) return;
+    if (saving.kind === 'elsewhere') return;
     clearTimeout(timer);
+    if (!unkept(state)) {
+      // taken back before it was written: what is on the screen lies on the device
+      if (project && saving.kind === 'saving') act.setSaving({ kind: 'saved' });
+      return;
+    }
+    if (saving.kind !== 'saving') act.setSaving({ kind: 'saving' });
     timer = setTimeout(() => void flush(), restMs);
   });
-  return { flush, stop };
+  return { flush, pending, stop };
 }

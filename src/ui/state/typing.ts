@@ -5,6 +5,7 @@ import { kindOfPath, readField, showField, type FieldKind } from '../units/field
 import type { UnitSystem } from '../units/system.ts';
 import {
   changed,
+  gestureTakenBack,
   withDrafts,
   type Draft,
   type Drafts,
@@ -32,8 +33,11 @@ export function typedInto(doors: EngineDoors, work: OpenWork, typing: Typing, sy
   if (!leadsSomewhere(work.project, path)) return work; // its member was taken away while the field was still open
   const kind = typing.kind ?? kindOfPath(path);
   const name = gestureName(typing);
-  const keep = (said: Message): OpenWork =>
-    withDrafts(work, { ...work.drafts, [path]: { text, kind, name, from, said } });
+  const keep = (said: Message): OpenWork => {
+    // what the same typing passed through (9 on the way to 900) was no entry: what stood before it holds
+    const before = work.gesture === name ? gestureTakenBack(doors, work) : work;
+    return withDrafts(before, { ...before.drafts, [path]: { text, kind, name, from, said } });
+  };
 
   if (text.trim() === '') return emptied(doors, work, { path, kind, name }, keep, system);
   const reading = readField(kind, text, system);

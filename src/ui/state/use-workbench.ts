@@ -5,6 +5,7 @@ import { parseProject } from '../../engine/project/parse.ts';
 import { saveText } from '../../engine/project/save-text.ts';
 import { MisuseError } from '../../engine/errors.ts';
 import { startAutosave } from './autosave.ts';
+import { bringLastMoment, keepLastMoment } from './last-moment.ts';
 import { createOpening, type Opening } from './opening.ts';
 import { deviceShelf, type Shelf, type View } from './shelf.ts';
 import { setAtTouched } from './not-yet-yours.ts';
@@ -63,10 +64,15 @@ export function startWorkbench(): Opening {
     mayLose: () => confirm('This project could not be saved on this device. Open another one and lose the changes?'),
     newId,
   });
-  addEventListener('pagehide', () => void autosave.flush());
+  addEventListener('pagehide', () => {
+    keepLastMoment(localStorage, autosave.pending());
+    void autosave.flush();
+  });
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'hidden') void autosave.flush();
   });
-  void opening.boot().then(() => keepView(shelf));
+  void bringLastMoment(localStorage, shelf)
+    .then(opening.boot)
+    .then(() => keepView(shelf));
   return opening;
 }

@@ -3,6 +3,7 @@ import type { StoreApi } from 'zustand/vanilla';
 import { setAt } from '../../../src/engine/project/edits/set-at.ts';
 import { saveText } from '../../../src/engine/project/save-text.ts';
 import { startAutosave, type Autosave } from '../../../src/ui/state/autosave.ts';
+import { bringLastMoment, keepLastMoment } from '../../../src/ui/state/last-moment.ts';
 import { createOpening, type Opening } from '../../../src/ui/state/opening.ts';
 import { createWorkbench, type Workbench } from '../../../src/ui/state/workbench.ts';
 import { memoryShelf, smallProject, testDoors } from './support.ts';
@@ -79,6 +80,63 @@ describe('autosave', () => {
     expect(shelf.records.get('small')?.counter).toBe(2);
     await tab.autosave.flush();
     expect(shelf.records.get('small')?.counter).toBe(2);
+  });
+
+  it('is done when a change is taken back before it was written, or while it is being written', async () => {
+    const tab = openTab();
+    await tab.opening.boot();
+    await tab.autosave.flush();
+    const { act } = tab.workbench.getState();
+    const drag = (): boolean =>
+      act.perform({
+        name: 'drag',
+        perform: (project) => setAt(project, 'members[post-2].xIn', 140),
+        undo: 'with-next',
+      });
+    drag();
+    expect(tab.workbench.getState().saving.kind).toBe('saving');
+    act.cancelGesture();
+    expect(tab.workbench.getState().saving.kind).toBe('saved');
+
+    drag();
+    const writing = tab.autosave.flush();
+    await Promise.resolve(); // the write has begun with the dragged post
+    act.cancelGesture();
+    await writing;
+    expect(tab.workbench.getState().saving.kind).toBe('saving');
+    await tab.autosave.flush();
+    expect(tab.workbench.getState().saving.kind).toBe('saved');
+    expect(JSON.parse(shelf.records.get('small')?.text ?? '')).toEqual(JSON.parse(saveText(smallProject())));
+  });
+
+  it('brings what was typed in the last moment to the device at the next visit, and writes over nothing newer', async () => {
+    const storage = new Map<string, string>();
+    const quick = {
+      getItem: (key: string) => storage.get(key) ?? null,
+      setItem: (key: string, text: string) => void storage.set(key, text),
+      removeItem: (key: string) => void storage.delete(key),
+    };
+    const tab = openTab();
+    await tab.opening.boot();
+    await tab.autosave.flush();
+    keepLastMoment(quick, tab.autosave.pending());
+    expect(storage.size).toBe(0);
+    rename(tab, 'Typed at the door');
+    keepLastMoment(quick, tab.autosave.pending());
+    const atTheDoor = new Map(storage);
+
+    await bringLastMoment(quick, shelf);
+    expect(shelf.records.get('small')).toMatchObject({ name: 'Typed at the door', counter: 2 });
+    expect(storage.size).toBe(0);
+
+    const other = openTab();
+    await shelf.writeView({ lastId: 'small', system: 'feet' });
+    await other.opening.boot();
+    rename(other, 'Later');
+    await other.autosave.flush();
+    for (const [key, text] of atTheDoor) storage.set(key, text);
+    await bringLastMoment(quick, shelf);
+    expect(shelf.records.get('small')?.name).toBe('Later');
   });
 
   it('says so when storage refuses, and goes on', async () => {

@@ -46,6 +46,17 @@ describe('typing into a field', () => {
     expect(state().evaluation).not.toBeNull();
   });
 
+  it('goes back to what stood before when the typing ends in nothing usable: 9 on the way to 900 is no entry', () => {
+    type(BUTT, '9', '90', '900 in');
+    expect(at(BUTT)).toBe(12);
+    expect(state().drafts[BUTT]?.text).toBe('900 in');
+    expect(state().done).toHaveLength(0);
+    type(BUTT, '9');
+    state().act.settle();
+    type(BUTT, '90');
+    expect(at(BUTT)).toBe(9);
+  });
+
   it('keeps what cannot be evaluated as a draft, and the last evaluation', () => {
     type('roofPlanes[roof].risePer12', '22:12');
     expect(state().drafts['roofPlanes[roof].risePer12']?.said.code).toBe('notFinite');
