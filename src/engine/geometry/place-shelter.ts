@@ -1,5 +1,6 @@
 import type { Fault } from '../message.ts';
 import type { FrameLine, MemberOf, Project } from '../project/model.ts';
+import { membersOf, traitsOf } from '../project/traits.ts';
 import { beamShape, type BeamShape } from './beam-shape.ts';
 import { placeBeams, withJointCuts } from './beams.ts';
 import { placeBrace, placeTie } from './braces.ts';
@@ -70,7 +71,7 @@ export function placeShelter(project: Project): { readonly shelter: Shelter; rea
       lines: project.supportLines.map((l) => lineGeometry(l, labels.get(l.id)!, levels.get(l.id) ?? 0, beams, posts)),
       planes,
       posts,
-      beams: beams.map((b) => withJointCuts(b, jointCuts(b, posts, braces))),
+      beams: beams.map((b) => withJointCuts(b, jointCuts(project, b, posts, braces))),
       braces,
       ties,
       rafters,
@@ -131,7 +132,17 @@ function lineGeometry(
   };
 }
 
+/** Only a flat runs out at a slope; a dap and a saddle end square. */
+const SEAT_CUT = { flat: 'flat', dap: 'dap', saddle: 'notch' } as const;
+
+const traitsOfBeam = (project: Project, beamId: string) =>
+  traitsOf(
+    project,
+    membersOf(project, 'beam').find((m) => m.id === beamId)!,
+  );
+
 function jointCuts(
+  project: Project,
   beam: BeamGeometry,
   posts: readonly PostGeometry[],
   braces: readonly BraceGeometry[],
@@ -141,7 +152,7 @@ function jointCuts(
       .filter((s) => s.beamId === beam.id && s.depthIn > 0)
       .map((s) => ({
         id: `seat-${p.id}`,
-        kind: 'flat' as const,
+        kind: SEAT_CUT[traitsOfBeam(project, beam.id).seat.kind],
         madeBy: 'seat' as const,
         atXIn: s.xIn,
         lengthIn: s.lengthIn,
