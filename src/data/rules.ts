@@ -69,6 +69,7 @@ export const RULES = {
   'brace.slender': rule('brace', 'Slenderness', clause('NDS', '3.7.1.4')),
   'brace.bearing': rule('brace', 'End bearing square to the log', clause('NDS', '3.10.3')),
   'brace.shoulder': rule('brace', 'Shoulder along the log', clause('NDS', '3.10.3')),
+  'brace.shoulderShear': rule('brace', 'Shear of the log beyond the shoulder', remembered('NDS', 'App. E.3')),
   'brace.tie': rule('brace', 'Brace joint, pull', clause('OWN', 'pull must be given')),
   'brace.fit': rule('brace', 'Brace fits', clause('OWN', 'working points')),
   'post.slender': rule('post', 'Slenderness', clause('NDS', '3.7.1.4')),

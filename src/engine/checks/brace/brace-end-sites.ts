@@ -10,8 +10,19 @@ import { quantity } from '../../units.ts';
 import { isStrength, valuesIn, type LineCheckContext } from '../line-context.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { bearingAtAngle, bearingStress } from '../wood/bearing.ts';
-import { angleToGrain, braceContactArea, forceAlongLog, forceSquareToLog, shoulderArea } from '../wood/brace-end.ts';
+import {
+  angleToGrain,
+  braceContactArea,
+  forceAlongLog,
+  forceSquareToLog,
+  shearBeyondShoulder,
+  shoulderArea,
+} from '../wood/brace-end.ts';
+import { adjustedShear } from '../wood/shear.ts';
 import { ratedSite } from '../joints/rated-site.ts';
+
+/** Shear spreads no farther than this many depths of the housing (own rule, as step joints are judged abroad; from memory). */
+const LONGEST_SHEAR = 8;
 
 /** One end of a brace on the log that receives it. */
 interface End {
@@ -23,6 +34,8 @@ interface End {
   /** angle between the brace and the log's axis [deg] */
   readonly betaDeg: number;
   readonly cut: BraceGeometry['ends']['post'];
+  /** wood beyond the shoulder, to the end of the log, the way a push slides [in] */
+  readonly beyondIn: number;
 }
 
 /**
@@ -36,14 +49,25 @@ export function braceEndSites(
   values: DesignValues | null,
   push: (r: LineResponse) => number,
 ): readonly CheckSite<LineResponse>[] {
-  return endsOf(brace).flatMap((end) => {
+  return endsOf(context, brace).flatMap((end) => {
     const logValues = valuesIn(context, end.logId);
     const both = values && logValues ? { brace: values, log: logValues } : null;
     return [squareSite(brace, end, both, push), ...alongSites(context, brace, end, both, push)];
   });
 }
 
-function endsOf(brace: BraceGeometry): readonly End[] {
+/** A push slides down the post and, on the beam, away from the post. */
+function woodBeyond(context: LineCheckContext, brace: BraceGeometry, which: End['which']): number {
+  if (which === 'post') {
+    const post = context.frame.members.posts.find((p) => p.id === brace.postId);
+    return post ? brace.postPoint.zIn - post.woodFromZIn : 0;
+  }
+  const beam = context.frame.members.beams.find((b) => b.id === brace.toId);
+  if (!beam) return 0;
+  return brace.side === 'plus' ? beam.toXIn - brace.topPoint.xIn : brace.topPoint.xIn - beam.fromXIn;
+}
+
+function endsOf(context: LineCheckContext, brace: BraceGeometry): readonly End[] {
   const stick = brace.stick;
   const d = (at: number): number =>
     stick?.kind === 'round'
@@ -60,6 +84,7 @@ function endsOf(brace: BraceGeometry): readonly End[] {
       braceDiameterIn: d(0),
       betaDeg: brace.phiDeg,
       cut: brace.ends.post,
+      beyondIn: woodBeyond(context, brace, 'post'),
     },
     {
       which: 'top',
@@ -69,6 +94,7 @@ function endsOf(brace: BraceGeometry): readonly End[] {
       braceDiameterIn: d(brace.lengthIn),
       betaDeg: 90 - brace.phiDeg,
       cut: brace.ends.top,
+      beyondIn: woodBeyond(context, brace, 'top'),
     },
   ];
 }
@@ -196,6 +222,24 @@ function alongSites(
         return bearingStress(along, area, note);
       },
       capacity: (r, note) => lesserBearing(both!, end, 'shoulder', r.combination.durationFactor, note),
+    },
+    {
+      ruleId: 'brace.shoulderShear',
+      memberId: brace.id,
+      place,
+      unit: 'lb',
+      applies: isStrength,
+      stops: () =>
+        width > 0 && end.beyondIn > 0 ? null : notGiven({ code: 'braceEndHasNoFlat', values: { member: brace.label } }),
+      demand: (r, note) => {
+        tellPush(r, push, note);
+        return forceAlongLog(Math.max(0, push(r)), end.betaDeg, note);
+      },
+      capacity: (r, note) => {
+        if (note) for (const step of both!.log.steps.Fv) note(step);
+        const Fv = adjustedShear(both!.log.FvPsi, r.combination.durationFactor, note);
+        return shearBeyondShoulder(Fv, width, Math.min(end.beyondIn, LONGEST_SHEAR * end.cut.depthIn), note);
+      },
     },
   ];
 }

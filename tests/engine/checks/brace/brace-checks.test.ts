@@ -104,6 +104,20 @@ describe('the ends of a brace', () => {
     expect(v.capacity!.value).toBeCloseTo(Math.min(920, hankinson(920, 300, 30)), 6);
   });
 
+  // NDS App. E.3 (from memory): half the plane counts. Floor of the housing 5 in. wide (the brace), 8 x 1 in. long at most
+  // (own rule), Fv 100 x 1.15: 100 x 1.15 x 5 x 8 / 2 = 2,300 lb.
+  // proof [brace.shoulderShear]: closed-form - half of Fv' times floor and eight depths (NDS App. E.3, from memory)
+  it('[brace.shoulderShear] the log beyond a housing 1 in. deep shears on half of 5 by 8 in.', () => {
+    const v = verdictOf(
+      plainShed({ ...steep, braceEnd: { kind: 'housed', depthIn: 1 } }),
+      'brace.shoulderShear',
+      'post',
+      2000,
+    );
+    expect(v.demand!.value).toBeCloseTo(1000 * Math.sqrt(3), 6);
+    expect(v.capacity!.value).toBeCloseTo(2300, 6);
+  });
+
   const rated: Capacity = {
     kind: 'rated',
     label: 'lags, invented',
