@@ -31,7 +31,7 @@ export function jsonReport(project: Project, evaluation: Evaluation): string {
     checks: evaluation.checks.map(checkOf),
     assumptions: evaluation.assumptions.map(spelled),
   };
-  return JSON.stringify(report, null, 1);
+  return JSON.stringify(report);
 }
 
 /** Design values of a log without the steps that made them. */

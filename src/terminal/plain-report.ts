@@ -1,5 +1,6 @@
 import { LINKS, RULES, type Link } from '../data/rules.ts';
 import { say } from '../data/words/say.ts';
+import { STATUS_WORDS } from '../data/words/status.ts';
 import { isWorse, type Status } from '../engine/check.ts';
 import type { CheckRow, Evaluation } from '../engine/evaluation.ts';
 import type { Project } from '../engine/project/model.ts';
@@ -21,13 +22,6 @@ const LINK_WORDS: Readonly<Record<Link, string>> = {
   swayAlong: 'sway along',
   swayAcross: 'sway across',
 };
-const STATUS_WORDS: Readonly<Record<Status, string>> = {
-  pass: 'passes',
-  fail: 'fails',
-  notGiven: 'not given',
-  outside: 'outside the method',
-};
-
 /** The whole evaluation to be read: the header, what does not pass in words, then the worst of every link. */
 export function plainReport(project: Project, evaluation: Evaluation): string {
   const { title } = project;

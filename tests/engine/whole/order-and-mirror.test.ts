@@ -22,6 +22,9 @@ const NEARLY: Within = { share: 0.01, ratio: 0.02 };
 /** Two beams on one post share its force by a difference of two such values; a splice is kept by one of the two. */
 const SHARED_SEAT: readonly string[] = ['beam.seat', 'beam.tie', 'beam.tieAlong', 'post.endGrain', 'beam.splice'];
 
+/** What is left out of balance is rounding, and rounding knows of order and side. */
+const ROUNDING = 'frame.balance';
+
 const alike = (a: number | null, b: number | null, within: Within): boolean =>
   a === b || (a !== null && b !== null && (Math.abs(a - b) <= within.ratio || off(a, b) <= within.share));
 
@@ -100,8 +103,7 @@ function mirroredPlace(where: OwnLoad['where']): OwnLoad['where'] {
 function worstOf({ checks }: Evaluation): ReadonlyMap<string, { readonly ratio: number; readonly rows: number }> {
   const worst = new Map<string, { ratio: number; rows: number }>();
   for (const { ruleId, memberId, ratio } of checks) {
-    // what is left out of balance is rounding, and rounding has no mirror
-    if (ruleId === 'frame.balance') continue;
+    if (ruleId === ROUNDING) continue;
     const key = `${ruleId} of ${memberId}`;
     const known = worst.get(key) ?? { ratio: -1, rows: 0 };
     worst.set(key, { ratio: Math.max(known.ratio, ratio ?? -1), rows: known.rows + 1 });
@@ -115,7 +117,7 @@ function differing(a: Evaluation, b: Evaluation): readonly string[] {
   const rows = a.checks.flatMap((c) => {
     const other = others.get(c.key);
     if (!other) return [`${c.key} is gone`];
-    const same = other.status === c.status && alike(c.ratio, other.ratio, SAME);
+    const same = other.status === c.status && (c.ruleId === ROUNDING || alike(c.ratio, other.ratio, SAME));
     return same ? [] : [`${c.key}: ${c.status} ${c.ratio} and ${other.status} ${other.ratio}`];
   });
   return a.checks.length === b.checks.length ? rows : [...rows, 'another number of rows'];
