@@ -42,11 +42,11 @@ describe('the figures of the printed sheet', () => {
         })),
       );
       expect(rows.length).toBeGreaterThan(8);
-      for (const { key, ratio } of rows) {
-        const computed = ratioOf.get(key);
-        expect(computed, key).not.toBeUndefined();
-        expect(ratio, key).toBe(computed === null || computed === undefined ? '' : roundedUp(computed));
-      }
+      const computed = rows.map(({ key }) => {
+        const ratio = ratioOf.get(key);
+        return { key, ratio: ratio === undefined ? 'no such check' : ratio === null ? '' : roundedUp(ratio) };
+      });
+      expect(rows).toEqual(computed);
       const { pdf } = await printed(page);
       expect(pageCount(pdf)).toBe(1);
       const text = hasPdfText ? pdfText(pdf, '-layout') : await page.locator('.sheet').innerText();

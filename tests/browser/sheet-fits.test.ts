@@ -5,7 +5,16 @@ import type { Project } from '../../src/engine/project/model.ts';
 import { randomProject } from '../support/random-project.ts';
 import { closeBrowser } from './support/browser.ts';
 import { openWorkbench } from './support/workbench.ts';
-import { choosePaper, hasPdfText, openSheetOf, pageCount, pdfText, printed, type PaperWords } from './sheet-page.ts';
+import {
+  choosePaper,
+  chooseUnits,
+  hasPdfText,
+  openSheetOf,
+  pageCount,
+  pdfText,
+  printed,
+  type PaperWords,
+} from './sheet-page.ts';
 
 const isLong = process.env['LONG'] === '1';
 const PROJECTS = isLong ? 200 : 6;
@@ -66,6 +75,7 @@ describe('the check sheet of random sound shelters', () => {
       const failures: string[] = [];
       for (const [i, project] of projects.entries()) {
         await openSheetOf(page, project);
+        await chooseUnits(page, i % 3 === 2 ? 'm' : 'ft in');
         for (const paper of PAPERS) {
           await choosePaper(page, paper);
           const { measured, pdf } = await printed(page);
@@ -84,4 +94,36 @@ describe('the check sheet of random sound shelters', () => {
       await close();
     },
   );
+
+  it('is measured by something that sees a text that is too long, one that is too small and a page too full', async () => {
+    const { page, close } = await openWorkbench();
+    await openSheetOf(page, samples()[0]!);
+    const cases: readonly (readonly [selector: string, change: 'longer' | 'smaller' | 'fuller'])[] = [
+      ['.checks tbody td .line', 'longer'],
+      ['.note .line', 'smaller'],
+      ['.last .note', 'fuller'],
+    ];
+    for (const [selector, change] of cases) {
+      const undo = await page.evaluateHandle(
+        ([where, how]) => {
+          const element = document.querySelector<HTMLElement>(where!)!;
+          const before = element.innerHTML;
+          if (how === 'longer') element.textContent = 'longer than any column '.repeat(8);
+          if (how === 'smaller') element.style.fontSize = '6pt';
+          if (how === 'fuller') element.innerHTML = before.repeat(4);
+          return () => {
+            element.innerHTML = before;
+            element.style.fontSize = '';
+          };
+        },
+        [selector, change],
+      );
+      const { measured } = await printed(page);
+      const seen =
+        change === 'smaller' ? measured.leastTypePt < LEAST_TYPE_PT - ROUNDING_PT : measured.problems.length > 0;
+      expect([change, seen]).toEqual([change, true]);
+      await page.evaluate((back) => back(), undo);
+    }
+    await close();
+  });
 });

@@ -27,6 +27,11 @@ export async function openSheetOf(page: Page, project: Project): Promise<void> {
   await page.locator('.sheet').waitFor();
 }
 
+/** By key: a name of the longest kind may lie over the switch. */
+export async function chooseUnits(page: Page, units: 'ft in' | 'm'): Promise<void> {
+  await page.getByRole('radio', { name: new RegExp(`^${units}\\s*:`) }).press('Space');
+}
+
 export async function choosePaper(page: Page, paper: PaperWords): Promise<void> {
   await page.getByRole('group', { name: 'Paper' }).getByText(paper, { exact: true }).click();
   await page.evaluate(() => document.fonts.ready);

@@ -1,4 +1,4 @@
-import { RULES } from '../../data/rules.ts';
+import { RULES, type Link } from '../../data/rules.ts';
 import { SHEET_WORDS } from '../../data/words/sheet.ts';
 import { isWorse } from '../../engine/check.ts';
 import type { CheckRow, Evaluation } from '../../engine/evaluation.ts';
@@ -14,6 +14,13 @@ export interface Ranked {
   readonly rows: readonly CheckRow[];
   readonly must: number;
 }
+
+/** Which link is seen first where the page is too short for all of them: what the shelter stands on. */
+const FIRST_LINKS: readonly Link[] = ['beam', 'post', 'rafter', 'brace', 'purlin', 'swayAlong', 'swayAcross'];
+const rankOf = ({ ruleId }: CheckRow): number => {
+  const rank = FIRST_LINKS.indexOf(RULES[ruleId].link);
+  return rank < 0 ? FIRST_LINKS.length : rank;
+};
 
 /**
  * Only the worst of alike members. What fails comes first, then the worst of every link, so that the load path is seen
@@ -32,7 +39,7 @@ export function rankedChecks(evaluation: Evaluation, names: PieceNames): Ranked 
   const byPiece = worstOfEach((row) => `${RULES[row.ruleId].link}|${names.pieceOf(row.memberId).key}`);
   const rows = new Set([
     ...byPiece.filter((row) => row.status === 'fail'),
-    ...worstOfEach((row) => RULES[row.ruleId].link),
+    ...worstOfEach((row) => RULES[row.ruleId].link).toSorted((a, b) => rankOf(a) - rankOf(b)),
     ...byPiece,
   ]);
   const must = rows.size;
@@ -53,15 +60,15 @@ export function checkTable(
   return {
     caption: 'Governing checks',
     columns: [
-      { head: 'piece', share: 66 },
-      { head: 'check, place', share: 120 },
-      { head: 'governed by', share: 120 },
-      { head: 'demand', share: 34, align: 'right' },
-      { head: 'capacity', share: 34, align: 'right' },
-      { head: 'unit', share: 20, whole: true },
-      { head: 'ratio', share: 22, align: 'right' },
-      { head: 'clause', share: 60 },
-      { head: 'status', share: 40, strong: true },
+      { head: 'piece', share: 62 },
+      { head: 'check, place', share: 132 },
+      { head: 'governed by', share: 132 },
+      { head: 'demand', align: 'right' },
+      { head: 'capacity', align: 'right' },
+      { head: 'unit' },
+      { head: 'ratio', align: 'right' },
+      { head: 'clause', share: 58 },
+      { head: 'status', strong: true },
     ],
     rows: evaluation.checks
       .filter((row) => shown.has(row))

@@ -47,18 +47,18 @@ export function figureCells(row: CheckRow, system: UnitSystem): readonly [string
   ];
 }
 
-/** A check that does not pass, in one sentence for the head of the page. */
+/** A check that does not pass, in one sentence for the head of the page; its figures first, where nothing cuts them. */
 export function complaint(row: CheckRow, names: PieceNames, system: UnitSystem): string {
   const who = row.memberId === 'site' ? '' : `${names.pieceOf(row.memberId).words}, `;
   if (row.ratio !== null && row.demand && row.capacity) {
     const [asked, there] = [showQuantity(row.demand, system), showQuantity(row.capacity, system)];
     const what = upperFirst(`${who}${lowerFirst(askedAt(row, names, system))}`);
-    return `${what}: ${asked} asked, ${there} there, ratio ${showRatio(row.ratio)}`;
+    return `${what}: ratio ${showRatio(row.ratio)}, ${asked} asked, ${there} there`;
   }
-  const needed = row.demand && row.demand.value > 0 ? `; needed ${showQuantity(row.demand, system)}` : '';
   const why = row.reason ? names.sayOf(row.reason).replace(/\.$/, '') : STATUS_WORDS[row.status];
-  if (row.memberId === 'site') return `${why}${needed}`;
-  return upperFirst(`${who}${lowerFirst(RULES[row.ruleId].words)}: ${lowerFirst(why)}${needed}`);
+  if (row.memberId === 'site') return why;
+  const needed = row.demand && row.demand.value > 0 ? `, needed ${showQuantity(row.demand, system)}` : '';
+  return upperFirst(`${who}${lowerFirst(RULES[row.ruleId].words)}${needed}: ${lowerFirst(why)}`);
 }
 
 const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

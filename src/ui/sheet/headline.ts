@@ -25,13 +25,15 @@ export interface Complaint {
   readonly keys: readonly string[];
 }
 
-const ORDER: Readonly<Record<Status, number>> = { fail: 0, notGiven: 1, outside: 2, pass: 3 };
-
-/** What does not pass: fails first, worst first; what is not given; what is outside the method. Alike ones once. */
+/**
+ * What does not pass. Fails come first, the worst ahead; then what is not given and what is outside the method, as the
+ * load path runs, from the site down: demands in unlike units cannot be ranked. Alike ones are told once.
+ */
 export function complaints(evaluation: Evaluation, names: PieceNames, system: UnitSystem): readonly Complaint[] {
-  const open = evaluation.checks
-    .filter((row) => row.status !== 'pass')
-    .toSorted((a, b) => ORDER[a.status] - ORDER[b.status] || (isWorse(a, b) ? -1 : isWorse(b, a) ? 1 : 0));
+  const open = (['fail', 'notGiven', 'outside'] as const).flatMap((status) => {
+    const rows = evaluation.checks.filter((row) => row.status === status);
+    return status === 'fail' ? rows.toSorted((a, b) => (isWorse(a, b) ? -1 : isWorse(b, a) ? 1 : 0)) : rows;
+  });
   return groupBy(open, (row) => sameThing(row, names)).map((rows) => ({
     words: `${complaint(rows[0]!, names, system)}${rows.length > 1 ? ` (${rows.length} places)` : ''}`,
     keys: rows.map((r) => r.key),

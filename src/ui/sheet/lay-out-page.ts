@@ -24,7 +24,7 @@ export function layOutPage(parts: PageParts, amounts: Amounts): SheetPlan {
   const posts = parts.posts(first(amounts.posts));
   const joints = parts.joints(first(amounts.joints));
   const logs = parts.logs(first(amounts.logs), parts.logNotes);
-  const checks = parts.checks(({ checkKey }) => checkKey !== null && chosen.has(checkKey));
+  const checks = parts.checks(({ checkKey }) => checkKey !== undefined && chosen.has(checkKey));
   const printed = new Set([
     ...parts.complaints.slice(0, amounts.complaints).flatMap((c) => c.keys),
     ...[checks, joints, posts].flatMap(printedChecks),
@@ -134,7 +134,7 @@ function shortened(lines: readonly string[], count: number, { footWidths }: Page
   if (lines.length <= count) return lines;
   const last = lines[count - 1] ?? '';
   const more = ' … more on screen.';
-  const kept = cutToFit(last, footWidths[0] - lineWidth(more, NOTE.size), NOTE.size).replace(/…$/, '');
+  const kept = cutToFit(last, footWidths[0] - lineWidth(more, NOTE.size), NOTE.size).replace(/\s+\S*…$/, '');
   return [...lines.slice(0, count - 1), `${kept.trimEnd()}${more}`];
 }
 

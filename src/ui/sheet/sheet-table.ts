@@ -3,17 +3,16 @@ import { cutToFit, wrapToFit } from './fit-text.ts';
 import { lineWidth } from './type-width.ts';
 
 /**
- * A column as it is asked for: its share of the table's width and how many lines a cell may take. Figures (to the right)
- * and the words of a status (strong) are never cut: their column grows at the cost of the texts.
+ * A column as it is asked for. One with a share holds texts: it takes its part of what the others leave, and a text that
+ * is too long is cut or takes more lines. One without holds figures and short words, which are never cut.
  */
 export interface Column {
   readonly head: string;
-  readonly share: number;
-  readonly align?: 'right';
+  readonly share?: number;
+  /** greatest number of lines of a text */
   readonly lines?: number;
-  /** never cut, like a figure */
-  readonly whole?: boolean;
-  /** set in semibold; never cut */
+  readonly align?: 'right';
+  /** set in semibold */
   readonly strong?: boolean;
 }
 /** A row of plain texts, not fitted yet. `below` is a second line over the whole width of the table. */
@@ -55,47 +54,51 @@ export const tableHeight = (table: FittedTable): number =>
   table.rows.reduce((sum, row) => sum + rowHeight(row), 0) +
   table.notes.length * NOTE.line;
 
-/** A fitted table with only the rows that are wanted; how many were left out is said under it. */
-export type TableWith = (shows: (row: FittedRow, index: number) => boolean, notes?: readonly string[]) => FittedTable;
+/** The table with only the rows that are wanted, fitted to them; how many were left out is said under it. */
+export type TableWith = (shows: (row: PlainRow, index: number) => boolean, notes?: readonly string[]) => FittedTable;
 
-/** Every text is fitted to its column once; which rows are shown is decided later. */
 export function fitTable(table: PlainTable, width: number): TableWith {
-  const columns = fitColumns(table, width);
-  const rows = table.rows.map((row): FittedRow => ({
-    cells: row.cells.map((text, i) => fitCell(text, columns[i]!)),
-    below: row.below === undefined ? null : cutToFit(row.below, width - CELL_AIR, NOTE.size),
-    checkKey: row.checkKey ?? null,
-  }));
   return (shows, notes = []) => {
-    const shown = rows.filter(shows);
-    const further = shown.length < rows.length ? table.further(rows.length - shown.length) : '';
+    const rows = table.rows.filter(shows);
+    const columns = fitColumns(table.columns, rows, width);
+    const left = table.rows.length - rows.length;
     return {
       caption: table.caption,
       columns,
-      rows: shown,
-      notes: [further, ...notes].filter((n) => n !== '').flatMap((note) => wrapToFit(note, width, NOTE.size, 3)),
+      rows: rows.map((row) => ({
+        cells: row.cells.map((text, i) => fitCell(text, columns[i]!)),
+        below: row.below === undefined ? null : cutToFit(row.below, width - CELL_AIR, NOTE.size),
+        checkKey: row.checkKey ?? null,
+      })),
+      notes: [left > 0 ? table.further(left) : '', ...notes]
+        .filter((note) => note !== '')
+        .flatMap((note) => wrapToFit(note, width, NOTE.size, 3)),
     };
   };
 }
 
-const cutOf = (column: Column) => (column.strong ? 'caption' : 'narrow');
-const isWhole = (column: Column): boolean =>
-  column.align === 'right' || column.strong === true || column.whole === true;
+/** Between a column of figures and the next one. */
+const FIGURE_AIR = 4;
 
-function fitColumns({ columns, rows }: PlainTable, width: number): FittedTable['columns'] {
-  const shares = columns.reduce((sum, c) => sum + c.share, 0);
-  const wanted = columns.map((column, i) => {
-    const share = (column.share / shares) * width;
-    if (!isWhole(column)) return share;
-    const widest = Math.max(
-      lineWidth(column.head, BODY.size),
-      ...rows.map(({ cells }) => lineWidth(cells[i] ?? '', BODY.size, cutOf(column))),
-    );
-    return Math.max(share, widest + CELL_AIR);
+const cutOf = (column: Column) => (column.strong ? 'caption' : 'narrow');
+
+function fitColumns(columns: readonly Column[], rows: readonly PlainRow[], width: number): FittedTable['columns'] {
+  const needed = columns.map((column, i) =>
+    column.share === undefined
+      ? Math.max(
+          lineWidth(column.head, BODY.size),
+          ...rows.map(({ cells }) => lineWidth(cells[i] ?? '', BODY.size, cutOf(column))),
+        ) +
+        CELL_AIR +
+        FIGURE_AIR
+      : 0,
+  );
+  const left = width - needed.reduce((sum, n) => sum + n, 0);
+  const shares = columns.reduce((sum, { share = 0 }) => sum + share, 0);
+  return columns.map((column, i) => {
+    const own = needed[i]! + (left * (column.share ?? 0)) / shares;
+    return { ...column, width: own, head: cutToFit(column.head, own - CELL_AIR, BODY.size) };
   });
-  const texts = columns.reduce((sum, column, i) => (isWhole(column) ? sum : sum + wanted[i]!), 0);
-  const left = texts - (wanted.reduce((sum, w) => sum + w, 0) - width);
-  return columns.map((column, i) => ({ ...column, width: isWhole(column) ? wanted[i]! : (wanted[i]! * left) / texts }));
 }
 
 function fitCell(text: string, column: FittedTable['columns'][number]): readonly string[] {

@@ -26,7 +26,7 @@ export function siteTable(project: Project, evaluation: Evaluation, system: Unit
     caption: 'Site and loads',
     columns: [
       { head: 'what', share: 92 },
-      { head: 'value', share: 54, align: 'right' },
+      { head: 'value', align: 'right' },
       { head: 'who gave it, when', share: 96, lines: 2 },
     ],
     rows: [
