@@ -6,9 +6,8 @@ export const SHEET_WORDS = {
   notStamped: 'Not stamped.',
   stampedAsTyped: 'Not stamped, save as the letter or stamp behind c says.',
   certificate: 'Certificate number of an agency (many departments require it):',
-  toBeConfirmed: 'to be confirmed by the building department',
+  guesses: 'A guess is to be confirmed by the building department.',
   memoryMark: '†',
-  notJudged: 'not judged',
   computedTo: 'ASCE/SEI 7-16 and NDS 2018 allowable stress',
 } as const;
 
@@ -23,7 +22,7 @@ export const GIVEN_BY = {
   department: 'department',
   map: 'map',
   owner: 'owner',
-  guess: SHEET_WORDS.toBeConfirmed,
+  guess: 'guess, to be confirmed',
 } as const;
 
 export const HELD_BY = {

@@ -11,8 +11,8 @@ const BLOCK_SHARE = 0.43;
 /** Room for the word that is asked in the title block, and for a complaint's number. */
 export const ASKED_WIDTH = 66;
 export const NUMBER_WIDTH = 11;
-/** A seal needs about two inches each way. */
-const LEAST_STAMP = 96;
+/** A seal is up to two inches across; on all but the fullest page the texts beside it leave more. */
+const LEAST_STAMP = 84;
 
 /** The page with so much of each part, and how high it comes out. */
 export function layOutPage(parts: PageParts, amounts: Amounts): SheetPlan {
@@ -20,7 +20,7 @@ export function layOutPage(parts: PageParts, amounts: Amounts): SheetPlan {
   const head = headOf(parts, amounts.complaints);
   const first = (n: number) => (_: unknown, index: number) => index < n;
   const chosen = new Set(parts.ranked.slice(0, amounts.checks).map((row) => row.key));
-  const site = parts.site(() => true);
+  const site = parts.site(() => true, parts.siteNotes);
   const posts = parts.posts(first(amounts.posts));
   const joints = parts.joints(first(amounts.joints));
   const logs = parts.logs(first(amounts.logs), parts.logNotes);

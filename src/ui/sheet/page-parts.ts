@@ -13,7 +13,7 @@ import { assumed, heldSideways, titleBlock } from './page-texts.ts';
 import { pieceNames } from './piece-names.ts';
 import { postTable } from './post-table.ts';
 import { fitTable, type TableWith } from './sheet-table.ts';
-import { siteTable } from './site-table.ts';
+import { siteNotes, siteTable } from './site-table.ts';
 
 /** The site's share of its row, the texts' share beside the stamp. */
 const SITE_SHARE = 0.45;
@@ -32,6 +32,7 @@ export interface PageParts {
   readonly fronts: readonly FrontOnSheet[];
   readonly sideWidths: readonly [number, number];
   readonly site: TableWith;
+  readonly siteNotes: readonly string[];
   readonly posts: TableWith;
   readonly sideways: readonly string[];
   readonly notCovered: readonly string[];
@@ -69,6 +70,7 @@ export function pageParts(project: Project, evaluation: Evaluation, paper: Sheet
     fronts: frontsOnSheet(evaluation.shelter, system),
     sideWidths,
     site: fitTable(siteTable(project, evaluation, system), sideWidths[0]),
+    siteNotes: siteNotes(project),
     posts: fitTable(plainPosts, sideWidths[1]),
     sideways: note(heldSideways(project, names, system), sideWidths[1], 4),
     notCovered: note(NOT_COVERED, sideWidths[1]),

@@ -9,8 +9,8 @@ import type { Amounts, SheetPlan } from './sheet-plan.ts';
 
 const FIRST_COMPLAINTS = 3;
 const MOST_COMPLAINTS = 8;
-/** Heights of a row of drawings: the least that can be read, a fair one, more than which it need not be [pt]. */
-const DRAWING = { least: 80, fair: 112, most: 220, step: 4 } as const;
+/** Heights of a row of drawings: on the fullest page, the least that reads well, a fair one, the most it need be [pt]. */
+const DRAWING = { tight: 48, least: 80, fair: 112, most: 220, step: 4 } as const;
 
 /**
  * One page, always: what a reviewer needs first gets its room first, what finds none is counted in words.
@@ -22,16 +22,17 @@ export function planSheet(project: Project, evaluation: Evaluation, paper: Sheet
   const { most, complaints, ranked, assumed } = parts;
   const least: Amounts = {
     complaints: Math.min(1, complaints.length),
-    checks: Math.min(3, ranked.length),
+    checks: Math.min(2, ranked.length),
     joints: Math.min(2, most.joints),
     logs: Math.min(1, most.logs),
     posts: Math.min(1, most.posts),
     assumed: Math.min(3, assumed.length),
-    drawing: DRAWING.least,
+    drawing: DRAWING.tight,
   };
   const amounts = growWhileItFits(
     least,
     [
+      [{ part: 'drawing', upTo: DRAWING.least, step: DRAWING.step }],
       [
         { part: 'complaints', upTo: Math.min(FIRST_COMPLAINTS, complaints.length) },
         { part: 'checks', upTo: most.firstChecks },

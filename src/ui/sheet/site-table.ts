@@ -1,4 +1,4 @@
-import { GIVEN_BY } from '../../data/words/sheet.ts';
+import { GIVEN_BY, SHEET_WORDS } from '../../data/words/sheet.ts';
 import type { Evaluation } from '../../engine/evaluation.ts';
 import type { Given, Project } from '../../engine/project/model.ts';
 import { quantity } from '../../engine/units.ts';
@@ -47,14 +47,24 @@ export function siteTable(project: Project, evaluation: Evaluation, system: Unit
   };
 }
 
+/** What stands under the table where a value is a guess. */
+export function siteNotes({ site }: Project): readonly string[] {
+  const { soil, seismic: _seismic, ...others } = site;
+  const values = [...Object.values(others), soil.bearingPsf, soil.lateralPsfPerFt];
+  return values.some((v) => v.value !== null && v.givenBy === 'guess') ? [SHEET_WORDS.guesses] : [];
+}
+
 const NOT_GIVEN = 'not given';
 
 const row = (...cells: readonly string[]): PlainRow => ({ cells });
 
-/** One or two values that belong together. */
+/** One or two values that belong together; a guess is named first, where nothing cuts it off. */
 function given<T>(what: string, values: readonly Given<T>[], show: (value: T) => string): PlainRow {
   const shown = values.map((v) => (v.value === null ? NOT_GIVEN : show(v.value)));
-  const givers = values.filter((v) => v.value !== null).map(giver);
+  const givers = values
+    .filter((v) => v.value !== null)
+    .toSorted((a, b) => Number(b.givenBy === 'guess') - Number(a.givenBy === 'guess'))
+    .map(giver);
   return row(what, new Set(shown).size === 1 ? shown[0]! : shown.join('; '), [...new Set(givers)].join('; '));
 }
 

@@ -42,6 +42,25 @@ describe('the plan of the one page', () => {
     );
   });
 
+  it('keeps to the page when everything at once is as long as it can be', () => {
+    fc.assert(
+      fc.property(
+        randomProject().filter((project) => project.supportLines.filter((l) => l.kind === 'frame').length > 2),
+        (project) => {
+          const full = atItsLongest(project);
+          const answer = evaluate(full);
+          fc.pre(answer.ok);
+          for (const paper of [SHEET_PAPERS.letter, SHEET_PAPERS.a4]) {
+            const plan = planSheet(full, answer.evaluation, paper, 'metric');
+            expect(plan.drawings.flat().length).toBe(5);
+            expect(plan.height).toBeLessThanOrEqual(roomOn(paper).height);
+          }
+        },
+      ),
+      { seed: 20261127, numRuns: process.env['LONG'] === '1' ? 100 : 6 },
+    );
+  });
+
   it('prints no check twice and only checks of the evaluation', () => {
     const { project, evaluation } = opened('undersized-shed');
     const plan = planSheet(project, evaluation, SHEET_PAPERS.a4, 'feet');
@@ -80,7 +99,8 @@ describe('the plan of the one page', () => {
     if (!answer.ok) throw new Error('no figures');
     const plan = planSheet(guessed, answer.evaluation, SHEET_PAPERS.letter, 'feet');
     const snow = plan.site.rows.find((row) => row.cells[0]!.join(' ') === 'Ground snow');
-    expect(snow?.cells[2]!.join(' ')).toBe('to be confirmed by the building department');
+    expect(snow?.cells[2]!.join(' ')).toBe('guess, to be confirmed');
+    expect(plan.site.notes.join(' ')).toContain('to be confirmed by the building department');
     expect(plan.head.complaints.flat().join(' ')).toContain('Ground snow is still a guess');
   });
 
@@ -96,6 +116,63 @@ describe('the plan of the one page', () => {
     expect(ids.filter((id) => words.includes(id))).toEqual([]);
   });
 });
+
+/** Every site value a guess, every text of the title as long as allowed, no two lines with braces at the same place. */
+function atItsLongest(project: Project): Project {
+  const guess = <T>(given: T): T => ({ ...given, givenBy: 'guess', date: '2026-03-01' });
+  const { site } = project;
+  const wide = (n: number): string => 'W'.repeat(n);
+  const frames = project.supportLines.filter((l) => l.kind === 'frame').map((l) => l.id);
+  return {
+    ...project,
+    title: {
+      ...project.title,
+      name: wide(120),
+      parcel: wide(120),
+      preparedBy: wide(120),
+      revision: { number: wide(20), date: '2026-03-01' },
+    },
+    code: {
+      loads: guess(project.code.loads),
+      wood: guess(project.code.wood),
+      building: { ...guess(project.code.building), value: wide(120) },
+    },
+    site: {
+      ...site,
+      riskCategory: guess(site.riskCategory),
+      groundSnowPsf: guess(site.groundSnowPsf),
+      leastRoofSnowPsf: guess(site.leastRoofSnowPsf),
+      roofLivePsf: guess(site.roofLivePsf),
+      snowExposureCe: guess(site.snowExposureCe),
+      snowThermalCt: guess(site.snowThermalCt),
+      windMph: guess(site.windMph),
+      exposure: guess(site.exposure),
+      kzt: guess(site.kzt),
+      frostDepthIn: guess(site.frostDepthIn),
+      soil: {
+        ...site.soil,
+        bearingPsf: guess(site.soil.bearingPsf),
+        lateralPsfPerFt: guess(site.soil.lateralPsfPerFt),
+      },
+    },
+    members: project.members.map((m) =>
+      m.role === 'beam'
+        ? {
+            ...m,
+            toXIn:
+              m.toXIn -
+              (m.toXIn === Math.max(...project.members.flatMap((b) => (b.role === 'beam' ? [b.toXIn] : [])))
+                ? frames.indexOf(m.line) / 8
+                : 0),
+          }
+        : m,
+    ),
+    lateral: {
+      along: [{ by: 'ratedWalls', lines: frames, ratedLb: 4000, givenBy: wide(120) }],
+      across: [{ by: 'ratedWalls', lines: frames, ratedLb: 4000, givenBy: wide(120) }],
+    },
+  };
+}
 
 /** Keys of checks hold ids; they are not printed. */
 function withoutKeys(name: 'checks' | 'joints' | 'posts'): SheetPlan['checks'] {
