@@ -11,7 +11,6 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './app.tsx';
 import { startWorkbench } from './state/use-workbench.ts';
-import { loadOtherUnits } from './units/other-units.ts';
 
 const root = document.getElementById('root');
 if (root) {
@@ -21,7 +20,3 @@ if (root) {
     </StrictMode>,
   );
 }
-
-// the larger table of units comes when the page is at rest; without it rarer units are simply not known
-const atRest = window.requestIdleCallback ?? ((call: () => void) => setTimeout(call, 2000));
-addEventListener('load', () => atRest(() => void loadOtherUnits().catch(() => undefined)));

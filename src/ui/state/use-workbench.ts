@@ -4,6 +4,7 @@ import type { Project } from '../../engine/project/model.ts';
 import { parseProject } from '../../engine/project/parse.ts';
 import { saveText } from '../../engine/project/save-text.ts';
 import { MisuseError } from '../../engine/errors.ts';
+import { loadOtherUnits } from '../units/other-units.ts';
 import { startAutosave } from './autosave.ts';
 import { bringLastMoment, keepLastMoment } from './last-moment.ts';
 import { createOpening, type Opening } from './opening.ts';
@@ -49,6 +50,12 @@ function keepView(shelf: Shelf): void {
   });
 }
 
+/** What comes when the first figures stand and the page is at rest; without it rarer units are simply not known. */
+function whenAtRest(load: () => Promise<unknown>): void {
+  const atRest = window.requestIdleCallback ?? ((call: () => void) => setTimeout(call, 2000));
+  requestAnimationFrame(() => atRest(() => void load().catch(() => undefined)));
+}
+
 /** Brings storage and store together and opens what was open last; once, at the start of the page. */
 export function startWorkbench(): Opening {
   const shelf = deviceShelf();
@@ -73,6 +80,9 @@ export function startWorkbench(): Opening {
   });
   void bringLastMoment(localStorage, shelf)
     .then(opening.boot)
-    .then(() => keepView(shelf));
+    .then(() => {
+      keepView(shelf);
+      whenAtRest(loadOtherUnits);
+    });
   return opening;
 }
