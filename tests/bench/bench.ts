@@ -1,5 +1,5 @@
 import { closeBrowser, launchBrowser } from '../browser/support/browser.ts';
-import { firstLoad } from '../browser/support/first-load.ts';
+import { firstLoad, noteFirstRatio } from '../browser/support/first-load.ts';
 import { serveBuilt } from '../browser/support/serve.ts';
 import { evaluationTime } from './evaluation-time.ts';
 import { keyToPaint } from './key-to-paint.ts';
@@ -19,6 +19,7 @@ async function inBrowser() {
   const { address, close } = await serveBuilt();
   const page = await (await launchBrowser()).newPage({ locale: 'en-US', viewport: { width: 1440, height: 900 } });
   try {
+    await noteFirstRatio(page);
     await page.goto(address);
     await page.locator('.cord .counts').waitFor();
     await page.waitForLoadState('networkidle');
