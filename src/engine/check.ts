@@ -1,7 +1,7 @@
 import type { ClauseRef } from '../data/sources.ts';
 import type { RuleId } from '../data/rules.ts';
 import type { Message } from './message.ts';
-import type { Quantity } from './units.ts';
+import type { Quantity, Unit } from './units.ts';
 
 /** The four words (nowhere others): passes, fails, not given, outside the method. */
 export type Status = 'pass' | 'fail' | 'notGiven' | 'outside';
@@ -29,6 +29,14 @@ export function judge(demand: Quantity, capacity: Quantity, reason?: Message): V
   }
   const ratio = demand.value / capacity.value;
   return { status: ratio <= 1 ? 'pass' : 'fail', demand, capacity, ratio, ...because };
+}
+
+/**
+ * Nothing is asked of what can carry nothing: bare contact that no combination pulls. It passes with a demand of zero
+ * and no capacity, since there is none to show. Only for a demand that was looked for and is zero in truth.
+ */
+export function asksNothing(unit: Unit, reason: Message): Verdict {
+  return { status: 'pass', demand: { value: 0, unit }, capacity: null, ratio: 0, reason };
 }
 
 /** A rule without a ratio is broken: mechanism, cut too deep, nothing holds it sideways. */

@@ -1,25 +1,34 @@
 /** Why a check stopped, departed or carries a caution. */
 export const CHECK_MESSAGES = {
   notFinite: 'A number that this check needs could not be computed.',
-  lineIsMechanism: 'Line {line} is a mechanism before any brace works: a beam on it rests on one post only. Give each beam two posts.',
-  nothingHoldsSideways: 'Nothing holds line {line} sideways: no knee brace, no fixed foot. Add braces or name what holds it.',
-  nothingHoldsWhilePulled: 'Nothing holds line {line} sideways while the wind lifts: braces that can only push let go. Give the brace joints a pull capacity.',
+  lineIsMechanism:
+    'Line {line} is a mechanism before any brace works: a beam on it rests on one post only. Give each beam two posts.',
+  nothingHoldsSideways:
+    'Nothing holds line {line} sideways: no knee brace, no fixed foot. Add braces or name what holds it.',
+  nothingHoldsWhilePulled:
+    'Nothing holds line {line} sideways while the wind lifts: braces that can only push let go. Give the brace joints a pull capacity.',
   memberNotGiven: 'Not given yet: what {member} is made of.',
   weightNotGiven: 'The weight of {member} is not known: {detail}',
   lineNotAnalysed: 'Line {line} is not analysed: {detail}',
   capacityNotGiven: 'Nobody has said what this joint can carry. Type its rated capacity with a label.',
   partNotGiven: 'The rating of this joint ({label}) does not say what it carries in this direction.',
+  nothingAsked: 'Said to be held by contact only: no combination asks more of it.',
   contactOnly: 'Said to be held by contact only: it cannot carry this.',
-  fastenersLater: 'Fasteners are written down, but their capacity is not computed in this version. Type a rated capacity with a label.',
+  fastenersLater:
+    'Fasteners are written down, but their capacity is not computed in this version. Type a rated capacity with a label.',
   ratedReduced: 'Rated value for a duration factor of {held}, reduced for the longer load of this combination.',
   cutTooDeep: 'A cut {depthIn} in deep is more than this place may lose ({limitIn} in).',
-  cutInTension: 'A cut on the side that is stretched, away from an end, is outside the method. Rest the log whole on a saddled post, bolt on a bearing block, or saddle the end of the brace.',
+  cutInTension:
+    'A cut on the side that is stretched, away from an end, is outside the method. Rest the log whole on a saddled post, bolt on a bearing block, or saddle the end of the brace.',
   cutInMiddleThird: 'A cut in the middle third of a span is not allowed.',
-  seatTurnsTension: 'The seat flat is stretched only while the wind lifts or pushes: its net section is judged with twice the bending stress (own rule).',
+  seatTurnsTension:
+    'The seat flat is stretched only while the wind lifts or pushes: its net section is judged with twice the bending stress (own rule).',
   endCutCaution: 'The seat cut at the end is deeper than one eighth of the log: an item for an engineer.',
   shallowEndNotch: 'Seat at the end of the log: shear judged on what is left above the cut.',
-  endPlateNeeded: 'End grain is pressed to more than three quarters of its value: put a metal plate of 20 gauge or thicker between.',
-  housingTooDeep: 'The housing in {member} is {depthIn} in deep; a post may lose at most one sixth of its diameter, {limitIn} in.',
+  endPlateNeeded:
+    'End grain is pressed to more than three quarters of its value: put a metal plate of 20 gauge or thicker between.',
+  housingTooDeep:
+    'The housing in {member} is {depthIn} in deep; a post may lose at most one sixth of its diameter, {limitIn} in.',
   braceTooThick: 'The brace is thicker than the flat or the log it lands on.',
   effectiveLengthAssumed: 'Effective length until buckling of the whole frame is computed: Ke {ke}, {words}.',
   effectiveLengthTyped: 'Effective length typed in: {why}',
@@ -43,27 +52,33 @@ export const CHECK_MESSAGES = {
   spanNotRated: 'The rated span of the covering is not given. Take it from its maker for your snow and wind.',
   needsBlocking: 'A deep rafter rolls over at its supports: block it between the rafters over each line.',
   seatLengthUnknown: 'The level seat of the rafter has no length: give the seat cut.',
-  padTooWide: 'The pad reaches {reachIn} in past the pier but is only {thickIn} in thick: without steel it may reach no farther than it is thick.',
+  padTooWide:
+    'The pad reaches {reachIn} in past the pier but is only {thickIn} in thick: without steel it may reach no farther than it is thick.',
   soilNotGiven: 'No bearing value is presumed for this soil. Have it looked at and type a value.',
   embeddedNotComputed: 'An embedded post is not computed in this version.',
   untreatedInSoil: 'An untreated log in soil or concrete is outside the method.',
-  footTurningNotRated: 'The foot is said to hold the post against turning; what its hardware and anchors hold of that moment is not computed. Have it designed, or let the foot turn freely and brace the line.',
+  footTurningNotRated:
+    'The foot is said to hold the post against turning; what its hardware and anchors hold of that moment is not computed. Have it designed, or let the foot turn freely and brace the line.',
   frostDepthNotGiven: 'The frost depth is not given. Ask the building department.',
-  seatHasNoFlat: 'The seat of {member} has no flat or no post under it: round on round touches along a line only. Cut a flat.',
+  seatHasNoFlat:
+    'The seat of {member} has no flat or no post under it: round on round touches along a line only. Cut a flat.',
   braceEndHasNoFlat: 'The end of {member} has neither a flat nor a saddle on the log: give the depth it is let in.',
   lineWithoutPosts: 'Line {line} has no post.',
   noSuchCheck: 'There is no check named {key} in this project, or not in that combination.',
   engineFault: 'The program broke one of its own promises ({detail}). Please keep the project file and report it.',
   seismicLeftOut: 'Earthquake is not computed; the one per cent push sideways runs instead.',
   rainLeftOut: 'Rain on snow does not apply: more than 20 psf of ground snow, none, or too steep.',
-  assumeFirstOrder: 'Forces by first-order analysis; buckling of the whole frame and second-order effects are not computed in this version.',
-  assumeEffectiveLengths: 'Effective length of posts from pier top to seat: Ke 2.4 where knee braces hold, 2.1 embedded, 1.0 where a building or rated wall holds.',
+  assumeFirstOrder:
+    'Forces by first-order analysis; buckling of the whole frame and second-order effects are not computed in this version.',
+  assumeEffectiveLengths:
+    'Effective length of posts from pier top to seat: Ke 2.4 where knee braces hold, 2.1 embedded, 1.0 where a building or rated wall holds.',
   assumeNoDiaphragm: 'The sheet is not a diaphragm: each line takes its own share of wind along it.',
   assumeNoShelter: 'No part is sheltered by another from wind sideways.',
-  assumeBraceModels: 'Braces are judged working both ways, only pushing and idle; the worst counts. Pull counts only where every brace joint of a line is given a pull capacity.',
+  assumeBraceModels:
+    'Braces are judged working both ways, only pushing and idle; the worst counts. Pull counts only where every brace joint of a line is given a pull capacity.',
   assumeNoThrust: 'Rafters rest on a ridge line: no thrust at the eaves is assumed.',
   typedInstead: 'Typed instead of computed: {what} of {of} = {value} ({why}).',
-  typedSection: 'Typed section ({name}): its maker\'s values are used as typed.',
+  typedSection: "Typed section ({name}): its maker's values are used as typed.",
   attachedCanopy: 'Coefficients for attached canopies are not available: those of a free roof are used.',
   zoneLayoutAssumed: 'The worst zone (corner) is taken over the whole roof.',
   pierNotInGround: 'The pier of {post} does not reach into the ground. Make its shaft longer.',

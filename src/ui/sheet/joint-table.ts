@@ -95,8 +95,7 @@ const worstOf = (rows: readonly CheckRow[]): CheckRow | undefined =>
 function pair(row: CheckRow | undefined, system: UnitSystem): readonly [string, string] {
   const shown = (q: Quantity | null): string =>
     q === null ? '' : q.unit === 'lb' ? showAmount(q, system) : showQuantity(q, system);
-  // the capacity of bare contact that nothing pulls is only a stand-in
-  return row ? [shown(row.demand), row.reason?.code === 'contactOnly' ? '' : shown(row.capacity)] : ['', ''];
+  return row ? [shown(row.demand), shown(row.capacity)] : ['', ''];
 }
 
 /** What the file says of a row's joint: of this one, or of its kind. */

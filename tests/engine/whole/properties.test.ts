@@ -25,7 +25,10 @@ function broken({ checks, counts, departures, residual, lines }: Evaluation): re
       if (status === 'fail' && ratio !== null && !(ratio > 1)) say(`fails with ratio ${ratio}`);
       if (status !== 'pass' && ratio === null && !reason) say(`${status} without a reason`);
       if ((status === 'notGiven' || status === 'outside') && ratio !== null) say(`${status} with a ratio`);
-      if (ratio !== null && ratio !== demand!.value / capacity!.value) say('ratio is not demand over capacity');
+      if (ratio !== null && capacity && ratio !== demand!.value / capacity.value)
+        say('ratio is not demand over capacity');
+      if (ratio !== null && !capacity && !(demand!.value === 0 && ratio === 0 && reason?.code === 'nothingAsked'))
+        say('judged without a capacity');
       if (demand && capacity && demand.unit !== capacity.unit) say(`${demand.unit} against ${capacity.unit}`);
       if (demand && !Number.isFinite(demand.value)) say(`demand ${demand.value}`);
       if (ratios.labels.length !== ratios.values.length) say('labels and ratios');

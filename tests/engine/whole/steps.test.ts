@@ -38,8 +38,7 @@ function stepFaults(project: Project, row: CheckRow): readonly string[] {
   if (last?.result.value !== row.ratio) faults.push(`ends with ${last?.result.value}, not ${row.ratio}`);
   if (last?.put[0]?.value !== row.demand!.value) faults.push('another demand');
   if (last?.put[1]?.value !== row.capacity!.value) faults.push('another capacity');
-  if (NO_STEPS_BEFORE.includes(row.ruleId) || row.reason?.code === 'contactOnly')
-    return faults.map((f) => `${row.key}: ${f}`);
+  if (NO_STEPS_BEFORE.includes(row.ruleId)) return faults.map((f) => `${row.key}: ${f}`);
   if (!isTold(steps.slice(0, -1), row.demand!)) faults.push(`demand ${row.demand!.value} is not told`);
   const isStated = row.capacity!.unit === '1' && STATED.includes(row.capacity!.value);
   if (!isStated && !isTold(steps.slice(0, -1), row.capacity!))
@@ -50,7 +49,7 @@ function stepFaults(project: Project, row: CheckRow): readonly string[] {
 /** One judged row of every rule, the one nearest to its limit. */
 function worstOfEachRule(rows: readonly CheckRow[]): readonly CheckRow[] {
   return Object.keys(RULES).flatMap((ruleId) => {
-    const judged = rows.filter((r) => r.ruleId === ruleId && r.ratio !== null);
+    const judged = rows.filter((r) => r.ruleId === ruleId && r.capacity !== null && r.ratio !== null);
     return judged.length > 0 ? [judged.reduce((a, b) => (b.ratio! > a.ratio! ? b : a))] : [];
   });
 }

@@ -8,7 +8,7 @@ import { clause } from '../../../data/sources.ts';
 import { quantity } from '../../units.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { isStrength, valuesIn, type LineCheckContext } from '../line-context.ts';
-import { ratedSite } from '../joints/rated-site.ts';
+import { fromFrame, ratedSite } from '../joints/rated-site.ts';
 import { adjustedAcrossGrain, bearingAreaFactor, bearingStress, needsEndPlate } from '../wood/bearing.ts';
 import { adjustedCompression } from '../wood/column.ts';
 
@@ -115,16 +115,14 @@ function tieSites(
       ruleId: 'beam.tie',
       capacity,
       part: 'pull',
-      force: (r) => Math.max(0, -pin.down(r.values)),
-      words: 'pull of the beam off its post',
+      force: fromFrame('pull of the beam off its post', (r: LineResponse) => Math.max(0, -pin.down(r.values))),
     }),
     ratedSite({
       ...at,
       ruleId: 'beam.tieAlong',
       capacity,
       part: 'along',
-      force: (r) => Math.abs(pin.along(r.values)),
-      words: 'push along the line at the seat',
+      force: fromFrame('push along the line at the seat', (r: LineResponse) => Math.abs(pin.along(r.values))),
     }),
   ];
 }

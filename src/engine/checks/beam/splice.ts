@@ -1,7 +1,7 @@
 import type { LineResponse } from '../../frame/line-frame.ts';
 import { pinForce } from '../../frame/read-response.ts';
 import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
-import { ratedSite } from '../joints/rated-site.ts';
+import { fromFrame, ratedSite } from '../joints/rated-site.ts';
 import type { LineCheckContext } from '../line-context.ts';
 import type { CheckSite } from '../site-of-check.ts';
 
@@ -23,8 +23,9 @@ export function spliceSites(context: LineCheckContext): readonly CheckSite<LineR
         place: { kind: 'joint', name: post.memberId },
         capacity: capacityOf(context.project, 'beamSplice', jointKey('beamSplice', after.beamId)),
         part: 'pull',
-        force: (r) => Math.max(0, ...ends.map((end) => end.along(r.values))),
-        words: 'pull of the beams away from each other',
+        force: fromFrame('pull of the beams away from each other', (r: LineResponse) =>
+          Math.max(0, ...ends.map((end) => end.along(r.values))),
+        ),
       }),
     ];
   });

@@ -13,7 +13,7 @@ import type { Project } from '../../project/model.ts';
 import { quantity } from '../../units.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { isStrength, tellForce, valuesIn, type LineCheckContext } from '../line-context.ts';
-import { ratedSite } from '../joints/rated-site.ts';
+import { fromFrame, ratedSite } from '../joints/rated-site.ts';
 import {
   adjustedCompression,
   allowableColumnStress,
@@ -182,8 +182,9 @@ function tieSites(
       place: { kind: 'joint', name: kind },
       capacity: capacityOf(context.project, kind, jointKey(kind, brace.id)),
       part: 'pull',
-      force: (r) => Math.max(0, -push(r)),
-      words: kind === 'bracePost' ? 'pull at the post end' : 'pull at the top end',
+      force: fromFrame(kind === 'bracePost' ? 'pull at the post end' : 'pull at the top end', (r: LineResponse) =>
+        Math.max(0, -push(r)),
+      ),
     }),
   );
 }

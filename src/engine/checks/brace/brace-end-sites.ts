@@ -19,7 +19,7 @@ import {
   shoulderArea,
 } from '../wood/brace-end.ts';
 import { adjustedShear } from '../wood/shear.ts';
-import { ratedSite } from '../joints/rated-site.ts';
+import { fromFrame, ratedSite } from '../joints/rated-site.ts';
 
 /** Shear spreads no farther than this many depths of the housing (own rule, as step joints are judged abroad; from memory). */
 const LONGEST_SHEAR = 8;
@@ -200,8 +200,9 @@ function alongSites(
         place,
         capacity,
         part: 'along',
-        force: (r) => forceAlongLog(Math.max(0, push(r)), end.betaDeg),
-        words: 'push along the log; no housed shoulder takes it',
+        force: fromFrame('push along the log; no housed shoulder takes it', (r: LineResponse) =>
+          forceAlongLog(Math.max(0, push(r)), end.betaDeg),
+        ),
       }),
     ];
   }

@@ -1,68 +1,89 @@
 import { clause } from '../../../data/sources.ts';
 import type { RuleId } from '../../../data/rules.ts';
-import { judge, type Place } from '../../check.ts';
-import type { LineResponse } from '../../frame/line-frame.ts';
+import { asksNothing, type Place } from '../../check.ts';
+import type { Combination } from '../../loads/combination.ts';
+import { message } from '../../message.ts';
+import { put, type Note } from '../../note.ts';
 import type { Capacity } from '../../project/model.ts';
-import { put } from '../../note.ts';
 import { quantity } from '../../units.ts';
-import { isStrength } from '../line-context.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { ratedPart, type JointPart } from './rated.ts';
 
-export interface RatedAsk {
+/** All that a rating asks of a combination: whether it is one of strength, and how long it lasts. */
+interface Combined {
+  readonly combination: Pick<Combination, 'purpose' | 'durationFactor'>;
+}
+
+export interface RatedAsk<R> {
   readonly ruleId: RuleId;
   readonly memberId: string;
   readonly place: Omit<Place, 'atIn'>;
   readonly capacity: Capacity;
   readonly part: JointPart;
-  /** what the frame asks of the joint in this direction, never below zero [lb] */
-  readonly force: (response: LineResponse) => number;
-  readonly words: string;
+  /** unit of demand and rating alike: a force, or a force for each foot of row */
+  readonly unit?: 'lb' | 'lb/ft';
+  /** what is asked of the joint in this direction, never below zero; with a note it tells how it comes about */
+  readonly force: (response: R, note?: Note) => number;
 }
 
-/** A force below this is the rounding of the analysis, not a demand on a joint [lb]. */
-const NO_FORCE_LB = 1e-6;
-
 /**
- * A joint of a frame line asked in one direction, in every combination, each with its own duration. Without a capacity
- * the row still shows the greatest demand; bare contact that nothing pulls passes with a demand of zero.
+ * A joint asked in one direction, in every combination, each with its own duration. Without a capacity the row still
+ * shows the greatest demand; bare contact of which nothing is asked passes and says so.
  */
-export function ratedSite(ask: RatedAsk): CheckSite<LineResponse> {
-  const { ruleId, memberId, place, capacity, part, words } = ask;
-  const force = (r: LineResponse): number => {
-    const f = ask.force(r);
-    return f < NO_FORCE_LB ? 0 : f;
-  };
+export function ratedSite<R extends Combined>(ask: RatedAsk<R>): CheckSite<R> {
+  const { ruleId, memberId, place, capacity, part, unit = 'lb', force } = ask;
+  const rated = (r: R, note?: Note) =>
+    ratedPart(capacity, part, r.combination.durationFactor, note && toldIn(unit, note));
   return {
     ruleId,
     memberId,
     place,
-    unit: 'lb',
-    applies: isStrength,
+    unit,
+    applies: (r) => r.combination.purpose === 'strength',
     stops: (r) => {
-      const rated = ratedPart(capacity, part, r.combination.durationFactor);
-      return rated.ok
-        ? null
-        : (rated.verdict(force(r)) ?? judge(quantity(0, 'lb'), quantity(1, 'lb'), { code: 'contactOnly', values: {} }));
+      const answer = rated(r);
+      if (answer.ok) return null;
+      const verdict = answer.verdict(force(r)) ?? asksNothing(unit, message('nothingAsked'));
+      return verdict.demand ? { ...verdict, demand: quantity(verdict.demand.value, unit) } : verdict;
     },
-    demand: (r, note) => {
-      note?.({
-        symbol: 'P',
-        words,
-        formula: 'P',
-        put: [put('P', force(r), 'lb', 'from the frame analysis')],
-        result: quantity(force(r), 'lb'),
-        clause: clause('MECHANICS', 'plane frame, first order'),
-      });
-      return force(r);
-    },
+    demand: force,
     capacity: (r, note) => {
-      const rated = ratedPart(capacity, part, r.combination.durationFactor, note);
-      return rated.ok ? rated.capacityLb : NaN;
+      const answer = rated(r, note);
+      return answer.ok ? answer.capacityLb : NaN;
     },
     reason: (r) => {
-      const rated = ratedPart(capacity, part, r.combination.durationFactor);
-      return rated.ok ? rated.reason : null;
+      const answer = rated(r);
+      return answer.ok ? answer.reason : null;
     },
+  };
+}
+
+/** A rating is typed in pounds; where it is read for each foot of a row, its steps say so. */
+const toldIn =
+  (unit: 'lb' | 'lb/ft', note: Note): Note =>
+  (step) =>
+    note({
+      ...step,
+      put: step.put.map((p) => (p.unit === 'lb' ? { ...p, unit } : p)),
+      result: quantity(step.result.value, unit),
+    });
+
+/** A force below this is the rounding of the analysis, not a demand on a joint [lb]. */
+const NO_FORCE_LB = 1e-6;
+
+/** A force of the frame on a joint, freed of rounding and told in one step. */
+export function fromFrame<R>(words: string, forceLb: (response: R) => number): (response: R, note?: Note) => number {
+  return (r, note) => {
+    const found = forceLb(r);
+    const P = found < NO_FORCE_LB ? 0 : found;
+    note?.({
+      symbol: 'P',
+      words,
+      formula: 'P',
+      put: [put('P', P, 'lb', 'from the frame analysis')],
+      result: quantity(P, 'lb'),
+      clause: clause('MECHANICS', 'plane frame, first order'),
+    });
+    return P;
   };
 }

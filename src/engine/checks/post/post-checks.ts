@@ -7,7 +7,7 @@ import { put, type Note } from '../../note.ts';
 import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
 import { quantity } from '../../units.ts';
 import { STRETCHED_CUT } from '../beam/bending.ts';
-import { ratedSite } from '../joints/rated-site.ts';
+import { fromFrame, ratedSite } from '../joints/rated-site.ts';
 import { forcePut, isStrength, tellForce, valuesIn, type LineCheckContext } from '../line-context.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { adjustedCompression, GREATEST_SLENDERNESS, slenderness } from '../wood/column.ts';
@@ -298,15 +298,13 @@ function footSites(context: LineCheckContext, chain: PostChain): readonly CheckS
       ...at,
       ruleId: 'post.foot',
       part: 'pull',
-      force: (r) => Math.max(0, -r.values[foot + 1]!),
-      words: 'pull of the post off its pier',
+      force: fromFrame('pull of the post off its pier', (r: LineResponse) => Math.max(0, -r.values[foot + 1]!)),
     }),
     ratedSite({
       ...at,
       ruleId: 'post.footAlong',
       part: 'along',
-      force: (r) => Math.abs(r.values[foot]!),
-      words: 'push of the foot along the line',
+      force: fromFrame('push of the foot along the line', (r: LineResponse) => Math.abs(r.values[foot]!)),
     }),
   ];
 }

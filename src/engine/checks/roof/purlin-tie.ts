@@ -3,9 +3,9 @@ import { put, type Note } from '../../note.ts';
 import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
 import type { Capacity } from '../../project/model.ts';
 import { quantity } from '../../units.ts';
+import { ratedSite } from '../joints/rated-site.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import type { RoofCheckContext } from './context.ts';
-import { pullSite } from './pull-site.ts';
 import type { PurlinLoading, PurlinResponse } from './purlin-loading.ts';
 import { tellPurlinLoad } from './purlin-telling.ts';
 
@@ -74,13 +74,13 @@ function tieSite(
   capacity: Capacity,
   place: CheckSite<PurlinResponse>['place'],
 ): CheckSite<PurlinResponse> {
-  return pullSite<PurlinResponse>({
+  return ratedSite<PurlinResponse>({
     ruleId: 'purlin.tie',
     memberId: loading.purlin.id,
     place,
     capacity,
-    unit: 'lb',
-    pull: (r, note) => {
+    part: 'pull',
+    force: (r, note) => {
       const pull = Math.max(0, -r.square) * crossing.heldIn;
       if (note) tellPull(loading, crossing, r, pull, note);
       return pull;

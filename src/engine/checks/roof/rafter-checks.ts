@@ -4,11 +4,11 @@ import { nominalDepth } from '../../geometry/sticks.ts';
 import { notGiven, type Verdict } from '../../check.ts';
 import { message } from '../../message.ts';
 import { plainSource, type CheckSource } from '../check-source.ts';
+import { ratedSite } from '../joints/rated-site.ts';
 import { plainRow, type CheckSite } from '../site-of-check.ts';
 import { alikeSets, alikeSource, nearly } from './alike.ts';
 import { bearerOn, rafterTieCapacity } from './bearers.ts';
 import { handCut, purlinsOn, refused, unasked, weightProblem, writtenPlane, type RoofCheckContext } from './context.ts';
-import { pullSite } from './pull-site.ts';
 import { rafterBendingSite } from './rafter-bending.ts';
 import { rafterLoading, type RafterLoading } from './rafter-loading.ts';
 import { influenceOf, rafterResponses, type Influence, type RafterResponse } from './rafter-responses.ts';
@@ -138,13 +138,13 @@ function tieSites(context: RoofCheckContext, loading: RafterLoading, influence: 
   const { rafter, run } = loading;
   return run.supportLines.map((lineId, support) => {
     const line = context.project.supportLines.find((l) => l.id === lineId)!;
-    return pullSite<RafterResponse>({
+    return ratedSite<RafterResponse>({
       ruleId: 'rafter.tie',
       memberId: rafter.id,
       place: { kind: 'support', name: lineId },
       capacity: rafterTieCapacity(context, rafter, line),
-      unit: 'lb',
-      pull: (r, note) => {
+      part: 'pull',
+      force: (r, note) => {
         if (note) tellReaction(loading, influence, r, support, 'least', note);
         return pullAt(r, support);
       },

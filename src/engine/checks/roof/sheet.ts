@@ -10,8 +10,8 @@ import { put, type Note } from '../../note.ts';
 import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
 import { quantity, radiansFromDegrees } from '../../units.ts';
 import { checkSource, plainSource, type CheckSource } from '../check-source.ts';
+import { ratedSite } from '../joints/rated-site.ts';
 import { purlinsOn, raftersOn, refused, unasked, writtenPlane, type RoofCheckContext } from './context.ts';
-import { pullSite } from './pull-site.ts';
 import { greatestGap } from './rafter-allowable.ts';
 
 /** Sheet continuous over its rows pulls on an inner one by more than its share (own allowance). */
@@ -90,13 +90,14 @@ function upliftSource(context: RoofCheckContext, plane: PlaneGeometry): CheckSou
     responses: sheetResponses(wind.cases, weight),
     name: (r) => ({ combinationId: r.combination.id, scenario: '' }),
     sites: [
-      pullSite<SheetResponse>({
+      ratedSite<SheetResponse>({
         ruleId: 'sheet.uplift',
         memberId: plane.id,
         place: { kind: 'whole', name: '' },
         capacity: capacityOf(context.project, kind, jointKey(kind, plane.id)),
         unit: 'lb/ft',
-        pull: (r, note) => {
+        part: 'pull',
+        force: (r, note) => {
           const pull = (Math.max(0, -r.netPsf) * CONTINUITY * widthIn) / 12;
           if (note) tellLift(r, widthIn, pull, note);
           return pull;

@@ -4,8 +4,8 @@ import { put } from '../../note.ts';
 import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
 import { quantity } from '../../units.ts';
 import { checkSource, plainSource, type CheckSource } from '../check-source.ts';
+import { ratedSite } from '../joints/rated-site.ts';
 import { refused, unasked, type RoofCheckContext } from './context.ts';
-import { pullSite } from './pull-site.ts';
 import { pullAt, type AnalysedRafters, type RafterChecks } from './rafter-checks.ts';
 
 interface LinePull {
@@ -31,13 +31,13 @@ export function stripTieChecks(context: RoofCheckContext, rafters: RafterChecks)
         responses: greatestPulls(onLine, line.id),
         name: (r) => ({ combinationId: r.combination.id, scenario: '' }),
         sites: [
-          pullSite<LinePull>({
+          ratedSite<LinePull>({
             ruleId: 'strip.tie',
             memberId: line.id,
             place: { kind: 'whole', name: '' },
             capacity: capacityOf(context.project, 'stripBeam', jointKey('stripBeam', line.id)),
-            unit: 'lb',
-            pull: (r, note) => {
+            part: 'pull',
+            force: (r, note) => {
               note?.({
                 symbol: 'T',
                 words: `pull of the hardest pulling rafter on this line, ${r.rafterLabel}`,

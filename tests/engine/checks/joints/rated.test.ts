@@ -1,8 +1,9 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ratedPart } from '../../../../src/engine/checks/joints/rated.ts';
-import { ratedSite } from '../../../../src/engine/checks/joints/rated-site.ts';
+import { fromFrame, ratedSite } from '../../../../src/engine/checks/joints/rated-site.ts';
 import { MisuseError } from '../../../../src/engine/errors.ts';
+import type { LineResponse } from '../../../../src/engine/frame/line-frame.ts';
 import { capacityOf, jointKey } from '../../../../src/engine/project/joint-capacity.ts';
 import type { Capacity, Project } from '../../../../src/engine/project/model.ts';
 import { plainShed } from '../../../support/plain-shed.ts';
@@ -101,8 +102,7 @@ describe('a rated joint of a line', () => {
       place: { kind: 'joint', name: 'j' },
       capacity: given,
       part: 'pull',
-      force: (r) => force(r.combination.durationFactor),
-      words: 'pull',
+      force: fromFrame('pull', (r: LineResponse) => force(r.combination.durationFactor)),
     });
   const responses = [0.9, 1.15, 1.6].map((durationFactor) =>
     handResponse(context, [], { id: `CD-${durationFactor}`, durationFactor }),
@@ -127,12 +127,12 @@ describe('a rated joint of a line', () => {
   });
 
   it('does not take the rounding of the analysis for a demand', () => {
-    expect(
-      rowOver(
-        site({ kind: 'none' }, () => 1e-9),
-        responses,
-      )!.status,
-    ).toBe('pass');
+    const still = rowOver(
+      site({ kind: 'none' }, () => 1e-9),
+      responses,
+    )!;
+    expect(still).toMatchObject({ status: 'pass', demand: { value: 0, unit: 'lb' }, capacity: null, ratio: 0 });
+    expect([still.reason?.code, still.spareLb]).toEqual(['nothingAsked', null]);
     expect(
       rowOver(
         site({ kind: 'none' }, () => 1e-3),
