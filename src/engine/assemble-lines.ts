@@ -31,6 +31,8 @@ import { quantity } from './units.ts';
 export interface LineParts {
   readonly source: readonly CheckSource[];
   readonly report: LineReport;
+  /** false where something of it is not known: it then judges nothing */
+  readonly isAnalysed: boolean;
   readonly cases: readonly LoadCase[];
   readonly combinations: readonly Combination[];
   readonly residual: number;
@@ -127,6 +129,7 @@ export function assembleLine(givens: Givens, line: LineGeometry): LineParts {
       ]),
     ],
     report: lineReport(context),
+    isAnalysed: true,
     cases: loading.cases,
     combinations,
     residual: answer.frame.residual,
@@ -280,6 +283,7 @@ function unanalysed(
       braces: [],
       holdingLb: 0,
     },
+    isAnalysed: false,
     cases,
     combinations,
     residual: 0,

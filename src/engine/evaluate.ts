@@ -3,6 +3,7 @@ import { assembleLine, type Givens, type LineParts } from './assemble-lines.ts';
 import type { CheckSource } from './checks/check-source.ts';
 import { plainSource } from './checks/check-source.ts';
 import { roofChecks } from './checks/roof/roof-checks.ts';
+import { beamAcrossChecks } from './checks/beam/tie-across.ts';
 import { siteRows } from './checks/site-rows.ts';
 import { heldBack, unknownLoads } from './checks/unknown-loads.ts';
 import { ratedAlongRows } from './checks/sway/rated-along.ts';
@@ -103,6 +104,7 @@ function assemble(project: Project): Assembled | { readonly faults: readonly Fau
     ...roofChecks({ project, shelter, site, form, runOf, weights, valuesOf: materials.of }),
     ...lines.flatMap((l) => l.source),
     plainSource(ratedAlongRows(lines.flatMap((l) => l.held ?? []))),
+    beamAcrossChecks(project, shelter, across, new Set(lines.flatMap((l) => (l.isAnalysed ? [l.report.lineId] : [])))),
     plainSource(swayAcrossRows(project.lateral.across, across.asdLb)),
   ];
   return { ...givens, lines, sources, form };

@@ -34,6 +34,7 @@ export const CHECK_MESSAGES = {
   effectiveLengthTyped: 'Effective length typed in: {why}',
   acrossComesLater: 'Sway across held by {system} is not computed in this version.',
   acrossNotDecided: 'Nobody has said what holds the shelter across the lines.',
+  acrossNotKnown: 'Line {line} is not analysed, so the whole push across the lines is not known.',
   alongNotDecided: 'Nobody has said what holds line {line} along its length.',
   saidToBeUnheld: 'Said that nothing holds it in this direction.',
   ratingNotGiven: 'The rating of what holds it ({system}) is not given.',

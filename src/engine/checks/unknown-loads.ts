@@ -16,7 +16,11 @@ const WIND_FIELDS: ReadonlySet<string> = new Set(['site.windMph', 'site.exposure
 /** Rules of size: asked in a combination, decided by no load. */
 const BY_SIZE: ReadonlySet<RuleId> = new Set<RuleId>(['post.slender', 'brace.slender', 'post.housing']);
 /** Rules decided by a greatest force of all combinations, which name none. */
-const BY_GREATEST_FORCE: ReadonlySet<RuleId> = new Set<RuleId>(['sway.alongRated', 'sway.acrossRated']);
+const BY_GREATEST_FORCE: ReadonlySet<RuleId> = new Set<RuleId>([
+  'sway.alongRated',
+  'sway.acrossRated',
+  'beam.tieAcross',
+]);
 
 /**
  * Why nothing that loads decide can pass yet: snow or wind of the site is not known, or the method has no wind for this

@@ -1,6 +1,9 @@
+import { clause } from '../../data/sources.ts';
 import type { Shelter } from '../geometry/shelter.ts';
 import { meanDiameter, nominalDepth } from '../geometry/sticks.ts';
+import { put, type Note } from '../note.ts';
 import type { Project } from '../project/model.ts';
+import { quantity } from '../units.ts';
 import type { RoofCase, RunOf } from './roof-cases.ts';
 import { levelPart, squareLoads } from './rafter-reactions.ts';
 import { openFrameForceCoefficient, openFramePressure } from './site/open-frame.ts';
@@ -12,15 +15,43 @@ const OPEN_SOLIDITY = 0.09;
 const LEAST_PSF = 16;
 const NOTIONAL = 0.01;
 
-export interface AcrossForce {
+interface AcrossParts {
   /** strength level, from the level part of the roof's wind [lb] */
   readonly roofLb: number;
   /** drag of beams, posts and eave edges [lb] */
   readonly dragLb: number;
   /** least force on the projected area, roof's rise included [lb] */
   readonly leastLb: number;
-  /** allowable-stress level, greatest of 0.6 wind and 0.7 notional [lb] */
+  /** one per cent of all dead load [lb] */
+  readonly notionalLb: number;
+}
+
+export interface AcrossForce extends AcrossParts {
+  /** allowable-stress level, see `acrossPush` [lb] */
   readonly asdLb: number;
+}
+
+/**
+ * Push across at allowable-stress level.
+ * @returns force [lb]
+ * @source ASCE7 2.4.1, 27.1.5 (from memory), 1.4.1
+ */
+export function acrossPush({ roofLb, dragLb, leastLb, notionalLb }: AcrossParts, note?: Note): number {
+  const push = Math.max(0.6 * Math.max(roofLb + dragLb, leastLb), 0.7 * notionalLb);
+  note?.({
+    symbol: 'W',
+    words: 'greatest push across the lines on the whole shelter',
+    formula: 'max(0.6 × max(R + D, L), 0.7 × G)',
+    put: [
+      put('R', roofLb, 'lb', 'level part of the wind on the roof, strength level'),
+      put('D', dragLb, 'lb', 'wind on beams, posts and eave edges, strength level'),
+      put('L', leastLb, 'lb', 'least wind on the projected area, strength level'),
+      put('G', notionalLb, 'lb', 'one per cent of the dead load'),
+    ],
+    result: quantity(push, 'lb'),
+    clause: clause('ASCE7', '2.4.1, 27.3.2, 29.4'),
+  });
+  return push;
 }
 
 /**
@@ -66,12 +97,8 @@ export function acrossForce(
   const rise = shelter.planes.reduce((sum, p) => sum + ((p.highZIn - p.lowZIn) * (p.toXIn - p.fromXIn)) / 144, 0);
   const areaFt2 = typedArea ? typedArea.value : solids.reduce((sum, s) => sum + s.areaFt2, 0) + rise;
   const leastLb = q > 0 ? LEAST_PSF * areaFt2 : 0;
-  return {
-    roofLb,
-    dragLb,
-    leastLb,
-    asdLb: Math.max(0.6 * Math.max(roofLb + dragLb, leastLb), 0.7 * NOTIONAL * deadLb),
-  };
+  const parts = { roofLb, dragLb, leastLb, notionalLb: NOTIONAL * deadLb };
+  return { ...parts, asdLb: acrossPush(parts) };
 }
 
 interface Solid {

@@ -58,6 +58,23 @@ export function windReactions(run: RafterRun, loads: readonly number[], heldBy: 
   });
 }
 
+/** True where a line is said to hold the level part of the wind on a plane, or may have to. */
+export const mayHoldLevel = (heldBy: string, line: string): boolean =>
+  heldBy === 'worse' || heldBy === 'each-square' || heldBy === line;
+
+/**
+ * Level force on each support, low to high, toward the high side +: the whole level part on the line that holds it, or
+ * its own square share on each.
+ * @param heldBy a line, or every support square to the slope
+ * @returns forces [lb]
+ * @source MECHANICS level part of a force square to the slope
+ */
+export function levelReactions(run: RafterRun, loads: readonly number[], heldBy: string): readonly number[] {
+  if (heldBy === 'each-square') return squareReactions(run, loads).map((r) => r * run.sin);
+  const whole = levelPart(run, loads);
+  return run.supportLines.map((line) => (line === heldBy ? whole : 0));
+}
+
 /** Level part of a load square to the slope: what presses on a roof pushes it toward its high side [lb]. */
 export function levelPart(run: RafterRun, loads: readonly number[]): number {
   return run.sin * run.parts.reduce((sum, p, i) => sum + loads[i]! * (p.toIn - p.fromIn), 0);

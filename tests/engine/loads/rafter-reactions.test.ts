@@ -1,6 +1,12 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { levelPart, plumbReactions, squareLoads, windReactions } from '../../../src/engine/loads/rafter-reactions.ts';
+import {
+  levelPart,
+  levelReactions,
+  plumbReactions,
+  squareLoads,
+  windReactions,
+} from '../../../src/engine/loads/rafter-reactions.ts';
 import { rafterRun, type RafterRun } from '../../../src/engine/loads/rafter-run.ts';
 import { placeShelter } from '../../../src/engine/geometry/place-shelter.ts';
 import { lineId, plainShed } from '../../support/plain-shed.ts';
@@ -53,6 +59,24 @@ describe('reactions of a rafter on its lines', () => {
           expect(near(down, sum(onLevel), sum(onLevel.map(Math.abs)))).toBe(true);
         }),
         { seed: 91, numRuns: 60 },
+      );
+  });
+
+  it('hold the whole level part of the wind between them, however it is held', () => {
+    for (const lines of [2, 3])
+      fc.assert(
+        fc.property(rafterOn(lines), ({ run, pressures }) => {
+          const loads = squareLoads(run, WIDTH_IN, (i) => ({ plumbPsf: 0, squarePsf: pressures[i]! }), 'squarePsf');
+          const { W } = resultant(run, loads);
+          const each = levelReactions(run, loads, 'each-square');
+          expect(near(sum(each), W * run.sin, sum(each.map(Math.abs)))).toBe(true);
+          run.supportLines.forEach((line, i) => {
+            const held = levelReactions(run, loads, line);
+            expect(near(held[i]!, W * run.sin, Math.abs(W))).toBe(true);
+            expect(held.filter((_, j) => j !== i).every((h) => h === 0)).toBe(true);
+          });
+        }),
+        { seed: 95, numRuns: 40 },
       );
   });
 

@@ -133,7 +133,7 @@ describe('push across the lines on the whole shelter', () => {
       site: { ...shed.site, windMph: { value: null, givenBy: 'guess', date: null } },
     };
     const { asdLb, ...wind } = across(project).force;
-    expect(wind).toEqual({ roofLb: 0, dragLb: 0, leastLb: 0 });
+    expect(wind).toEqual({ roofLb: 0, dragLb: 0, leastLb: 0, notionalLb: 50 });
     expect(asdLb).toBeCloseTo(35, 9);
   });
 });

@@ -1,6 +1,7 @@
 import type { LineGeometry } from '../../geometry/shelter.ts';
 import { stickOf } from '../../geometry/sticks.ts';
 import type { Combination } from '../../loads/combination.ts';
+import { levelReactions } from '../../loads/rafter-reactions.ts';
 import { alongForces } from '../../loads/sway.ts';
 import { weightAlong } from '../../loads/weights.ts';
 import type { LedgerLine } from '../../project/model.ts';
@@ -72,11 +73,8 @@ function outwardLb(
   { windLoads }: RafterResponse,
   support: number,
 ): number {
-  const whole = run.parts.reduce((sum, p, i) => sum + windLoads[i]! * (p.toIn - p.fromIn), 0);
-  const here = run.reactions[support]!.reduce((sum, perUnit, i) => sum + perUnit * windLoads[i]!, 0);
-  const { horizontalHeldBy: heldBy } = plane;
-  const held = heldBy === 'each-square' ? here : heldBy === 'worse' || heldBy === line.id ? whole : 0;
-  const downSlope = -held * run.sin;
+  const heldBy = plane.horizontalHeldBy === 'worse' ? line.id : plane.horizontalHeldBy;
+  const downSlope = -levelReactions(run, windLoads, heldBy)[support]!;
   const awayFromWall = Math.sign(line.yIn - line.wallFaceYIn) || rafter.downY;
   return downSlope * rafter.downY * awayFromWall;
 }

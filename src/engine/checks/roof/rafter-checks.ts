@@ -2,6 +2,7 @@ import type { RuleId } from '../../../data/rules.ts';
 import type { RafterGeometry } from '../../geometry/shelter.ts';
 import { nominalDepth } from '../../geometry/sticks.ts';
 import { notGiven, type Verdict } from '../../check.ts';
+import { mayHoldLevel } from '../../loads/rafter-reactions.ts';
 import { message } from '../../message.ts';
 import { plainSource, type CheckSource } from '../check-source.ts';
 import { ratedSite } from '../joints/rated-site.ts';
@@ -16,7 +17,7 @@ import { rafterSagSites } from './rafter-sag.ts';
 import { rafterSeatSite } from './rafter-seat.ts';
 import { rafterSeatShearSites, rafterShearSite, typedRafterShearSite } from './rafter-shear.ts';
 import { rafterStations } from './rafter-stations.ts';
-import { tellReaction } from './rafter-telling.ts';
+import { tellLevel, tellReaction } from './rafter-telling.ts';
 import { typedRafterBendingSite } from './rafter-typed.ts';
 
 const STICK_RULES: readonly RuleId[] = [
@@ -52,7 +53,9 @@ export function rafterChecks(context: RoofCheckContext): RafterChecks {
     const unweighed = deadProblem(context, alike[0]!);
     if (unweighed) {
       problem ??= unweighed;
-      sources.push(plainSource(ids.flatMap((id) => unasked([...STICK_RULES, 'rafter.tie'], id, unweighed))));
+      sources.push(
+        plainSource(ids.flatMap((id) => unasked([...STICK_RULES, 'rafter.tie', 'rafter.tieAcross'], id, unweighed))),
+      );
       continue;
     }
     const loading = rafterLoading(context, alike[0]!);
@@ -90,15 +93,18 @@ function likeness(context: RoofCheckContext, r: RafterGeometry): unknown {
 }
 
 /** Rows of what no number decides: a stick that cannot be judged, ties without wind figures, a typed section's seat. */
-function unjudged({ rafter, run, wind }: RafterLoading, stick: StickSites, id: string) {
-  const perLine = (ruleId: RuleId, verdict: Verdict) =>
-    run.supportLines.map((line) => plainRow(ruleId, id, { kind: 'support', name: line }, verdict));
+function unjudged({ rafter, run, wind, plane }: RafterLoading, stick: StickSites, id: string) {
+  const perLine = (ruleId: RuleId, verdict: Verdict, lines = run.supportLines) =>
+    lines.map((line) => plainRow(ruleId, id, { kind: 'support', name: line }, verdict));
+  const holding = run.supportLines.filter((line) => mayHoldLevel(plane.horizontalHeldBy, line));
   const typed = rafter.stick?.kind === 'typed' && !('verdict' in stick) ? rafter.stick.name : null;
   return [
     ...('verdict' in stick ? unasked(STICK_RULES, id, stick.verdict) : []),
     ...(typed === null ? [] : perLine('rafter.seat', notGiven(message('typedWithoutBearing', { name: typed })))),
     // a tie without wind figures would pass on gravity alone
-    ...(wind.ok ? [] : perLine('rafter.tie', refused(wind))),
+    ...(wind.ok
+      ? []
+      : [...perLine('rafter.tie', refused(wind)), ...perLine('rafter.tieAcross', refused(wind), holding)]),
   ];
 }
 
@@ -133,22 +139,38 @@ function stickSites(context: RoofCheckContext, loading: RafterLoading, influence
   ];
 }
 
-/** Pull of each tie: the least that the support can have to hold, however the level part of the wind is held. */
+/**
+ * Each tie of a rafter: its pull is the least that the support can have to hold, however the level part of the wind is
+ * held; where the support may have to hold that part, it is asked for all of it, up the slope or down.
+ */
 function tieSites(context: RoofCheckContext, loading: RafterLoading, influence: Influence): readonly Site[] {
-  const { rafter, run } = loading;
-  return run.supportLines.map((lineId, support) => {
+  const { rafter, run, plane } = loading;
+  return run.supportLines.flatMap((lineId, support) => {
     const line = context.project.supportLines.find((l) => l.id === lineId)!;
-    return ratedSite<RafterResponse>({
-      ruleId: 'rafter.tie',
+    const tie = {
       memberId: rafter.id,
       place: { kind: 'support', name: lineId },
       capacity: rafterTieCapacity(context, rafter, line),
+    } as const;
+    const pull = ratedSite<RafterResponse>({
+      ...tie,
+      ruleId: 'rafter.tie',
       part: 'pull',
       force: (r, note) => {
         if (note) tellReaction(loading, influence, r, support, 'least', note);
         return pullAt(r, support);
       },
     });
+    const across = ratedSite<RafterResponse>({
+      ...tie,
+      ruleId: 'rafter.tieAcross',
+      part: 'across',
+      force: (r, note) => {
+        if (note) tellLevel(loading, influence, r, support, note);
+        return r.level[support]!;
+      },
+    });
+    return mayHoldLevel(plane.horizontalHeldBy, lineId) ? [pull, across] : [pull];
   });
 }
 

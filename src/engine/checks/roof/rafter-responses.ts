@@ -1,6 +1,6 @@
 import type { Combination } from '../../loads/combination.ts';
 import { combine, serviceCombinations } from '../../loads/combine.ts';
-import { windReactions } from '../../loads/rafter-reactions.ts';
+import { levelReactions, windReactions } from '../../loads/rafter-reactions.ts';
 import type { RafterRun } from '../../loads/rafter-run.ts';
 import type { TwoWeights } from '../../loads/weights.ts';
 import type { RafterLoading, Segment } from './rafter-loading.ts';
@@ -21,6 +21,8 @@ export interface RafterResponse {
   /** least and greatest that a support can have to hold, down + [lb] */
   readonly least: readonly number[];
   readonly greatest: readonly number[];
+  /** greatest level force that a support can have to hold, either way [lb] */
+  readonly level: readonly number[];
 }
 
 /** What one pound per inch on each part does: [part][station] or [part][support]. */
@@ -32,6 +34,8 @@ export interface Influence {
   readonly plumb: readonly ArrayLike<number>[];
   /** one set for each way in which the level part of the wind may be held */
   readonly wind: readonly (readonly ArrayLike<number>[])[];
+  /** the level part itself, in the same ways, toward the high side + */
+  readonly level: readonly (readonly ArrayLike<number>[])[];
 }
 
 /** Influence of every part of a rafter's run on all that is asked of it. */
@@ -46,6 +50,7 @@ export function influenceOf(loading: RafterLoading): Influence {
     sags: run.sags,
     plumb: run.parts.map((_, p) => run.reactions.map((perPart) => perPart[p]! / run.cos)),
     wind: ways.map((way) => run.parts.map((_, p) => windReactions(run, unit(p), way).map((r) => r.downLb))),
+    level: ways.map((way) => run.parts.map((_, p) => levelReactions(run, unit(p), way))),
   };
 }
 
@@ -97,6 +102,8 @@ export function rafterResponses(loading: RafterLoading, influence: Influence, kc
         const others = sumOf(plumbLoads, influence.plumb, support) + sumOf(windLoads, way, support);
         return withDead(combination, dead, influence.plumb, support, others);
       });
+    const levelAt = (support: number): number =>
+      Math.max(...influence.level.map((way) => Math.abs(sumOf(windLoads, way, support))));
     const downs = isStrength ? run.supportLines.map((_, i) => downAt(i)) : [];
     return {
       combination,
@@ -108,6 +115,7 @@ export function rafterResponses(loading: RafterLoading, influence: Influence, kc
       sags: isStrength ? nothing : along(influence.sags),
       least: downs.map((ways) => Math.min(...ways)),
       greatest: downs.map((ways) => Math.max(...ways)),
+      level: isStrength ? run.supportLines.map((_, i) => levelAt(i)) : [],
     };
   });
 }

@@ -14,6 +14,8 @@ export interface ToldEffect {
   /** where wind comes down otherwise than plumb loads do, as at supports */
   readonly windOf?: readonly ArrayLike<number>[];
   readonly at: number;
+  /** plumb loads bring nothing of it */
+  readonly windOnly?: true;
 }
 
 /** Writes how an effect adds up from the loads on the parts of the run; it tells the numbers of `rafterResponses`. */
@@ -25,6 +27,7 @@ export function tellEffect(loading: RafterLoading, response: RafterResponse, eff
     const dead = deadShare(combination.dead, loading.dead[part]!, of[part]![at]!, others);
     const plumb = { part, kind: 'plumb', dead, load: load + dead, brings: of[part]![at]! } as const;
     const wind = { part, kind: 'wind', dead: 0, load: windLoads[part]!, brings: windOf[part]![at]! } as const;
+    if (effect.windOnly) return [wind];
     return wind.load === 0 ? [plumb] : [plumb, wind];
   });
   note({
@@ -60,6 +63,25 @@ export function tellReaction(
   const words = 'force that the support holds, down +';
   const told = { symbol: 'R', words, unit: 'lb', perLoadUnit: 'in', at: support } as const;
   tellEffect(loading, response, { ...told, of: influence.plumb, windOf: influence.wind[taken]! }, note);
+}
+
+/** What a support holds of the level part of the wind, in the way that asks most of it. */
+export function tellLevel(
+  loading: RafterLoading,
+  influence: Influence,
+  response: RafterResponse,
+  support: number,
+  note: Note,
+): void {
+  const way = (of: readonly ArrayLike<number>[]): number => Math.abs(sumOf(response.windLoads, of, support));
+  const of = influence.level.reduce((a, b) => (way(b) > way(a) ? b : a));
+  const words = 'level force that the support holds, toward the high side +';
+  tellEffect(
+    loading,
+    response,
+    { symbol: 'H', words, unit: 'lb', perLoadUnit: 'in', of, at: support, windOnly: true },
+    note,
+  );
 }
 
 interface Term {

@@ -1,70 +1,121 @@
 import { clause } from '../../../data/sources.ts';
 import type { Combination } from '../../loads/combination.ts';
+import { mayHoldLevel } from '../../loads/rafter-reactions.ts';
 import { put } from '../../note.ts';
 import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
+import type { FrameLine } from '../../project/model.ts';
 import { quantity } from '../../units.ts';
 import { checkSource, plainSource, type CheckSource } from '../check-source.ts';
 import { ratedSite } from '../joints/rated-site.ts';
 import { refused, unasked, type RoofCheckContext } from './context.ts';
 import { pullAt, type AnalysedRafters, type RafterChecks } from './rafter-checks.ts';
+import type { RafterResponse } from './rafter-responses.ts';
 
-interface LinePull {
-  readonly combination: Combination;
-  readonly pullLb: number;
-  readonly rafterLabel: string;
+/** One way in which rafters ask something of the strip under them. */
+interface StripAsk {
+  readonly ruleId: 'strip.tie' | 'strip.across';
+  readonly part: 'pull' | 'across';
+  readonly symbol: string;
+  readonly words: string;
+  readonly forceAt: (r: RafterResponse, support: number) => number;
 }
 
+const PULL: StripAsk = {
+  ruleId: 'strip.tie',
+  part: 'pull',
+  symbol: 'T',
+  words: 'pull of the hardest pulling rafter on this line',
+  forceAt: pullAt,
+};
+const ACROSS: StripAsk = {
+  ruleId: 'strip.across',
+  part: 'across',
+  symbol: 'H',
+  words: 'level force of the hardest pushing rafter on this line',
+  forceAt: (r, support) => r.level[support]!,
+};
+
 /**
- * Strip on its beam: what the hardest pulling rafter hands on, combination by combination, against a rated pull for each
- * rafter. The strip's own weight is not counted against it (safe side).
+ * Strip on its beam: what the hardest rafter hands on, combination by combination, against a rating for each rafter. The
+ * strip's own weight is not counted against the pull (safe side).
  * @source ASCE7 2.4.1 (7-16)
  */
 export function stripTieChecks(context: RoofCheckContext, rafters: RafterChecks): readonly CheckSource[] {
   return context.project.supportLines.flatMap((line): readonly CheckSource[] => {
     if (line.kind !== 'frame' || line.strip === null) return [];
-    if (rafters.problem) return [plainSource(unasked(['strip.tie'], line.id, rafters.problem))];
     const onLine = rafters.analysed.filter((a) => a.loading.run.supportLines.includes(line.id));
-    const noWind = onLine.map((a) => a.loading.wind).find((wind) => !wind.ok);
-    if (noWind && !noWind.ok) return [plainSource(unasked(['strip.tie'], line.id, refused(noWind)))];
-    return [
-      checkSource({
-        responses: greatestPulls(onLine, line.id),
-        name: (r) => ({ combinationId: r.combination.id, scenario: '' }),
-        sites: [
-          ratedSite<LinePull>({
-            ruleId: 'strip.tie',
-            memberId: line.id,
-            place: { kind: 'whole', name: '' },
-            capacity: capacityOf(context.project, 'stripBeam', jointKey('stripBeam', line.id)),
-            part: 'pull',
-            force: (r, note) => {
-              note?.({
-                symbol: 'T',
-                words: `pull of the hardest pulling rafter on this line, ${r.rafterLabel}`,
-                formula: 'T',
-                put: [put('T', r.pullLb, 'lb', 'as at the tie of that rafter')],
-                result: quantity(r.pullLb, 'lb'),
-                clause: clause('ASCE7', '2.4.1'),
-              });
-              return r.pullLb;
-            },
-          }),
-        ],
-      }),
-    ];
+    const holdsLevel = context.project.roofPlanes.some(
+      (p) => p.onLines.includes(line.id) && mayHoldLevel(p.horizontalHeldBy, line.id),
+    );
+    const asks = holdsLevel ? [PULL, ACROSS] : [PULL];
+    const wind = onLine.map((a) => a.loading.wind).find((w) => !w.ok);
+    const problem = rafters.problem ?? (wind && !wind.ok ? refused(wind) : null);
+    if (problem)
+      return [
+        plainSource(
+          unasked(
+            asks.map((ask) => ask.ruleId),
+            line.id,
+            problem,
+          ),
+        ),
+      ];
+    return asks.map((ask) => askedSource(context, line, onLine, ask));
   });
 }
 
-function greatestPulls(rafters: readonly AnalysedRafters[], lineId: string): readonly LinePull[] {
-  const worst = new Map<string, LinePull>();
+interface LineForce {
+  readonly combination: Combination;
+  readonly forceLb: number;
+  readonly rafterLabel: string;
+}
+
+function askedSource(
+  context: RoofCheckContext,
+  line: FrameLine,
+  onLine: readonly AnalysedRafters[],
+  { ruleId, part, symbol, words, forceAt }: StripAsk,
+): CheckSource {
+  return checkSource({
+    responses: greatestForces(onLine, line.id, forceAt),
+    name: (r) => ({ combinationId: r.combination.id, scenario: '' }),
+    sites: [
+      ratedSite<LineForce>({
+        ruleId,
+        memberId: line.id,
+        place: { kind: 'whole', name: '' },
+        capacity: capacityOf(context.project, 'stripBeam', jointKey('stripBeam', line.id)),
+        part,
+        force: (r, note) => {
+          note?.({
+            symbol,
+            words: `${words}, ${r.rafterLabel}`,
+            formula: symbol,
+            put: [put(symbol, r.forceLb, 'lb', 'as at the tie of that rafter')],
+            result: quantity(r.forceLb, 'lb'),
+            clause: clause('ASCE7', '2.4.1'),
+          });
+          return r.forceLb;
+        },
+      }),
+    ],
+  });
+}
+
+function greatestForces(
+  rafters: readonly AnalysedRafters[],
+  lineId: string,
+  forceAt: StripAsk['forceAt'],
+): readonly LineForce[] {
+  const worst = new Map<string, LineForce>();
   for (const { loading, responses } of rafters) {
     const support = loading.run.supportLines.indexOf(lineId);
     for (const r of responses) {
       if (r.combination.purpose !== 'strength') continue;
       const known = worst.get(r.combination.id);
-      const pullLb = pullAt(r, support);
-      if (!known || pullLb > known.pullLb)
-        worst.set(r.combination.id, { combination: r.combination, pullLb, rafterLabel: loading.rafter.label });
+      const forceLb = forceAt(r, support);
+      if (!known || forceLb > known.forceLb)
+        worst.set(r.combination.id, { combination: r.combination, forceLb, rafterLabel: loading.rafter.label });
     }
   }
   return [...worst.values()];

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { at } from '../../project/raw.ts';
-import { plainRoof, rate, ratioIn, rowOf, shedWith } from './roof.ts';
+import { plainRoof, rate, ratioIn, rowOf, rowsOf, shedWith, stepsOf } from './roof.ts';
 
 const SPAN = 'line-low~line-high';
 const LIVE = '3-roofLive+roof-live';
@@ -14,6 +14,8 @@ const gravity = ((4 + 20) * b) / 144;
 // proof [rafter.bending]: closed-form - w L2 / 8 on a simple span, Fb of NDS Supplement Table 4A; common practice 0.98
 // proof [rafter.seat]: closed-form - half the load of a simple span over breadth times seat
 // proof [rafter.tie]: closed-form - equilibrium of a straight rafter with the level part held at either line
+// proof [rafter.tieAcross]: closed-form - sine of the slope times the wind on the rafter, whole on each line that may hold it
+// proof [strip.across]: closed-form - the same level force as at the tie of the rafter
 // proof [strip.tie]: closed-form - the same pull as at the tie of the rafter
 // proof [rafter.sagLongTerm]: closed-form - 5 w L4 / (384 E I) for dead and live apart
 
@@ -131,6 +133,39 @@ describe('a sloping rafter between two lines, by hand', () => {
     expect(pulled('line-high')).toBeCloseTo(wind / cos - dead, 6);
     expect(pulled('line-low')).toBeCloseTo(2 * wind * cos - wind / cos - dead, 6);
     expect(pulled('worse')).toBeCloseTo(wind / cos - dead, 6);
+  });
+
+  test('[rafter.tieAcross] asks the line that holds the level part for all of it, each line for its half where each does', () => {
+    const sin = 6 / Math.hypot(12, 6);
+    const level = ((0.6 * 16 * b * onSlope) / 144) * sin; // ASCE 7-16 2.4.1, least wind of 30.2.2, up or down
+    const pushed = (heldBy: string) => rowOf(withHeldBy(heldBy), 'rafter.tieAcross/rafter-3/line-low').demand!.value;
+    expect(pushed('line-low')).toBeCloseTo(level, 6);
+    expect(pushed('worse')).toBeCloseTo(level, 6);
+    expect(pushed('each-square')).toBeCloseTo(level / 2, 6);
+    const elsewhere = rowsOf(withHeldBy('line-high')).map((r) => r.key);
+    expect(elsewhere).toContain('rafter.tieAcross/rafter-3/line-high');
+    expect(elsewhere).not.toContain('rafter.tieAcross/rafter-3/line-low');
+    expect(elsewhere).not.toContain('strip.across/line-low/whole');
+  });
+
+  test('[rafter.tieAcross] [strip.across] are held against what is rated across, not against the pull', () => {
+    const context = shedWith((raw) => {
+      plainRoof(6)(raw);
+      at(raw, 'roofPlanes', 'plane-1')['horizontalHeldBy'] = 'worse';
+      rate(raw, 'rafterStrip', { pullLb: 1, acrossLb: 400 });
+      rate(raw, 'stripBeam', { pullLb: 1, acrossLb: 200 });
+    });
+    const level = ((0.6 * 16 * b * onSlope) / 144) * (6 / Math.hypot(12, 6));
+    for (const line of ['line-low', 'line-high']) {
+      expect(rowOf(context, `rafter.tieAcross/rafter-3/${line}`).ratio!).toBeCloseTo(level / 400, 9);
+      expect(rowOf(context, `strip.across/${line}/whole`).ratio!).toBeCloseTo(level / 200, 9);
+    }
+    // 0.75 x 0.6 of the wind beside roof live
+    const row = rowOf(context, 'rafter.tieAcross/rafter-3/line-low');
+    expect(ratioIn(row, '6-roofLive+roof-live+wind-up-clear')).toBeCloseTo((0.75 * level) / 400, 9);
+    expect(ratioIn(row, LIVE)).toBe(0);
+    const told = stepsOf(context, row.key).findLast((step) => step.symbol === 'H');
+    expect(Math.abs(told!.result.value)).toBeCloseTo(level, 6);
   });
 
   test('[rafter.seat] is as long as the cut over the rise of the slope', () => {
