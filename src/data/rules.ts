@@ -90,7 +90,7 @@ export const RULES = {
   'pier.sideways': rule('pier', 'Held sideways by the soil', clause('IBC', '1807.3.2.1')),
   'pier.uplift': rule('pier', 'Weight against uplift', clause('ASCE7', '2.4.1')),
   'pier.pad': rule('pier', 'Pad without steel', clause('OWN', 'no farther out than thick')),
-  'pier.frost': rule('pier', 'Depth below frost', remembered('IBC', '1809.5')),
+  'pier.frost': rule('pier', 'Depth in the ground, below frost', remembered('IBC', '1809.4, 1809.5')),
   'pier.embedded': rule('pier', 'Embedded post', clause('IBC', '1807.3')),
   'sway.along': rule('swayAlong', 'Held along the line', clause('OWN', 'lateral system named')),
   'sway.alongRated': rule('swayAlong', 'Rated system along', clause('OWN', 'rating typed in')),

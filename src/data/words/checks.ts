@@ -60,6 +60,8 @@ export const CHECK_MESSAGES = {
   untreatedInSoil: 'An untreated log in soil or concrete is outside the method.',
   footTurningNotRated:
     'The foot is said to hold the post against turning; what its hardware and anchors hold of that moment is not computed. Have it designed, or let the foot turn freely and brace the line.',
+  footTips:
+    'The moment of the foot is more than what presses on its base can hold: how the soil beside the pier holds the rest is not computed here.',
   frostDepthNotGiven: 'The frost depth is not given. Ask the building department.',
   seatHasNoFlat:
     'The seat of {member} has no flat or no post under it: round on round touches along a line only. Cut a flat.',

@@ -4,7 +4,7 @@ import type { CheckRow } from '../../evaluation.ts';
 import type { LineResponse } from '../../frame/line-frame.ts';
 import { footIndex, type PostChain } from '../../frame/read-response.ts';
 import type { PostGeometry } from '../../geometry/shelter.ts';
-import { put } from '../../note.ts';
+import { put, type Note } from '../../note.ts';
 import type { PierFoot, Project } from '../../project/model.ts';
 import { insteadOf } from '../../project/instead.ts';
 import { quantity } from '../../units.ts';
@@ -21,6 +21,9 @@ export function pierSites(context: LineCheckContext): readonly CheckSite<LineRes
   );
 }
 
+/** A footing stands at least this deep in undisturbed ground, frost or none [in]. @source IBC 1809.4, from memory */
+const LEAST_DEPTH_IN = 12;
+
 /** Length of the shaft that stands in the ground [in]. */
 const buriedIn = (post: PostGeometry, foot: PierFoot): number =>
   Math.min(
@@ -36,7 +39,7 @@ function sitesOf(context: LineCheckContext, chain: PostChain, foot: PierFoot): r
   const soil = project.site.soil;
   const typedWeight = insteadOf(project, 'pierWeightLb', post.id);
   const at = { memberId: post.id, place: { kind: 'whole', name: '' }, applies: isStrength } as const;
-  const tellFoot = (r: LineResponse, note: NonNullable<Parameters<CheckSite<LineResponse>['demand']>[1]>): void =>
+  const tellFoot = (r: LineResponse, note: Note): void =>
     note({
       symbol: 'N',
       words: 'push of the post on its pier',
@@ -46,16 +49,39 @@ function sitesOf(context: LineCheckContext, chain: PostChain, foot: PierFoot): r
       clause: clause('MECHANICS', 'plane frame, first order'),
     });
 
+  /** Of the foot alone: the pole equation takes what its push makes on the way down (own rule). */
+  const turning = (r: LineResponse): number => (turns(post) ? Math.abs(r.values[index + 2]!) : 0);
+  const tellTurning = (r: LineResponse, words: string, note: Note): void => {
+    if (!turns(post)) return;
+    note({
+      symbol: 'Mf',
+      words,
+      formula: 'Mf',
+      put: [put('Mf', turning(r), 'lb·in', 'from the frame analysis')],
+      result: quantity(turning(r), 'lb·in'),
+      clause: clause('MECHANICS', 'plane frame, first order'),
+    });
+  };
+  const pressing = (r: LineResponse, note?: Note): number => {
+    const own = typedWeight ? typedWeight.value : pierWeight(foot, 'any', note);
+    return Math.max(0, r.values[index + 1]! + own - soilReplaced(foot, buried, soil.soilPcf, note));
+  };
+
   const bearing: CheckSite<LineResponse> = {
     ...at,
     ruleId: 'pier.bearing',
     unit: 'psf',
-    stops: () => (soil.bearingPsf.value === null ? notGiven({ code: 'soilNotGiven', values: {} }) : null),
+    stops: (r) => {
+      if (soil.bearingPsf.value === null) return notGiven({ code: 'soilNotGiven', values: {} });
+      const pressure = soilPressure(baseOfPier(foot), pressing(r), turning(r));
+      return Number.isFinite(pressure) ? null : outside({ code: 'footTips', values: {} });
+    },
     demand: (r, note) => {
-      if (note) tellFoot(r, note);
-      const own = typedWeight ? typedWeight.value : pierWeight(foot, 'any', note);
-      const replaced = soilReplaced(foot, buried, soil.soilPcf, note);
-      return soilPressure(baseOfPier(foot), Math.max(0, r.values[index + 1]! + own - replaced), 0, note);
+      if (note) {
+        tellFoot(r, note);
+        tellTurning(r, 'moment of a foot that is not free to turn, which the base may have to bear', note);
+      }
+      return soilPressure(baseOfPier(foot), pressing(r, note), turning(r), note);
     },
     capacity: (_, note) => {
       const allowed = soil.bearingPsf.value ?? NaN;
@@ -106,20 +132,16 @@ function sitesOf(context: LineCheckContext, chain: PostChain, foot: PierFoot): r
         result: quantity(H, 'lb'),
         clause: clause('MECHANICS', 'plane frame, first order'),
       });
-      const turning = Math.abs(r.values[index + 2]!);
-      if (turns(post))
-        note?.({
-          symbol: 'Mf',
-          words: 'moment of a foot that is not free to turn, added to the push whichever way it acts (safe side)',
-          formula: 'Mf',
-          put: [put('Mf', turning, 'lb·in', 'from the frame analysis')],
-          result: quantity(turning, 'lb·in'),
-          clause: clause('MECHANICS', 'plane frame, first order'),
-        });
+      if (note)
+        tellTurning(
+          r,
+          'moment of a foot that is not free to turn, added to the push whichever way it acts (safe side)',
+          note,
+        );
       return requiredEmbedment(
         {
           forceLb: H,
-          momentLbIn: H * height + turning,
+          momentLbIn: H * height + turning(r),
           lateralPsfPerFt: soil.lateralPsfPerFt.value!,
           widthIn: sidewaysWidth(foot),
           doubled: false,
@@ -211,7 +233,7 @@ export function footRows(project: Project, posts: readonly PostGeometry[]): read
         frost === null
           ? notGiven({ code: 'frostDepthNotGiven', values: {} })
           : depth > 0
-            ? judge(quantity(frost, 'in'), quantity(depth, 'in'))
+            ? judge(quantity(Math.max(frost, LEAST_DEPTH_IN), 'in'), quantity(depth, 'in'))
             : breaks({ code: 'pierNotInGround', values: { post: post.label } }),
       ),
     );

@@ -19,8 +19,11 @@ export function ledgerChecks(context: RoofCheckContext, rafters: RafterChecks): 
   );
 }
 
+/** Two letters are the least that names somebody. */
+const A_NAME = /\p{L}.*\p{L}/u;
+
 function buildingSource({ project }: RoofCheckContext, line: LedgerLine): CheckSource {
-  const isSaid = Boolean(project.surroundings.neighbour?.ableBy);
+  const isSaid = A_NAME.test(project.surroundings.neighbour?.ableBy?.name ?? '');
   const place = { kind: 'whole', name: '' } as const;
   return plainSource(
     isSaid ? [] : [plainRow('ledger.building', line.id, place, notGiven(message('buildingNotShown')))],

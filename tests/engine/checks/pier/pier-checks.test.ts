@@ -18,6 +18,7 @@ function standing(project: Project, downLb: number, alongLb = 0) {
   const { context } = lineBench(project);
   const foot = footIndex(context.frame.layout, context.frame.mesh.posts[0]!);
   return {
+    context,
     sites: pierSites(context),
     r: handResponse(context, [
       [foot, alongLb],
@@ -48,6 +49,21 @@ describe('a pier under a post', () => {
     const v = verdictOf(plainShed({ pad }), 'pier.bearing', 5000);
     const more = (6.25 * 10) / 12;
     expect(v.demand!.value).toBeCloseTo((5000 + PIER_LB + more * 145 - SOIL_LB - more * 100) / 6.25, 6);
+  });
+
+  // N / A + M / S of a circle inside its kern; beyond N d / 2 it tips
+  it('[pier.bearing] counts the moment of a fixed foot, and says so where the base cannot hold it', () => {
+    const fixed = plainShed({ fixity: 'fixed' });
+    const { sites, r, context } = standing(fixed, 2000);
+    const moment = footIndex(context.frame.layout, context.frame.mesh.posts[0]!) + 2;
+    const turned = (lbIn: number) => {
+      r.values[moment] = lbIn;
+      return verdict(siteOf(sites, 'pier.bearing', ID), r);
+    };
+    const N = 2000 + PIER_LB - SOIL_LB;
+    const M = N * 2; // 2 in. off the centre of an 18 in. circle, inside its kern of 2.25
+    expect(turned(-M).demand!.value).toBeCloseTo(N / SHAFT_FT2 + M / 12 / ((Math.PI * 1.5 ** 3) / 32), 6);
+    expect(turned(N * 9.1)).toMatchObject({ status: 'outside', reason: { code: 'footTips' } });
   });
 
   it('[pier.bearing] [pier.sideways] of soil nobody presumes a value for are not given', () => {
@@ -162,6 +178,16 @@ describe('what no load decides of a pier', () => {
     expect(rowOf(withFrost(43), 'pier.frost')!.status).toBe('fail');
     expect(rowOf(withFrost(50, { pad: { acrossIn: 30, thickIn: 10, tied: true } }), 'pier.frost')!.status).toBe('pass');
     expect(rowOf(withFrost(null), 'pier.frost')!.status).toBe('notGiven');
+  });
+
+  // IBC 1809.4 (from memory): at least 12 in. below undisturbed ground. Pier tops 6 in. above it.
+  it('[pier.frost] stands at least 12 in. deep where the department names less frost or none', () => {
+    const row = (frostIn: number, pierTopIn: number) =>
+      rowOf(withFrost(frostIn, { pierTopsIn: [pierTopIn, pierTopIn], bracesAt: [] }), 'pier.frost')!;
+    expect(row(0, 6)).toMatchObject({ status: 'pass', demand: { value: 12 }, capacity: { value: 42 } });
+    expect(row(0, 36)).toMatchObject({ status: 'pass', ratio: 1 });
+    expect(row(0, 38)).toMatchObject({ status: 'fail', demand: { value: 12 }, capacity: { value: 10 } });
+    expect(row(20, 6).demand!.value).toBe(20);
   });
 
   // proof [pier.top]: no-equation - a level that nobody has measured is said to be not given

@@ -154,14 +154,14 @@ describe('sheet and ledger', () => {
   });
 
   test('[ledger.building] stays open until somebody says that the building takes it', () => {
-    const keys = (able: boolean) =>
+    const keys = (name: string | null) =>
       rowsOf(
         leanToWith((raw) => {
-          at(raw, 'surroundings', 'neighbour')['ableBy'] = able ? { name: 'the engineer', date: '2026-04-01' } : null;
+          at(raw, 'surroundings', 'neighbour')['ableBy'] = name === null ? null : { name, date: '2026-04-01' };
         }),
       ).map((r) => r.key);
-    expect(keys(false)).toContain('ledger.building/ledger/whole');
-    expect(keys(true)).not.toContain('ledger.building/ledger/whole');
+    for (const name of [null, '', '  ', 'x', '. 2']) expect(keys(name)).toContain('ledger.building/ledger/whole');
+    expect(keys('the engineer')).not.toContain('ledger.building/ledger/whole');
   });
 
   test('[ledger.fixing] names the forces on each foot until the fixings are rated, then adds up their shares', () => {
