@@ -7,8 +7,8 @@ export default mergeConfig(
   defineConfig({
     test: {
       environment: 'node',
-    // a 2-core machine under load is slow, not wrong
-    testTimeout: 60_000,
+      // a 2-core machine under load is slow, not wrong
+      testTimeout: 60_000,
       include: ['tests/**/*.test.{ts,tsx}'],
       exclude: ['tests/browser/**', 'tests/house/first-load-size.test.ts'],
       restoreMocks: true,

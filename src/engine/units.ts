@@ -7,12 +7,6 @@ export type Brand<U extends string> = number & { readonly [unit]: U };
 
 export type Inches = Brand<'in'>;
 export type Feet = Brand<'ft'>;
-export type SquareInches = Brand<'in2'>;
-export type CubicInches = Brand<'in3'>;
-export type InchesToTheFourth = Brand<'in4'>;
-export type SquareFeet = Brand<'ft2'>;
-export type Pounds = Brand<'lb'>;
-export type PoundInches = Brand<'lb·in'>;
 export type PoundsPerInch = Brand<'lb/in'>;
 export type Plf = Brand<'lb/ft'>;
 export type Psi = Brand<'psi'>;
@@ -49,18 +43,9 @@ export interface Quantity {
 }
 
 export const inches = (n: number): Inches => n as Inches;
-export const feet = (n: number): Feet => n as Feet;
-export const pounds = (n: number): Pounds => n as Pounds;
-export const poundInches = (n: number): PoundInches => n as PoundInches;
-export const poundsPerInch = (n: number): PoundsPerInch => n as PoundsPerInch;
 export const plf = (n: number): Plf => n as Plf;
 export const psi = (n: number): Psi => n as Psi;
-export const psf = (n: number): Psf => n as Psf;
 export const pcf = (n: number): Pcf => n as Pcf;
-export const degrees = (n: number): Degrees => n as Degrees;
-export const squareInches = (n: number): SquareInches => n as SquareInches;
-export const cubicInches = (n: number): CubicInches => n as CubicInches;
-export const squareFeet = (n: number): SquareFeet => n as SquareFeet;
 
 export const quantity = (value: number, unitName: Unit): Quantity => ({ value, unit: unitName });
 
@@ -68,10 +53,7 @@ export const INCHES_PER_FOOT = 12;
 export const SQUARE_INCHES_PER_SQUARE_FOOT = 144;
 export const CUBIC_INCHES_PER_CUBIC_FOOT = 1728;
 
-export const inchesFromFeet = (ft: number): Inches => (ft * INCHES_PER_FOOT) as Inches;
 export const feetFromInches = (inch: number): Feet => (inch / INCHES_PER_FOOT) as Feet;
-/** lb/ft of a member to lb/in. */
-export const perInchFromPlf = (w: number): PoundsPerInch => (w / INCHES_PER_FOOT) as PoundsPerInch;
 /** psf over a width in inches to lb per inch of length. */
 export const lineLoadFromPsf = (pressure: number, widthIn: number): PoundsPerInch =>
   ((pressure * widthIn) / SQUARE_INCHES_PER_SQUARE_FOOT) as PoundsPerInch;

@@ -7,7 +7,7 @@ import { put, type Note } from '../../note.ts';
 import type { Capacity } from '../../project/model.ts';
 import { quantity } from '../../units.ts';
 import type { CheckSite } from '../site-of-check.ts';
-import { ratedPart, type JointPart } from './rated.ts';
+import { ratedPart, type JointPart, type RatedPart } from './rated.ts';
 
 /** All that a rating asks of a combination: whether it is one of strength, and how long it lasts. */
 interface Combined {
@@ -32,8 +32,15 @@ export interface RatedAsk<R> {
  */
 export function ratedSite<R extends Combined>(ask: RatedAsk<R>): CheckSite<R> {
   const { ruleId, memberId, place, capacity, part, unit = 'lb', force } = ask;
-  const rated = (r: R, note?: Note) =>
-    ratedPart(capacity, part, r.combination.durationFactor, note && toldIn(unit, note));
+  // a rating depends on the load duration alone: worked out once for each
+  const byDuration = new Map<number, RatedPart>();
+  const rated = (r: R, note?: Note): RatedPart => {
+    const CD = r.combination.durationFactor;
+    if (note) return ratedPart(capacity, part, CD, toldIn(unit, note));
+    const known = byDuration.get(CD) ?? ratedPart(capacity, part, CD);
+    byDuration.set(CD, known);
+    return known;
+  };
   return {
     ruleId,
     memberId,
