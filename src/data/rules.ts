@@ -68,6 +68,7 @@ export const RULES = {
   'beam.tieAcross': rule('beam', 'Beam to post, across the line', clause('ASCE7', '27.3.2, 29.4')),
   'beam.splice': rule('beam', 'Beam splice', clause('OWN', 'tie across the splice')),
   'brace.push': rule('brace', 'Push with buckling', clause('NDS', '3.7')),
+  'brace.crushing': rule('brace', 'Crushing at the smallest section', clause('NDS', '3.7.2')),
   'brace.pull': rule('brace', 'Pull', clause('NDS', '3.8')),
   'brace.slender': rule('brace', 'Slenderness', clause('NDS', '3.7.1.4')),
   'brace.bearing': rule('brace', 'End bearing square to the log', clause('NDS', '3.10.3')),

@@ -23,6 +23,7 @@ import {
   slenderness,
 } from '../wood/column.ts';
 import { equalAreaSide, representativeDiameter } from '../wood/tapered-column.ts';
+import { braceCrushingSite } from './brace-crushing.ts';
 import { braceEndSites } from './brace-end-sites.ts';
 
 /** Every check of the knee braces of a line. */
@@ -82,7 +83,8 @@ function axialSites(
   values: DesignValues,
 ): readonly CheckSite<LineResponse>[] {
   const sizes = columnSizes(context.project, link.brace);
-  if (!sizes) return [];
+  const { stick } = link.brace;
+  if (!sizes || !stick || stick.kind === 'typed') return [];
   const index = pushIndex(context.frame.layout, j);
   const length = link.brace.lengthIn;
   const c = insteadOf(context.project, 'columnC', link.brace.id)?.value ?? values.cForColumns;
@@ -123,6 +125,7 @@ function axialSites(
         diameterAt: () => (link.brace.stick?.kind === 'round' ? meanDiameter(link.brace.stick) : sizes.sideIn),
       },
     },
+    braceCrushingSite(context, link.brace, stick, index, values),
     {
       ...at,
       ruleId: 'brace.pull',

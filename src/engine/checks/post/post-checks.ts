@@ -11,10 +11,9 @@ import { fromFrame, ratedSite } from '../joints/rated-site.ts';
 import { forcePut, isStrength, tellForce, valuesIn, type LineCheckContext } from '../line-context.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { adjustedCompression, GREATEST_SLENDERNESS, slenderness } from '../wood/column.ts';
-import { pullAndBending } from '../wood/interaction.ts';
 import { acrossMoment } from './across-wind.ts';
 import { allowableColumn, columnPlanes, type ColumnPlane } from './column.ts';
-import { pushAndBendingOf } from './push-and-bending.ts';
+import { pullAndBendingOf, pushAndBendingOf } from './push-and-bending.ts';
 import { greatestPush, postStations, stretchFactor, type PostStation } from './post-stations.ts';
 
 /** Every check of the posts of a line. */
@@ -210,19 +209,27 @@ function interactionSite(
   };
 }
 
-/** Pull and bending together, both lines of the clause. @source NDS 3.9.1 */
+/** Pull and bending together, both lines of the clause, moments of both planes together. @source NDS 3.9.1 */
 function tensionSite(
   context: LineCheckContext,
   chain: PostChain,
   stations: readonly PostStation[],
   values: DesignValues,
 ): CheckSite<LineResponse> {
+  const pullAndBending = pullAndBendingOf(chain.post.stick!, values);
+  const across = acrossMoment(context, chain);
   const sumAt = (s: PostStation, r: LineResponse, note?: Note): number => {
     if (s.section.areaIn2 === 0) return Infinity; // a housing goes through the post
     const CD = r.combination.durationFactor;
     const ft = Math.max(0, r.values[s.axial]!) / s.section.areaIn2;
-    const fb = (stretchFactor(s, r.values, STRETCHED_CUT) * Math.abs(r.values[s.moment]!)) / s.section.modulusIn3;
-    return pullAndBending(ft, values.FtPsi * CD, fb, values.FbPsi * CD, values.FbPsi * CD, note);
+    const at = {
+      ftPsi: ft,
+      alongLbIn: stretchFactor(s, r.values, STRETCHED_CUT) * r.values[s.moment]!,
+      acrossLbIn: across(r, s.atIn, note),
+      modulusIn3: s.section.modulusIn3,
+      CD,
+    };
+    return pullAndBending(at, note);
   };
   const worst = (r: LineResponse): PostStation => stations.reduce((a, b) => (sumAt(b, r) > sumAt(a, r) ? b : a));
   return {

@@ -1,22 +1,37 @@
+import { clause } from '../../../data/sources.ts';
 import type { SawnStick, Stick } from '../../geometry/shelter.ts';
 import { sawnValues } from '../../material/sawn-values.ts';
 import type { DesignValues } from '../../material/values.ts';
-import type { Note } from '../../note.ts';
+import { put, type Note } from '../../note.ts';
+import { quantity } from '../../units.ts';
 import { beamStabilityFactor, effectiveBeamLength } from '../wood/beam-stability.ts';
 import { bendingStress } from '../wood/bending.ts';
-import { rectangularPushAndBending, resultantMoment, roundPushAndBending } from '../wood/interaction.ts';
+import {
+  pullAndBending,
+  rectangularPushAndBending,
+  resultantMoment,
+  roundPushAndBending,
+} from '../wood/interaction.ts';
 import { smallerFcE, type ColumnPlane } from './column.ts';
 
-/** What acts at one station of a post. */
-export interface BentPost {
-  readonly fcPsi: number;
-  readonly FcAllowablePsi: number;
+interface Bent {
   /** in the plane of the line, a stretched cut counted twice; and across it [lb·in] */
   readonly alongLbIn: number;
   readonly acrossLbIn: number;
   /** of what is left there, for the moment along [in3] */
   readonly modulusIn3: number;
   readonly CD: number;
+}
+
+/** What acts at one station of a post that is pushed. */
+export interface BentPost extends Bent {
+  readonly fcPsi: number;
+  readonly FcAllowablePsi: number;
+}
+
+/** What acts at one station of a post that is pulled. */
+export interface PulledPost extends Bent {
+  readonly ftPsi: number;
 }
 
 export type PushAndBending = (at: BentPost, note?: Note) => number;
@@ -36,10 +51,41 @@ export function pushAndBendingOf(stick: Stick, planes: readonly ColumnPlane[], v
   };
 }
 
+/**
+ * Pull and bending of a post: a round one by the resultant moment; in a sawn one the stresses of both planes meet in a
+ * corner and are added, against the smaller bending value (safe side).
+ * @source NDS 3.9.1
+ */
+export function pullAndBendingOf(stick: Stick, values: DesignValues): (at: PulledPost, note?: Note) => number {
+  const Fb = stick.kind === 'sawn' ? flatBending(stick, values) : values.FbPsi;
+  const stress = ({ alongLbIn, acrossLbIn, modulusIn3 }: Bent, note?: Note): number =>
+    stick.kind === 'sawn'
+      ? inOneCorner(
+          bendingStress(alongLbIn, modulusIn3, note),
+          bendingStress(acrossLbIn, acrossModulus(stick), note),
+          note,
+        )
+      : resultantMoment(alongLbIn, acrossLbIn, note) / modulusIn3;
+  return (at, note) => pullAndBending(at.ftPsi, values.FtPsi * at.CD, stress(at, note), Fb * at.CD, Fb * at.CD, note);
+}
+
+function inOneCorner(alongPsi: number, acrossPsi: number, note?: Note): number {
+  note?.({
+    symbol: 'fb',
+    words: 'bending stress of both planes, where they meet in a corner',
+    formula: 'fb1 + fb2',
+    put: [put('fb1', alongPsi, 'psi', 'in the plane of the line'), put('fb2', acrossPsi, 'psi', 'across it')],
+    result: quantity(alongPsi + acrossPsi, 'psi'),
+    clause: clause('MECHANICS', 'stresses in a corner add up'),
+  });
+  return alongPsi + acrossPsi;
+}
+
+const acrossModulus = (stick: SawnStick): number => (stick.depthIn * stick.breadthIn ** 2) / 6;
+
 function ofSawn(stick: SawnStick, planes: readonly ColumnPlane[], values: DesignValues): PushAndBending {
   const [along, across] = planes;
   const isDeepAlong = stick.depthIn >= stick.breadthIn;
-  const acrossModulus = (stick.depthIn * stick.breadthIn ** 2) / 6;
   const flatFb = flatBending(stick, values);
   const [edgeFb, faceFb] = isDeepAlong ? [values.FbPsi, flatFb] : [flatFb, values.FbPsi];
   return ({ fcPsi, FcAllowablePsi, alongLbIn, acrossLbIn, modulusIn3, CD }, note) => {
@@ -50,7 +96,7 @@ function ofSawn(stick: SawnStick, planes: readonly ColumnPlane[], values: Design
       FcEPsi: plane.FcEPsi,
     });
     const inLine = planeOf(bendingStress(alongLbIn, modulusIn3, note), along!, isDeepAlong);
-    const outOfLine = planeOf(bendingStress(acrossLbIn, acrossModulus, note), across!, !isDeepAlong);
+    const outOfLine = planeOf(bendingStress(acrossLbIn, acrossModulus(stick), note), across!, !isDeepAlong);
     const [edge, face] = isDeepAlong ? [inLine, outOfLine] : [outOfLine, inLine];
     return rectangularPushAndBending(fcPsi, FcAllowablePsi, edge, face, FbE, note);
   };

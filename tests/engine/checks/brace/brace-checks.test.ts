@@ -154,11 +154,43 @@ describe('the ends of a brace', () => {
   });
 });
 
+describe('the smallest section of a brace', () => {
+  const crushed = (measures: Partial<Measures>) =>
+    verdictOf(plainShed({ ...steep, ...measures }), 'brace.crushing', '', 8000);
+
+  // proof [brace.crushing]: closed-form - P / A of the tip, and of a circle clipped to the width of the flat, against Fc CD
+  it('[brace.crushing] of an even brace with saddled ends is its whole circle, against 800 x 1.15 without buckling', () => {
+    const v = crushed({ braceEnd: { kind: 'coped', depthIn: 0 } });
+    expect(v.demand!.value).toBeCloseTo(8000 / (6.25 * Math.PI), 6);
+    expect(v.capacity!.value).toBeCloseTo(920, 9);
+  });
+
+  it('[brace.crushing] of a tapering brace is its tip', () => {
+    // brace log of 120 in. from 5 to 4 in.; 40 in. of it from the butt
+    const tip = 5 - 40 / 120;
+    const v = crushed({ braceEnd: { kind: 'coped', depthIn: 0 }, braceDiametersIn: [5, 4] });
+    expect(v.demand!.value).toBeCloseTo(8000 / ((Math.PI / 4) * tip * tip), 6);
+  });
+
+  it('[brace.crushing] of an end let in by half an inch is what the narrow flat on the post takes up', () => {
+    // flat on a 9 in. post: 2 sqrt(0.5 x 8.5) = 4.123 in.; circle of 5 in. within it: d2 / 2 (asin k + k sqrt(1 - k2))
+    const k = (2 * Math.sqrt(0.5 * 8.5)) / 5;
+    const area = (25 / 2) * (Math.asin(k) + k * Math.sqrt(1 - k * k));
+    expect(area).toBeLessThan(6.25 * Math.PI);
+    const v = crushed({ braceEnd: { kind: 'housed', depthIn: 0.5 } });
+    expect(v.demand!.value).toBeCloseTo(8000 / area, 6);
+  });
+
+  it('[brace.crushing] a pull asks nothing of it', () => {
+    expect(verdictOf(plainShed(steep), 'brace.crushing', '', -8000)).toMatchObject({ status: 'pass', ratio: 0 });
+  });
+});
+
 describe('a thicker brace under the very same force', () => {
   // The contact of a saddled end grows with the thinner of the two logs, the floor of a housing with the log.
-  it('[brace.push] [brace.pull] [brace.bearing] never has a larger ratio', () => {
+  it('[brace.push] [brace.crushing] [brace.pull] [brace.bearing] never has a larger ratio', () => {
     const bench = lineBench(plainShed({ ...steep, braceEnd: { kind: 'coped', depthIn: 0 }, braceDiametersIn: [5, 4] }));
-    const rules = ['brace.push', 'brace.pull', 'brace.bearing', 'brace.slender'];
+    const rules = ['brace.push', 'brace.crushing', 'brace.pull', 'brace.bearing', 'brace.slender'];
     const real = (min: number, max: number) => fc.double({ min, max, noNaN: true });
     fc.assert(
       fc.property(real(1, 1.6), real(-6000, 9000), (by, force) => {

@@ -187,6 +187,25 @@ describe('a post that is pushed and bent', () => {
     const S = (Math.PI * 512) / 32;
     expect(run(6000, 10_000)).toBeCloseTo(6000 / area(8) / 632.5 + 10_000 / S / 1150, 9);
   });
+
+  it('[post.tension] wind across adds its moment as a vector while the post is pulled', () => {
+    const context = contextOf(coped);
+    const s = at(context, braceAt(context));
+    const forces = [...s.map((x) => [x.axial, 6000] as const), ...s.map((x) => [x.moment, -25_000] as const)];
+    const wind = {
+      factors: [{ caseId: 'wind-0-A-clear', factor: 0.6 }],
+      durationFactor: 1.6,
+      duration: 'tenMinutes',
+    } as const;
+    const v = verdict(siteOf(postSites(context), 'post.tension', ID), handResponse(context, forces, wind));
+    const q = context.site.figures.velocityPressure.value!;
+    const Cf = (8 / 12) * Math.sqrt(q) <= 2.5 ? 1.2 : 0.8;
+    const w = (Math.max(q * 0.85 * Cf, 16) * 8) / 144;
+    const { seatZIn, footZIn } = context.frame.mesh.posts[0]!.post;
+    const [z, L] = [braceAt(context), seatZIn - footZIn];
+    const fb = Math.hypot(25_000, (0.6 * w * z * (L - z)) / 2) / ((Math.PI * 512) / 32);
+    expect(v.demand!.value).toBeCloseTo(6000 / area(8) / (550 * 1.6) + fb / (1000 * 1.6), 9);
+  });
 });
 
 describe('a housing for a brace', () => {

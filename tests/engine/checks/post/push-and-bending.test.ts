@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { pushAndBendingOf, type BentPost } from '../../../../src/engine/checks/post/push-and-bending.ts';
+import {
+  pullAndBendingOf,
+  pushAndBendingOf,
+  type BentPost,
+} from '../../../../src/engine/checks/post/push-and-bending.ts';
+import { redoFaults } from '../redo-step.ts';
 import type { ColumnPlane } from '../../../../src/engine/checks/post/column.ts';
 import type { RoundStick, SawnStick } from '../../../../src/engine/geometry/shelter.ts';
 import { sawnValues } from '../../../../src/engine/material/sawn-values.ts';
@@ -80,5 +85,19 @@ describe('push and bending of a post', () => {
     const fb = Math.hypot(9000, 4000) / 60;
     const sum = (120 / 700) ** 2 + fb / (values.FbPsi * 1.6 * (1 - 120 / 900));
     expect(off(pushAndBendingOf(round, planes, values)({ ...bent, modulusIn3: 60 }), sum)).toBeLessThan(1e-12);
+  });
+});
+
+describe('pull and bending of a post', () => {
+  const pulled = { ...bent, ftPsi: 150 };
+
+  // NDS 3.9.1, equation 3.9-1; the stresses of two planes add up in a corner of a rectangle
+  it('[post.tension] of a sawn post adds the stresses of both planes in one corner', () => {
+    const stick = sawn(5.5, 7.5);
+    const values = valuesOf(stick);
+    const fb = 9000 / ((5.5 * 7.5 ** 2) / 6) + 4000 / ((7.5 * 5.5 ** 2) / 6);
+    const sum = 150 / (values.FtPsi * 1.6) + fb / (values.FbPsi * 1.6);
+    expect(off(pullAndBendingOf(stick, values)(pulled), sum)).toBeLessThan(1e-9);
+    expect(redoFaults((note) => pullAndBendingOf(stick, values)(pulled, note))).toEqual([]);
   });
 });
