@@ -6,6 +6,7 @@ import { roofChecks } from './checks/roof/roof-checks.ts';
 import { beamAcrossChecks } from './checks/beam/tie-across.ts';
 import { siteRows } from './checks/site-rows.ts';
 import { heldBack, unknownLoads } from './checks/unknown-loads.ts';
+import { withWindDepartures } from './checks/wind-departures.ts';
 import { ratedAlongRows } from './checks/sway/rated-along.ts';
 import { swayAcrossRows } from './checks/sway/sway-checks.ts';
 import type { Status } from './check.ts';
@@ -164,7 +165,8 @@ const byPath = (a: CheckRow, b: CheckRow): number =>
 function report(assembled: Assembled): Evaluation {
   const { project, lines } = assembled;
   const rows = assembled.sources.flatMap((s) => s.rows());
-  const checks = [...heldBack(rows, unknownLoads(assembled.site, assembled.form))].sort(byPath);
+  const judged = heldBack(rows, unknownLoads(assembled.site, assembled.form));
+  const checks = [...withWindDepartures(judged, project, assembled.site)].sort(byPath);
   const count = (status: Status): number => checks.filter((c) => c.status === status).length;
   return {
     formatVersion: 1,

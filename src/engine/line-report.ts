@@ -1,6 +1,7 @@
 import type { LineReport, MemberEnvelope, PostReactions } from './evaluation.ts';
 import type { LineCheckContext } from './checks/line-context.ts';
 import { beamStretches } from './checks/beam/beam-sections.ts';
+import { pullShareOf, stressAt } from './checks/beam/bending.ts';
 import { footIndex, holdIndex, sectionsOf } from './frame/read-response.ts';
 import type { Chain } from './frame/line-mesh.ts';
 import type { LineResponse } from './frame/line-frame.ts';
@@ -95,7 +96,7 @@ function farthest(responses: readonly Float64Array[], index: number): number {
   return most > -least ? most : least;
 }
 
-/** Bending stress over the allowable at every station of a beam, worst combination. */
+/** Bending stress over Fb CD at every station of a beam, worst combination, by the measure of its check (CL apart). */
 function beamRatios(context: LineCheckContext, chain: Chain): readonly number[] {
   const answer = context.valuesOf(chain.memberId);
   if (!answer.ok) return [];
@@ -104,13 +105,15 @@ function beamRatios(context: LineCheckContext, chain: Chain): readonly number[] 
       .filter((s) => s.chain.memberId === chain.memberId)
       .flatMap((s) => s.stations.map((st) => [st.axial, st] as const)),
   );
-  const { FbPsi } = answer.values;
+  const { values } = answer;
+  const pullShare = pullShareOf(values);
   const strength = context.frame.responses.filter((r) => r.combination.purpose === 'strength');
   return sectionsOf(chain, context.frame.layout).map((s) => {
     const station = stations.get(s.axial);
     if (!station) return 0;
     let most = 0;
-    for (const r of strength) most = Math.max(most, Math.abs(r.values[s.moment]!) / r.combination.durationFactor);
-    return most / (station.section.modulusIn3 * FbPsi);
+    for (const r of strength)
+      most = Math.max(most, stressAt(station, r.values, pullShare) / r.combination.durationFactor);
+    return most / values.FbPsi;
   });
 }

@@ -29,7 +29,10 @@ export function combine(cases: readonly LoadCase[]): readonly Combination[] {
       );
       return [found.map((loadCase) => ({ loadCase, factor }))];
     });
-    return products(choices).map((chosen) => {
+    // what hangs there may be gone on the day: beside other loads it must not help
+    const hangsBeside = hasOwnLive && kinds.length > 1 && kinds.some(([kind]) => kind === 'ownLive');
+    const withAndWithout = hangsBeside && !LED_BY_OWN_LIVE.has(rule.id) ? [choices, choices.slice(1)] : [choices];
+    return withAndWithout.flatMap(products).map((chosen) => {
       const duration = (alone ? chosen[0]?.loadCase.duration : undefined) ?? rule.duration;
       return {
         purpose: 'strength' as const,
@@ -58,11 +61,13 @@ const SERVICE_WIND = 0.42;
 
 /**
  * What sag is asked of: each roof live, snow and wind case alone, and the creep of the dead load together with live or
- * snow. The line counts as held sideways: these are movements of the roof, not of the frame.
+ * snow, and with what the person hangs there. The line counts as held sideways: these are movements of the roof, not of the frame.
  * @param kcr whole sag after years over the sag at once
  */
 export function serviceCombinations(cases: readonly LoadCase[], kcr: number): readonly Combination[] {
   const base = { duration: 'permanent' as const, durationFactor: 1, gravityOnly: true, swaysAlong: false };
+  // what hangs on the line for years creeps with the dead load: its whole sag counts, at once and later
+  const hung = cases.filter((c) => c.kind === 'ownLive').map((c) => ({ caseId: c.id, factor: kcr }));
   return cases.flatMap((c): Combination[] => {
     if (c.kind === 'notional' || c.swaysAlong) return [];
     const factor = c.kind === 'wind' ? SERVICE_WIND : 1;
@@ -82,7 +87,7 @@ export function serviceCombinations(cases: readonly LoadCase[], kcr: number): re
       id: `years+${c.id}`,
       words: message('combinationYears'),
       dead: { factor: kcr - 1, weight: 'heavy' },
-      factors: [{ caseId: c.id, factor: 1 }],
+      factors: c.kind === 'ownLive' ? hung : [...hung, { caseId: c.id, factor: 1 }],
     };
     return [alone, years];
   });

@@ -6,9 +6,16 @@ import { findLumberGroup } from './sawn-values.ts';
 import { findSpecies } from './species.ts';
 import type { WeightAnswer } from './values.ts';
 
+/** As of a log under 10 in., whose sapwood counts; without a figure for sapwood the heartwood's. */
+function wetMoisture(species: (typeof CLEAR_WOOD)[number]) {
+  const withSapwood = greenMoisture(species, 0);
+  return withSapwood.ok ? withSapwood : greenMoisture(species, SAPWOOD_BELOW_IN);
+}
+
 /**
  * Heavy and light weight of a sawn stick: of its species, or the heaviest and the lightest species of its stamp's group.
- * Heavy is green for wet use, 19 % moisture for dry use.
+ * Heavy is green for wet use (sapwood where it is listed: a stick from a small log is mostly that), 19 % moisture for dry
+ * use.
  */
 export function sawnWeight(stick: SawnStick): WeightAnswer {
   const named = findSpecies(stick.species);
@@ -16,7 +23,7 @@ export function sawnWeight(stick: SawnStick): WeightAnswer {
     ? [named]
     : CLEAR_WOOD.filter((species) => findLumberGroup(stick.species)?.species.includes(species.name));
   const weights = members.flatMap((species) => {
-    const moisture = stick.use === 'dry' ? dryMoisture() : greenMoisture(species, SAPWOOD_BELOW_IN);
+    const moisture = stick.use === 'dry' ? dryMoisture() : wetMoisture(species);
     return moisture.ok ? [weightAt(species, moisture.step)] : [];
   });
   const first = weights[0];

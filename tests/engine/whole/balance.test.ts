@@ -69,7 +69,7 @@ describe('weights', () => {
   it('of the shelter with everything given rest on its posts: areas, volumes and densities', () => {
     const project = soundProject(everythingGivenText());
     const whole = evaluated(project);
-    // western larch: G 0.48; whole tree 60.25 % green; the posts are thin logs, sapwood 119 %
+    // western larch: G 0.48; whole tree 60.25 % green; the posts are thin logs and sawn sticks come from such, sapwood 119 %
     const perCubicInch = (moisture: number) => (62.4 * 0.48 * (1 + moisture)) / 1728;
     const [thick, thin] = [perCubicInch(0.6025), perCubicInch(1.19)];
     const plane = whole.shelter.planes[0]!;
@@ -78,9 +78,9 @@ describe('weights', () => {
     const layers = project.roofPlanes[0]!.dead;
     const coveringPsf = layers.by === 'parts' ? layers.layers.reduce((sum, l) => sum + l.heavyPsf, 0) : NaN;
     const covering = (coveringPsf * plane.runIn * slope * length) / 144;
-    const purlins = whole.shelter.purlins.length * 3.5 * 1.5 * length * thick;
-    const rafters = whole.shelter.rafters.length * 2 * 8 * plane.runIn * slope * thick;
-    const strips = whole.shelter.lines.reduce((sum, l) => sum + 3.5 * 1.5 * (l.toXIn - l.fromXIn), 0) * thick;
+    const purlins = whole.shelter.purlins.length * 3.5 * 1.5 * length * thin;
+    const rafters = whole.shelter.rafters.length * 2 * 8 * plane.runIn * slope * thin;
+    const strips = whole.shelter.lines.reduce((sum, l) => sum + 3.5 * 1.5 * (l.toXIn - l.fromXIn), 0) * thin;
     const cone = (a: number, b: number, L: number) => ((Math.PI * (a * a + a * b + b * b)) / 12) * L;
     const beams = whole.shelter.beams.reduce((sum, b) => {
       const pieces = b.stations.slice(1).map((s, i) => {

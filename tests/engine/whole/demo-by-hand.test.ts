@@ -28,8 +28,8 @@ const COVERING_IN = 18 + 108 + 18;
 /** of covering over its level run */
 const SLOPED = Math.hypot(1, RISE);
 /**
- * Western larch, green: G 0.48 (handbook table 5-3b); thick logs and sawn sticks by the whole tree, 60.25 % (tree weights,
- * table of green weights; the heartwood's 54 % is less), thin logs by sapwood, 119 % (handbook table 4-1)
+ * Western larch, green: G 0.48 (handbook table 5-3b); thick logs by the whole tree, 60.25 % (tree weights,
+ * table of green weights; the heartwood's 54 % is less), thin logs and sawn sticks from such by sapwood, 119 % (handbook table 4-1)
  */
 const greenPcf = (moisture: number): number => 62.4 * 0.48 * (1 + moisture);
 const WHOLE = greenPcf(0.6025) / 1728;
@@ -40,8 +40,8 @@ const rafters = Array.from({ length: 10 }, (_, i) => ({
   xIn: -25.5 + 23 * i,
   widthIn: i === 0 || i === 9 ? 16 : 23,
 }));
-const PURLINS_LB = 6 * 3.5 * 1.5 * 216 * WHOLE;
-const RAFTER_LB_PER_IN = 2 * 8 * WHOLE;
+const PURLINS_LB = 6 * 3.5 * 1.5 * 216 * SAP;
+const RAFTER_LB_PER_IN = 2 * 8 * SAP;
 const ROOF_AREA_FT2 = (COVERING_IN * SLOPED * 216) / 144;
 /** covering and purlins, per square foot of slope */
 const surfacePsf = 1 + PURLINS_LB / ROOF_AREA_FT2;
@@ -58,8 +58,9 @@ const beamDiameter = (xIn: number): number => {
 };
 /** Weight of a foot of beam and strip, spread over the inches of that foot. */
 const beamLb = (fromIn: number, toIn: number): number => {
-  const area = (x: number) => (Math.PI * beamDiameter(x) ** 2) / 4 + 3.5 * 1.5;
-  return ((area(fromIn) + 4 * area((fromIn + toIn) / 2) + area(toIn)) / 6) * (toIn - fromIn) * WHOLE;
+  const area = (x: number) => (Math.PI * beamDiameter(x) ** 2) / 4;
+  const log = ((area(fromIn) + 4 * area((fromIn + toIn) / 2) + area(toIn)) / 6) * WHOLE;
+  return (log + 3.5 * 1.5 * SAP) * (toIn - fromIn);
 };
 const pieces = Array.from({ length: 72 }, (_, i) => ({ xIn: -30 + 3 * i + 1.5, lb: beamLb(-30 + 3 * i, -27 + 3 * i) }));
 

@@ -1,5 +1,6 @@
 import { clause } from '../../../data/sources.ts';
 import { outside } from '../../check.ts';
+import type { DesignValues } from '../../material/values.ts';
 import type { LineResponse } from '../../frame/line-frame.ts';
 import type { Note } from '../../note.ts';
 import { put } from '../../note.ts';
@@ -23,14 +24,11 @@ export function beamBendingSite(context: LineCheckContext, on: BeamStretch): Che
   const values = valuesIn(context, on.beam.id);
   const place = { kind: on.stretch.kind, name: on.stretch.name } as const;
   if (!values) return typedBendingSite(context, on);
-  const pullShare = values.FbPsi / values.FtPsi;
+  const pullShare = pullShareOf(values);
   const { kind, fromXIn, toXIn } = on.stretch;
   const stick = on.beam.stick;
   const stability = stick?.kind === 'sawn' ? sawnStability(stick, values, kind, toXIn - fromXIn) : roundStability;
-  const stress = (s: BeamStation, v: Float64Array): number => {
-    const bent = (stretchFactor(s, v) * Math.abs(v[s.moment]!)) / s.section.modulusIn3;
-    return bent + (pullShare * Math.abs(v[s.axial]!)) / s.section.areaIn2;
-  };
+  const stress = (s: BeamStation, v: Float64Array): number => stressAt(s, v, pullShare);
   const worst = (r: LineResponse): BeamStation => on.stations[worstStation(on.stations, r, stress)]!;
   return {
     ruleId: 'beam.bending',
@@ -58,6 +56,15 @@ export function beamBendingSite(context: LineCheckContext, on: BeamStretch): Che
     },
     grows: { power: 3, diameterAt: (r) => worst(r).diameterIn },
   };
+}
+
+/** How much harsher a pull is than bending: Fb / Ft. */
+export const pullShareOf = (values: DesignValues): number => values.FbPsi / values.FtPsi;
+
+/** Bending stress at a station with the thrust along the beam counted as pull; a stretched cut counts twice [psi]. */
+export function stressAt(s: BeamStation, v: Float64Array, pullShare: number): number {
+  const bent = (stretchFactor(s, v) * Math.abs(v[s.moment]!)) / s.section.modulusIn3;
+  return bent + (pullShare * Math.abs(v[s.axial]!)) / s.section.areaIn2;
 }
 
 const stretchFactor = (s: BeamStation, values: Float64Array): number =>

@@ -1,0 +1,35 @@
+import type { CheckRow } from '../evaluation.ts';
+import type { SitePressures } from '../loads/site/site-pressures.ts';
+import { message, type Message } from '../message.ts';
+import type { Project } from '../project/model.ts';
+
+const ACROSS = /wind-(0|180)-/;
+const ALONG = /wind-along-/;
+const ON_A_COMPONENT = /wind-(up|down)-/;
+
+/**
+ * Coefficients used beyond their figure keep pass or fail, but every check that they govern says so (own rule): height
+ * over length outside the figure, or a canopy on a wall judged as a free roof. A row that has a reason keeps its own.
+ */
+export function withWindDepartures(
+  rows: readonly CheckRow[],
+  project: Project,
+  site: SitePressures,
+): readonly CheckRow[] {
+  const found = (code: Message['code']): Message | undefined => site.departures.find((d) => d.code === code);
+  const across = found('beyondFigureAcross');
+  const along = found('beyondFigureAlong');
+  const canopy = project.supportLines.some((l) => l.kind === 'ledger') ? message('attachedCanopy') : undefined;
+  if (!across && !along && !canopy) return rows;
+  const reasonFor = (combinationId: string): Message | undefined => {
+    const isOfComponent = ON_A_COMPONENT.test(combinationId);
+    if (across && (isOfComponent || ACROSS.test(combinationId))) return across;
+    if (along && (isOfComponent || ALONG.test(combinationId))) return along;
+    return combinationId.includes('wind-') ? canopy : undefined;
+  };
+  return rows.map((row) => {
+    if (row.reason || (row.status !== 'pass' && row.status !== 'fail')) return row;
+    const reason = reasonFor(row.combinationId);
+    return reason ? { ...row, reason } : row;
+  });
+}
