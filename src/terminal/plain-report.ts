@@ -40,7 +40,7 @@ export function plainReport(project: Project, evaluation: Evaluation): string {
 }
 
 /** What the header of the sheet says. */
-export function headline({ checks, counts, departures }: Evaluation): string {
+function headline({ checks, counts, departures }: Evaluation): string {
   const notPassing = [
     ...(counts.fail > 0 ? [`does not pass: ${counts.fail}`] : []),
     ...(counts.notGiven > 0 ? [`not complete: ${counts.notGiven} not given`] : []),

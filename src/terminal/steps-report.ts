@@ -18,7 +18,7 @@ export function stepsReport(row: CheckRow, steps: readonly Step[], combinationId
 }
 
 /** Worst ratio of a row in one combination, over the scenarios that were judged; null where it asked nothing. */
-export function ratioIn({ ratios }: CheckRow, combinationId: string): number | null {
+function ratioIn({ ratios }: CheckRow, combinationId: string): number | null {
   const values = ratios.labels.flatMap((label, i) => {
     const value = ratios.values[i];
     return label.startsWith(`${combinationId}|`) && value !== undefined && Number.isFinite(value) ? [value] : [];

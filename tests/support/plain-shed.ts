@@ -85,7 +85,7 @@ export const COVERING = { heavy: 6, light: 3 } as const;
 const given = <T>(value: T) => ({ value, givenBy: 'department', date: '2026-03-02' }) as const;
 
 export const lineId = (i: number): string => `line-${i}`;
-export const beamId = (line: number, k = 0): string => `beam-${line}-${k}`;
+const beamId = (line: number, k = 0): string => `beam-${line}-${k}`;
 export const postId = (line: number, k: number): string => `post-${line}-${k}`;
 export const braceId = (line: number, k: number, side: 'plus' | 'minus'): string => `brace-${line}-${k}-${side}`;
 

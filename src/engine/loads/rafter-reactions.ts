@@ -18,7 +18,7 @@ export function squareLoads(
 }
 
 /** Reactions square to the slope at each support, low to high, for a load on each part [lb]. */
-export function squareReactions(run: RafterRun, loads: readonly number[]): readonly number[] {
+function squareReactions(run: RafterRun, loads: readonly number[]): readonly number[] {
   return run.reactions.map((perPart) => perPart.reduce((sum, r, i) => sum + r * loads[i]!, 0));
 }
 

@@ -22,7 +22,7 @@ export function placed(project: Project): Shelter {
 }
 
 /** Site figures of a project's single plane, as the shelter stands. */
-export const siteOf = (project: Project, shelter: Shelter): SitePressures =>
+const siteOf = (project: Project, shelter: Shelter): SitePressures =>
   sitePressures(
     project.site,
     project.code,

@@ -25,7 +25,7 @@ const KE: Record<LateralBy, { readonly Ke: number; readonly words: string }> = {
 const UNDECIDED = { Ke: 2.4, words: 'not decided what holds it: the longest of the table' };
 
 /** What the person says holds this post in a direction; null while not decided. */
-export function heldBy(project: Project, post: PostGeometry, direction: 'along' | 'across'): LateralBy | null {
+function heldBy(project: Project, post: PostGeometry, direction: 'along' | 'across'): LateralBy | null {
   const entries = project.lateral[direction].filter((e) => {
     if (e.posts && e.posts.length > 0) return e.posts.includes(post.id);
     if (e.lines && e.lines.length > 0) return e.lines.includes(post.line);

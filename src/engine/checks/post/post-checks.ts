@@ -175,18 +175,7 @@ function interactionSite(
     };
     return pushAndBending(at, note);
   };
-  const worst = (r: LineResponse): PostStation => {
-    let found = stations[0]!;
-    let most = -Infinity;
-    for (const s of stations) {
-      const sum = sumAt(s, r);
-      if (sum > most) {
-        most = sum;
-        found = s;
-      }
-    }
-    return found;
-  };
+  const worst = (r: LineResponse): PostStation => worstStation(stations, (s) => sumAt(s, r));
   return {
     ruleId: 'post.bending',
     memberId: chain.memberId,
@@ -207,6 +196,20 @@ function interactionSite(
     worstAt: (r) => worst(r).atIn,
     reason: () => worstPlane(planes).length.reason,
   };
+}
+
+/** The station where a measure is greatest, each asked once. */
+function worstStation(stations: readonly PostStation[], measure: (s: PostStation) => number): PostStation {
+  let found = stations[0]!;
+  let most = -Infinity;
+  for (const s of stations) {
+    const m = measure(s);
+    if (m > most) {
+      most = m;
+      found = s;
+    }
+  }
+  return found;
 }
 
 /** Pull and bending together, both lines of the clause, moments of both planes together. @source NDS 3.9.1 */
@@ -231,7 +234,7 @@ function tensionSite(
     };
     return pullAndBending(at, note);
   };
-  const worst = (r: LineResponse): PostStation => stations.reduce((a, b) => (sumAt(b, r) > sumAt(a, r) ? b : a));
+  const worst = (r: LineResponse): PostStation => worstStation(stations, (s) => sumAt(s, r));
   return {
     ruleId: 'post.tension',
     memberId: chain.memberId,
