@@ -73,6 +73,7 @@ function sitesOf(context: LineCheckContext, chain: PostChain, foot: PierFoot): r
     unit: 'psf',
     stops: (r) => {
       if (soil.bearingPsf.value === null) return notGiven({ code: 'soilNotGiven', values: {} });
+      if (!turns(post)) return null;
       const pressure = soilPressure(baseOfPier(foot), pressing(r), turning(r));
       return Number.isFinite(pressure) ? null : outside({ code: 'footTips', values: {} });
     },

@@ -1,18 +1,17 @@
 import { clause } from '../../../data/sources.ts';
-import { breaks } from '../../check.ts';
 import type { LineResponse } from '../../frame/line-frame.ts';
-import { footIndex, type PostChain } from '../../frame/read-response.ts';
+import type { PostChain } from '../../frame/read-response.ts';
 import type { DesignValues } from '../../material/values.ts';
 import { put, type Note } from '../../note.ts';
-import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
 import { quantity } from '../../units.ts';
 import { STRETCHED_CUT } from '../beam/bending.ts';
-import { fromFrame, ratedSite } from '../joints/rated-site.ts';
 import { forcePut, isStrength, tellForce, valuesIn, type LineCheckContext } from '../line-context.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { adjustedCompression, GREATEST_SLENDERNESS, slenderness } from '../wood/column.ts';
 import { acrossMoment } from './across-wind.ts';
 import { allowableColumn, columnPlanes, type ColumnPlane } from './column.ts';
+import { footSites } from './foot-ties.ts';
+import { housingSites } from './housing.ts';
 import { pullAndBendingOf, pushAndBendingOf } from './push-and-bending.ts';
 import { greatestPush, postStations, stretchFactor, type PostStation } from './post-stations.ts';
 
@@ -253,68 +252,4 @@ function tensionSite(
     capacity: () => 1,
     worstAt: (r) => worst(r).atIn,
   };
-}
-
-/** A housing may take at most a sixth of the post (own rule). */
-function housingSites(chain: PostChain, stations: readonly PostStation[]): readonly CheckSite<LineResponse>[] {
-  return stations
-    .filter((s, i) => s.housing !== null && stations.findIndex((o) => o.atIn === s.atIn) === i)
-    .map((s): CheckSite<LineResponse> => {
-      const limit = s.diameterIn / 6;
-      const depth = s.housing!.depthIn;
-      return {
-        ruleId: 'post.housing',
-        memberId: chain.memberId,
-        place: { kind: 'joint', name: `at-${s.atIn.toFixed(1)}` },
-        unit: 'in',
-        applies: isStrength,
-        stops: () =>
-          depth > limit + 1e-9
-            ? breaks({ code: 'housingTooDeep', values: { member: chain.post.label, depthIn: depth, limitIn: limit } })
-            : null,
-        demand: (_, note) => {
-          note?.({
-            symbol: 't',
-            words: 'depth of the housing',
-            formula: 't',
-            put: [put('t', depth, 'in', 'as drawn')],
-            result: quantity(depth, 'in'),
-            clause: clause('OWN', 'at most one sixth of the post'),
-          });
-          return depth;
-        },
-        capacity: (_, note) => {
-          note?.({
-            symbol: 't max',
-            words: 'deepest housing of a post',
-            formula: 'd / 6',
-            put: [put('d', s.diameterIn, 'in', 'diameter there')],
-            result: quantity(limit, 'in'),
-            clause: clause('OWN', 'at most one sixth of the post'),
-          });
-          return limit;
-        },
-      };
-    });
-}
-
-/** What the foot's hardware must hold: pull, and push along the line. */
-function footSites(context: LineCheckContext, chain: PostChain): readonly CheckSite<LineResponse>[] {
-  const capacity = capacityOf(context.project, 'postFoot', jointKey('postFoot', chain.memberId));
-  const foot = footIndex(context.frame.layout, chain);
-  const at = { memberId: chain.memberId, place: { kind: 'joint', name: 'foot' } as const, capacity };
-  return [
-    ratedSite({
-      ...at,
-      ruleId: 'post.foot',
-      part: 'pull',
-      force: fromFrame('pull of the post off its pier', (r: LineResponse) => Math.max(0, -r.values[foot + 1]!)),
-    }),
-    ratedSite({
-      ...at,
-      ruleId: 'post.footAlong',
-      part: 'along',
-      force: fromFrame('push of the foot along the line', (r: LineResponse) => Math.abs(r.values[foot]!)),
-    }),
-  ];
 }
