@@ -80,6 +80,9 @@ export const CHECK_MESSAGES = {
   assumeBraceModels:
     'Braces are judged working both ways, only pushing and idle; the worst counts. Pull counts only where every brace joint of a line is given a pull capacity.',
   assumeNoThrust: 'Rafters rest on a ridge line: no thrust at the eaves is assumed.',
+  errorNotRead: 'How far off a measured diameter may be is written down, but figures use the diameters as typed.',
+  cutsMadeNotRead: 'Cuts already made, written under as built, are not looked at.',
+  doubledSoilNotRead: 'The doubled lateral soil value is chosen, but not used (safe side).',
   typedInstead: 'Typed instead of computed: {what} of {of} = {value} ({why}).',
   typedSection: "Typed section ({name}): its maker's values are used as typed.",
   attachedCanopy: 'Coefficients for attached canopies are not available: those of a free roof are used.',

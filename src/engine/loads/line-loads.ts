@@ -6,7 +6,7 @@ import { emptyLineCase, type LineCase, type LineLoads, type LoadCase } from './c
 import { deadPieces, totalDown } from './dead-pieces.ts';
 import type { LineSetting } from './line-setting.ts';
 import { ownLive, ownLiveDuration } from './own-live.ts';
-import { plumbReactions, squareLoads, windReactions } from './rafter-reactions.ts';
+import { opposedWindReactions, plumbReactions, squareLoads, windReactions } from './rafter-reactions.ts';
 import type { RoofCase, RunOf } from './roof-cases.ts';
 import { alternatePatterns, partialPatterns } from './site/patterns.ts';
 import { reducedRoofLive } from './site/roof-live.ts';
@@ -49,8 +49,11 @@ export function lineLoads(
   const alongLb: Record<string, number> = {};
   for (const c of roof) {
     const points = pointsOf(context, c);
-    if (c.windAlong === 0) add(c, points);
-    else {
+    if (c.windAlong === 0) {
+      add(c, points);
+      const opposed = c.kind === 'wind' ? opposedPoints(context, c) : [];
+      if (opposed.some((p) => p.downLb !== 0)) add({ ...c, id: `${c.id}-opposed` }, opposed);
+    } else {
       const sway = alongForces(project, shelter, line, posts, braces, site);
       alongLb[c.id] = c.windAlong * sway.totalLb;
       cases.push(c);
@@ -122,6 +125,18 @@ export function lineLoads(
     alongLb[notional.loadCase.id] = toward * notional.forceLb;
   }
   return { loads: { lineId: line.id, dead, cases: lineCases, alongLb, deadLb: heavyLb }, cases, roofLivePsf: live.psf };
+}
+
+/** Where the holder of the level part is open: the reactions of the other sign that it may also give (steep roofs). */
+function opposedPoints(c: LineSetting, roofCase: Pick<RoofCase, 'pressure'>): LineCase['points'] {
+  return c.rafters.map((rafter) => {
+    const run = c.runOf(rafter);
+    const { horizontalHeldBy } = c.project.roofPlanes.find((p) => p.id === rafter.plane)!;
+    const pressure = (i: number) => roofCase.pressure(rafter, run.parts[i]!);
+    const loads = squareLoads(run, rafter.tributaryWidthIn, pressure, 'squarePsf');
+    const found = horizontalHeldBy === 'worse' ? opposedWindReactions(run, loads) : [];
+    return { xIn: rafter.xIn, alongLb: 0, downLb: found.find((r) => r.line === c.line.id)?.downLb ?? 0 };
+  });
 }
 
 /** Rafter reactions of a case on this line, as point loads at the rafters. */

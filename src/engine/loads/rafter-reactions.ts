@@ -51,10 +51,22 @@ export function windReactions(run: RafterRun, loads: readonly number[], heldBy: 
     if (heldBy === 'each-square') return { line, downLb: ownSquare[i]! };
     if (heldBy === line) return { line, downLb: heldHere[i]! };
     if (heldBy !== 'worse') return { line, downLb: plumbElsewhere[i]! };
-    const worst = [ownSquare[i]!, heldHere[i]!, plumbElsewhere[i]!].reduce((a, b) =>
-      Math.abs(b) > Math.abs(a) ? b : a,
-    );
-    return { line, downLb: worst };
+    return { line, downLb: strongest([ownSquare[i]!, heldHere[i]!, plumbElsewhere[i]!]) };
+  });
+}
+
+const strongest = (values: readonly number[]): number =>
+  values.reduce((a, b) => (Math.abs(b) > Math.abs(a) ? b : a), 0);
+
+/**
+ * What `worse` leaves out on steep roofs: the strongest reaction of the other sign that some way of holding gives a line;
+ * zero where every way presses, or every way lifts.
+ */
+export function opposedWindReactions(run: RafterRun, loads: readonly number[]): readonly LineReaction[] {
+  const ways = ['each-square', ...run.supportLines].map((way) => windReactions(run, loads, way));
+  return windReactions(run, loads, 'worse').map(({ line, downLb: worst }, i) => {
+    const opposed = ways.map((way) => way[i]!.downLb).filter((v) => v * worst < 0);
+    return { line, downLb: strongest(opposed) };
   });
 }
 

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import {
   levelPart,
   levelReactions,
+  opposedWindReactions,
   plumbReactions,
   squareLoads,
   windReactions,
@@ -191,5 +192,34 @@ describe('reactions of a rafter on its lines', () => {
         level.parts.map(() => 2),
       ),
     ).toBeCloseTo(0, 9);
+  });
+});
+
+describe('reactions of the other sign on a steep roof', () => {
+  // By statics at 45 degrees, no overhang, N on the high half alone: square shares N/4 low, 3N/4 high. Low line held
+  // elsewhere N/4 / cos = 0.3536 N down; held here N cos - 3N/4 / cos = 0.3536 N up.
+  it('are found beside the worst one, so that neither is lost', () => {
+    const shed = plainShed({
+      risePer12: 12,
+      lineYsIn: [0, 80],
+      overhangsIn: [0, 0],
+      bearing: { line: 0, of: 'bearing', zIn: 150 },
+    });
+    const run = rafterRun(placeShelter(shed).shelter.rafters[0]!, 1_200_000);
+    const loads = run.parts.map((p) => (p.onHighHalf ? 2 : 0));
+    const N = (2 * run.slopeLengthIn) / 2;
+    const low = (reactions: readonly { readonly line: string; readonly downLb: number }[]) => reactions[0]!.downLb;
+    const both = [low(windReactions(run, loads, 'worse')), low(opposedWindReactions(run, loads))].sort((a, b) => a - b);
+    expect(both[0]! / N).toBeCloseTo(-Math.SQRT1_2 / 2, 9);
+    expect(both[1]! / N).toBeCloseTo(Math.SQRT1_2 / 2, 9);
+  });
+
+  it('are nothing on a low slope under an even load', () => {
+    const run = rafterRun(placeShelter(plainShed({ risePer12: 3 })).shelter.rafters[0]!, 1_200_000);
+    const found = opposedWindReactions(
+      run,
+      run.parts.map(() => 1),
+    );
+    expect(found.map((r) => r.downLb)).toEqual(found.map(() => 0));
   });
 });
