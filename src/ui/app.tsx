@@ -1,5 +1,5 @@
-import { lazy, Suspense } from 'react';
 import { FramePlace } from './frame/frame-place.tsx';
+import { late } from './late.tsx';
 import { ComingPlace } from './places/coming.tsx';
 import { CrashPage } from './places/crash-page.tsx';
 import { Header } from './places/header.tsx';
@@ -10,8 +10,7 @@ import { RefusalDialog } from './places/refusal.tsx';
 import type { Opening } from './state/opening.ts';
 import { useWorkbench } from './state/use-workbench.ts';
 
-/** The sheet is looked at last: its code comes when it is asked for. */
-const SheetPlace = lazy(async () => ({ default: (await import('./sheet/sheet-place.tsx')).SheetPlace }));
+const SheetPlace = late(async () => (await import('./sheet/sheet-place.tsx')).SheetPlace);
 
 export function App({ opening }: { readonly opening: Opening }) {
   return (
@@ -34,11 +33,7 @@ function Shell({ opening }: { readonly opening: Opening }) {
       <Header place={place} opening={opening} />
       <main id="place" tabIndex={-1} className="place">
         <Notices opening={opening} />
-        {isOpen && (
-          <Suspense fallback={<p className="quiet">opening the sheet</p>}>
-            <Place place={place} />
-          </Suspense>
-        )}
+        {isOpen && <Place place={place} />}
       </main>
       <RefusalDialog />
     </>

@@ -10,13 +10,22 @@ import './styles/print.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './app.tsx';
-import { startWorkbench } from './state/use-workbench.ts';
+import { bringLateParts } from './late.tsx';
+import { bringProjectCode, startWorkbench } from './state/use-workbench.ts';
+import { loadOtherUnits } from './units/other-units.ts';
+
+/** In the order in which it is likely to be wanted. */
+async function bringTheRest(): Promise<void> {
+  await bringProjectCode();
+  await bringLateParts();
+  await loadOtherUnits();
+}
 
 const root = document.getElementById('root');
 if (root) {
   createRoot(root).render(
     <StrictMode>
-      <App opening={startWorkbench()} />
+      <App opening={startWorkbench(bringTheRest)} />
     </StrictMode>,
   );
 }

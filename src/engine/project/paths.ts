@@ -1,4 +1,4 @@
-import { ID_PATTERN, JOINT_KEY_PATTERN } from './schema-parts.ts';
+import { ID_PATTERN, JOINT_KEY_PATTERN } from './name-patterns.ts';
 
 /**
  * Paths by id. `members[post-2].xIn`: the member whose id is post-2. Lists without ids go by place, counted from 0:

@@ -1,13 +1,11 @@
 import { z } from 'zod';
+import { ID_PATTERN, JOINT_KEY_PATTERN } from './name-patterns.ts';
 
 // The page forbids code made from text; without this zod would try `new Function` once and the browser would report it.
 z.config({ jitless: true });
 
 /** Small building blocks of the saved project. Lengths of the shelter in inches, site and neighbour in feet. */
-export const ID_PATTERN = /^[A-Za-z0-9][A-Za-z0-9._-]*$/;
 export const id = z.string().min(1).max(60).regex(ID_PATTERN);
-/** `kind/upper` or `kind/upper/lower`, see `jointKey`. */
-export const JOINT_KEY_PATTERN = /^[A-Za-z]+(\/[A-Za-z0-9][A-Za-z0-9._-]*){1,2}$/;
 export const jointKeyText = z.string().max(200).regex(JOINT_KEY_PATTERN);
 export const shortText = z.string().max(120);
 export const longText = z.string().max(400);

@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import { type Fault, fault } from '../message.ts';
 import { type Step, writePath } from './paths.ts';
-import { ID_PATTERN } from './schema-parts.ts';
+import { ID_PATTERN } from './name-patterns.ts';
 
 type Issue = z.core.$ZodIssue;
 

@@ -1,19 +1,21 @@
 import { useEffect, useMemo, useRef, type KeyboardEvent } from 'react';
-import { CAUTIONS } from '../../data/words/cord.ts';
 import { STATUS_WORDS } from '../../data/words/status.ts';
 import type { Status } from '../../engine/check.ts';
 import type { Evaluation } from '../../engine/evaluation.ts';
 import { look, useFrameView } from '../frame/frame-view.ts';
-import { useWorkbench } from '../state/use-workbench.ts';
+import { late } from '../late.tsx';
+import { bringProjectCode, useWorkbench } from '../state/use-workbench.ts';
 import { showRatio } from '../units/show-quantity.ts';
-import { whatComesDown } from './comes-down.ts';
-import { Gives } from './gives.tsx';
 import { linksOf, statusOf, type CordLink } from './links.ts';
-import { Piece } from './piece.tsx';
 import { namesOf, type Names } from './places.ts';
 import { roomOf } from './room.ts';
 import { StatusMark } from './status-mark.tsx';
-import { useEscape } from './use-escape.ts';
+
+/** What is opened can be changed at once, so it comes together with what every change needs. */
+const LinkBody = late(async () => {
+  await bringProjectCode();
+  return (await import('./link-body.tsx')).LinkBody;
+});
 
 interface CordProps {
   readonly evaluation: Evaluation;
@@ -137,35 +139,3 @@ const roomInWords = (link: CordLink, system: Parameters<typeof roomOf>[1]): stri
   const room = link.worst && roomOf(link.worst, system);
   return room ? `, ${room}` : '';
 };
-
-interface LinkBodyProps extends Omit<LinkItemProps, 'isOpen'> {
-  readonly id: string;
-  readonly onLeave: () => void;
-}
-
-function LinkBody({ id, link, evaluation, names, onLeave }: LinkBodyProps) {
-  const system = useWorkbench((state) => state.system);
-  const inside = useEscape<HTMLDivElement>(onLeave);
-  const arriving = whatComesDown(link, { evaluation, names, system });
-  return (
-    <div ref={inside} id={id} className="link-body">
-      {arriving.length > 0 && (
-        <>
-          <h3>What comes down on it</h3>
-          {arriving.map((sentence) => (
-            <p key={sentence}>{sentence}</p>
-          ))}
-        </>
-      )}
-      <h3>What this piece is</h3>
-      <Piece link={link} evaluation={evaluation} names={names} />
-      <h3>What it gives</h3>
-      <Gives link={link} names={names} />
-      {(CAUTIONS[link.link] ?? []).map((caution) => (
-        <p key={caution} className="caution">
-          <strong>Mind:</strong> {caution}
-        </p>
-      ))}
-    </div>
-  );
-}

@@ -7,7 +7,8 @@ import { YoursChoice } from '../fields/choice.tsx';
 import { CommandButton } from '../fields/command-choice.tsx';
 import { Yours } from '../fields/yours.tsx';
 import { newId, useOpenProject, useWorkbench } from '../state/use-workbench.ts';
-import { logUnder, membersFromLog, traitPath, withLogOfItsOwn } from './own.ts';
+import { logUnder, membersFromLog, traitPath } from './own.ts';
+import { withLogOfItsOwn } from './own-edits.ts';
 import { WoodSentence } from './wood-sentence.tsx';
 
 const HOW = [

@@ -1,5 +1,4 @@
-import type { Group, Log, Member, Project, Stock } from '../../engine/project/model.ts';
-import { setAt } from '../../engine/project/edits/set-at.ts';
+import type { Group, Log, Member, Project } from '../../engine/project/model.ts';
 import { stockOf } from '../../engine/project/traits.ts';
 import { valueAt } from '../state/value-at.ts';
 
@@ -24,17 +23,6 @@ export function sharersOf(project: Project, memberId: string, field: string): nu
   return project.members.filter((each) => each.group === group && !isOwn(project, each.id, field)).length;
 }
 
-/** The member's fields written with it, as they are, so that a change does not touch the others. */
-export const madeOwn = (project: Project, memberId: string, fields: readonly string[]): Project =>
-  fields.reduce(
-    (so, field) => setAt(so, `members[${memberId}].own.${field}`, valueAt(so, traitPath(so, memberId, field))),
-    project,
-  );
-
-/** Back to what the group says. */
-export const madeLikeOthers = (project: Project, memberId: string, fields: readonly string[]): Project =>
-  fields.reduce((so, field) => setAt(so, `members[${memberId}].own.${field}`, undefined), project);
-
 /** The log that a member is made of; undefined for sawn sticks and for nothing given. */
 export function logUnder(project: Project, memberId: string): Log | undefined {
   const member = memberIn(project, memberId);
@@ -45,20 +33,6 @@ export function logUnder(project: Project, memberId: string): Log | undefined {
 /** Ids of all members that are made of a log. */
 export const membersFromLog = (project: Project, logId: string): readonly string[] =>
   project.members.filter(({ id }) => logUnder(project, id)?.id === logId).map(({ id }) => id);
-
-/** A copy of the member's log, for this member alone. */
-export function withLogOfItsOwn(project: Project, memberId: string, newLogId: string): Project {
-  const member = memberIn(project, memberId);
-  const stock = member ? stockOf(project, member) : null;
-  const log = logUnder(project, memberId);
-  if (stock?.kind !== 'log' || !log) return project;
-  const grown = { ...project, logs: [...project.logs, { ...log, id: newLogId }] };
-  return setAt(grown, `members[${memberId}].own.stock`, { ...stock, logId: newLogId });
-}
-
-/** Another stock for a member, written where its stock is written. */
-export const withStock = (project: Project, memberId: string, stock: Stock): Project =>
-  setAt(project, traitPath(project, memberId, 'stock'), stock);
 
 export const groupsOfRole = <R extends Group['role']>(project: Project, role: R) =>
   project.groups.filter((group): group is Extract<Group, { role: R }> => group.role === role);

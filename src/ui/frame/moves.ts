@@ -1,8 +1,7 @@
+import { moveBrace } from '../../engine/project/edits/move-brace.ts';
 import { movePost } from '../../engine/project/edits/posts.ts';
-import { setAt } from '../../engine/project/edits/set-at.ts';
 import type { Project } from '../../engine/project/model.ts';
 import type { Phase } from '../drawing/SlideHandle.tsx';
-import { traitPath } from '../cord/own.ts';
 import { acts } from '../state/use-workbench.ts';
 
 /** One drag is one undo entry; what it passes on the way is drawn, and taken back when it is cancelled. */
@@ -19,7 +18,4 @@ export const onMovePost = (postId: string, xIn: number, phase: Phase): void =>
   carry('move a post', phase, (project) => movePost(project, postId, xIn));
 
 export const onMoveBrace = (braceId: string, runIn: number, dropIn: number, phase: Phase): void =>
-  carry('move a brace', phase, (project) => {
-    const run = setAt(project, traitPath(project, braceId, 'runIn'), runIn);
-    return setAt(run, traitPath(run, braceId, 'dropIn'), dropIn);
-  });
+  carry('move a brace', phase, (project) => moveBrace(project, braceId, runIn, dropIn));

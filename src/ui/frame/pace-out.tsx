@@ -1,6 +1,6 @@
 import { useId, useState, type RefObject } from 'react';
 import { say } from '../../data/words/say.ts';
-import type { Project } from '../../engine/project/model.ts';
+import type { NewId, Project } from '../../engine/project/model.ts';
 import { pacedShelter, type Paces } from '../../engine/project/templates/paced.ts';
 import { FieldNote } from '../fields/field-note.tsx';
 import { KeyRow } from '../fields/key-row.tsx';
@@ -10,7 +10,7 @@ import { keysFor, unitWords } from '../units/unit-words.ts';
 
 interface PaceOutProps {
   readonly dialog: RefObject<HTMLDialogElement | null>;
-  readonly newProject: (build: (newId: (what: string) => string) => Project) => void;
+  readonly newProject: (build: (newId: NewId) => Project) => void;
 }
 
 /** What is asked, in the order in which it is walked. */

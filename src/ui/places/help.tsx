@@ -1,11 +1,19 @@
-import { useRef } from 'react';
+import { useRef, useState } from 'react';
+import { late } from '../late.tsx';
 
-/** What the workbench does, what it does not, and the keys. */
+const HelpText = late(async () => (await import('./help-text.tsx')).HelpText);
+
+/** How to read the page, on a leaf that lies over it. */
 export function Help() {
   const dialog = useRef<HTMLDialogElement>(null);
+  const [isAsked, setAsked] = useState(false);
+  const open = (): void => {
+    setAsked(true);
+    dialog.current?.showModal();
+  };
   return (
     <>
-      <button type="button" className="tool" onClick={() => dialog.current?.showModal()}>
+      <button type="button" className="tool" onClick={open}>
         help
       </button>
       <dialog ref={dialog} className="page-dialog" aria-labelledby="help-title">
@@ -17,36 +25,7 @@ export function Help() {
             </button>
           </form>
         </div>
-        <p>
-          Loads come down the cord from the roof to the ground, link by link. What is{' '}
-          <span className="yours">blue and dotted</span> is yours to change where it stands; every figure follows at
-          each key. A ratio is what is asked over what there is, rounded up: 1.00 or less passes. Open any ratio to see
-          its formula, the numbers put in and the clause.
-        </p>
-        <p>
-          Each check says one of four things: <strong>passes</strong>, <strong>fails</strong>,{' '}
-          <strong>not given</strong> (a value or a capacity that you must supply, or a site value that is still a
-          guess), <strong>outside the method</strong> (past the range that the standard or this workbench covers).
-        </p>
-        <h3>Lengths</h3>
-        <p>
-          Write 13&apos; 6-1/2&quot;, 13 ft 6 in, 13.5 ft, 25 1/8 in, 4.1 m, 340 mm. For a log, girth 28 in is turned
-          into its diameter. A pitch is 3:12 or 3 in 12. Switching the units changes no stored number.
-        </p>
-        <h3>Keys</h3>
-        <p>
-          Enter keeps an entry, Escape takes it back. <kbd>Ctrl</kbd> <kbd>Z</kbd> undoes, <kbd>Ctrl</kbd>{' '}
-          <kbd>Shift</kbd> <kbd>Z</kbd> does it again.
-        </p>
-        <h3>Cautions</h3>
-        <ul>
-          <li>A design aid. It is not the work of a licensed professional and does not take the place of one.</li>
-          <li>The local code and the building department decide, also about logs that carry no grade stamp.</li>
-          <li>That the checks pass says nothing about what is not checked: the check sheet lists it.</li>
-          <li>Setbacks, fire, flood, electrical work and drainage are not looked at.</li>
-          <li>Felling, lifting heavy logs and standing a frame before its braces are on have dangers of their own.</li>
-          <li>Your projects stay on this device. Save them to a file: a browser may clear its storage.</li>
-        </ul>
+        {isAsked && <HelpText />}
       </dialog>
     </>
   );

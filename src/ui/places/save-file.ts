@@ -1,6 +1,5 @@
 import type { Project } from '../../engine/project/model.ts';
-import { saveText } from '../../engine/project/save-text.ts';
-import { present } from '../state/use-workbench.ts';
+import { openProjectText, present } from '../state/use-workbench.ts';
 
 const fileName = (project: Project): string => {
   const plain = project.title.name.toLowerCase().replace(/[^a-z0-9]+/g, '-');
@@ -11,7 +10,7 @@ const fileName = (project: Project): string => {
 export function saveOpenProject(): void {
   const { project } = present();
   if (!project) return;
-  const address = URL.createObjectURL(new Blob([saveText(project)], { type: 'application/json' }));
+  const address = URL.createObjectURL(new Blob([openProjectText()], { type: 'application/json' }));
   const link = document.createElement('a');
   link.href = address;
   link.download = fileName(project);

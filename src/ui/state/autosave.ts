@@ -1,5 +1,5 @@
 import type { StoreApi } from 'zustand/vanilla';
-import type { Project } from '../../engine/project/model.ts';
+import { textOf, type Doors } from './doors.ts';
 import type { Drafts } from './open-work.ts';
 import { failed } from './saving.ts';
 import type { Shelf, ShelfRecord } from './shelf.ts';
@@ -8,7 +8,7 @@ import type { Kept, Workbench } from './workbench.ts';
 export interface AutosaveParts {
   readonly workbench: StoreApi<Workbench>;
   readonly shelf: Shelf;
-  readonly saveText: (project: Project) => string;
+  readonly doors: Doors;
   readonly now: () => number;
   /** how long typing must rest before it is written [ms] */
   readonly restMs: number;
@@ -40,7 +40,7 @@ const unkept = ({ project, drafts, kept }: State): Kept | null =>
  * Keeps the open project and the unfinished typing on this device, a moment after each change. One write at a time; a
  * record that another tab raised is never written over.
  */
-export function startAutosave({ workbench, shelf, saveText, now, restMs }: AutosaveParts): Autosave {
+export function startAutosave({ workbench, shelf, doors, now, restMs }: AutosaveParts): Autosave {
   let timer: ReturnType<typeof setTimeout> | undefined;
   let writing: Promise<void> = Promise.resolve();
 
@@ -53,13 +53,15 @@ export function startAutosave({ workbench, shelf, saveText, now, restMs }: Autos
       counter: counter + 1,
       savedAt: now(),
       name: project.title.name,
-      text: saveText(project),
+      text: textOf(doors, project),
       drafts: draftsToKeep(drafts),
     };
     return { id: project.title.id, record, expected: counter };
   };
 
   const write = async (): Promise<void> => {
+    // the order of the format is worth waiting for; where it cannot be had, the project is kept all the same
+    if (unkept(workbench.getState()) && !doors.all()) await doors.whenAll().catch(() => null);
     const { act, project, drafts } = workbench.getState();
     const next = pending();
     if (!next || !project) return;

@@ -1,17 +1,11 @@
-import type { EvaluateAnswer, Evaluation } from '../../engine/evaluation.ts';
+import type { Evaluation } from '../../engine/evaluation.ts';
 import type { Fault, Message } from '../../engine/message.ts';
-import type { ParseAnswer } from '../../engine/project/parse.ts';
 import type { Project } from '../../engine/project/model.ts';
 import type { FieldKind } from '../units/field-kind.ts';
+import type { EngineDoors } from './doors.ts';
 import { leadsSomewhere } from './value-at.ts';
 
-/** The engine as the screen needs it; a test hands in its own. */
-export interface EngineDoors {
-  readonly parse: (input: unknown) => ParseAnswer;
-  readonly evaluate: (project: Project) => EvaluateAnswer;
-  /** one field laid over, by path; `undefined` takes an optional field away */
-  readonly setAt: (project: Project, path: string, value: unknown) => Project;
-}
+type Figures = Pick<EngineDoors, 'evaluate'>;
 
 /** A length that is shown from another place than it is stored from: stored = zeroIn + sign × shown. */
 export interface MeasuredFrom {
@@ -33,7 +27,7 @@ export type Drafts = Readonly<Record<string, Draft>>;
 /** A change of the project. `with-next`: the next command of the same name belongs to the same undo entry. */
 export interface Command {
   readonly name: string;
-  readonly perform: (project: Project) => Project;
+  readonly perform: (project: Project, setAt: EngineDoors['setAt']) => Project;
   readonly undo: 'now' | 'with-next';
 }
 
@@ -61,7 +55,7 @@ export interface OpenWork {
 
 const MOST_UNDO_ENTRIES = 200;
 
-export function openWork(doors: EngineDoors, project: Project): OpenWork {
+export function openWork(doors: Figures, project: Project): OpenWork {
   return {
     ...evaluated(doors, project),
     drafts: {},
@@ -72,7 +66,7 @@ export function openWork(doors: EngineDoors, project: Project): OpenWork {
   };
 }
 
-function evaluated(doors: EngineDoors, project: Project) {
+function evaluated(doors: Figures, project: Project) {
   const answer = doors.evaluate(project);
   return answer.ok
     ? { project, evaluation: answer.evaluation, faults: [] }
@@ -87,7 +81,7 @@ export type Changed =
  * A project that was opened without figures takes every sound change, else nobody could mend it.
  */
 export function changed(doors: EngineDoors, work: OpenWork, command: Command): Changed {
-  const next = command.perform(work.project);
+  const next = command.perform(work.project, doors.setAt);
   if (next === work.project) return { ok: true, work: withGesture(work, command) };
   const parsed = doors.parse(next);
   if (!parsed.ok) return parsed;
@@ -117,7 +111,7 @@ const withStandingDrafts = (work: OpenWork): OpenWork =>
     Object.fromEntries(Object.entries(work.drafts).filter(([path]) => leadsSomewhere(work.project, path))),
   );
 
-export function undone(doors: EngineDoors, work: OpenWork): OpenWork {
+export function undone(doors: Figures, work: OpenWork): OpenWork {
   const last = work.done.at(-1);
   if (!last) return work;
   return withStandingDrafts({
@@ -129,7 +123,7 @@ export function undone(doors: EngineDoors, work: OpenWork): OpenWork {
   });
 }
 
-export function redone(doors: EngineDoors, work: OpenWork): OpenWork {
+export function redone(doors: Figures, work: OpenWork): OpenWork {
   const next = work.undone.at(-1);
   if (!next) return work;
   return withStandingDrafts({
@@ -142,7 +136,7 @@ export function redone(doors: EngineDoors, work: OpenWork): OpenWork {
 }
 
 /** Takes back a gesture that is still going on, as if it had never begun: Escape while dragging or typing. */
-export function gestureTakenBack(doors: EngineDoors, work: OpenWork): OpenWork {
+export function gestureTakenBack(doors: Figures, work: OpenWork): OpenWork {
   const last = work.done.at(-1);
   if (work.gesture === null || !last || last.name !== work.gesture) return { ...work, gesture: null };
   return { ...work, ...evaluated(doors, last.project), done: work.done.slice(0, -1), gesture: null };

@@ -1,16 +1,17 @@
 import type { StoreApi } from 'zustand/vanilla';
 import { message } from '../../engine/message.ts';
 import type { Project } from '../../engine/project/model.ts';
-import type { EngineDoors } from './open-work.ts';
-import { failed } from './saving.ts';
+import { textOf, type Doors } from './doors.ts';
+import { failed, reasonOf } from './saving.ts';
 import type { OnShelf, Shelf, ShelfRecord } from './shelf.ts';
 import type { Arrival, Workbench } from './workbench.ts';
 
 export interface OpeningParts {
   readonly workbench: StoreApi<Workbench>;
   readonly shelf: Shelf;
-  readonly doors: Pick<EngineDoors, 'parse'>;
-  readonly saveText: (project: Project) => string;
+  readonly doors: Doors;
+  /** a part of this program and proved sound with it, so that its figures need not wait for the code that reads files */
+  readonly demo: () => Project;
   readonly fetchText: (address: string) => Promise<string>;
   readonly flush: () => Promise<void>;
   readonly now: () => number;
@@ -34,8 +35,6 @@ export interface Opening {
   readonly takeOther: () => Promise<void>;
 }
 
-const DEMO = 'firewood-shed.shelter.json';
-
 const renamed = (project: Project, suffix: string, words: string): Project => ({
   ...project,
   title: {
@@ -50,7 +49,7 @@ const orNull = async <T>(reading: Promise<T | null>): Promise<T | null> => readi
 
 /** Everything that puts another project on the screen. A refused file changes nothing; what it would displace is kept. */
 export function createOpening(parts: OpeningParts): Opening {
-  const { workbench, shelf, doors, saveText, fetchText, flush, now, mayLose, newId } = parts;
+  const { workbench, shelf, doors, demo, fetchText, flush, now, mayLose, newId } = parts;
   const act = () => workbench.getState().act;
 
   /** A record with other contents under the same id is laid aside under an id of its own before it is written over. */
@@ -58,8 +57,9 @@ export function createOpening(parts: OpeningParts): Opening {
     const earlier = await orNull(shelf.read(project.title.id));
     if (!earlier) return {};
     const { counter, drafts } = earlier;
+    const { parse, saveText } = await doors.whenAll();
     if (earlier.text === saveText(project)) return { counter, drafts, onShelf: true };
-    const parsed = doors.parse(earlier.text);
+    const parsed = parse(earlier.text);
     const suffix = newId();
     const copy = parsed.ok ? renamed(parsed.project, suffix, 'earlier') : null;
     const [id, name] = copy ? [copy.title.id, copy.title.name] : [`${project.title.id}.${suffix}`, earlier.name];
@@ -73,7 +73,7 @@ export function createOpening(parts: OpeningParts): Opening {
     const { project, drafts, saving } = workbench.getState();
     if (project && saving.kind === 'elsewhere') {
       const copy = renamed(project, newId(), 'copy');
-      const record = { counter: 1, savedAt: now(), name: copy.title.name, text: saveText(copy), drafts };
+      const record = { counter: 1, savedAt: now(), name: copy.title.name, text: textOf(doors, copy), drafts };
       await shelf.write(copy.title.id, record, 0).catch((error: unknown) => act().setSaving(failed(error)));
     }
     return workbench.getState().saving.kind !== 'failed' || mayLose();
@@ -86,20 +86,28 @@ export function createOpening(parts: OpeningParts): Opening {
     return true;
   };
 
-  const openText = async (text: string, name: string): Promise<boolean> => {
-    const parsed = doors.parse(text);
-    if (!parsed.ok) {
+  /** The project that a text holds; null when it is refused, with everything that is wrong with it. */
+  const read = async (text: string, name: string): Promise<Project | null> => {
+    try {
+      const { parse } = await doors.whenAll();
+      const parsed = parse(text);
+      if (parsed.ok) return parsed.project;
       act().refuse({ name, faults: parsed.faults });
-      return false;
+    } catch (error) {
+      act().refuse({ name, faults: [message('programNotFetched', { detail: reasonOf(error) })] });
     }
-    return openProject(parsed.project);
+    return null;
   };
 
-  const openRecord = (record: ShelfRecord): boolean => {
-    const parsed = doors.parse(record.text);
-    if (parsed.ok) act().adopt(parsed.project, { counter: record.counter, drafts: record.drafts, onShelf: true });
-    else act().refuse({ name: record.name, faults: parsed.faults });
-    return parsed.ok;
+  const openText = async (text: string, name: string): Promise<boolean> => {
+    const parsed = await read(text, name);
+    return parsed !== null && openProject(parsed);
+  };
+
+  const openRecord = async ({ text, name, counter, drafts }: ShelfRecord): Promise<boolean> => {
+    const project = await read(text, name);
+    if (project) act().adopt(project, { counter, drafts, onShelf: true });
+    return project !== null;
   };
 
   const openShelved = async (id: string): Promise<boolean> => (await cleared()) && readShelved(id);
@@ -115,8 +123,7 @@ export function createOpening(parts: OpeningParts): Opening {
     try {
       return await openText(await fetchText(`./examples/${file}`), file);
     } catch (error) {
-      const detail = error instanceof Error ? error.message : String(error);
-      act().refuse({ name: file, faults: [message('exampleNotFetched', { detail })] });
+      act().refuse({ name: file, faults: [message('exampleNotFetched', { detail: reasonOf(error) })] });
       return false;
     }
   };
@@ -131,8 +138,7 @@ export function createOpening(parts: OpeningParts): Opening {
       const view = await orNull(shelf.readView());
       if (view) act().setSystem(view.system);
       const record = view?.lastId ? await orNull(shelf.read(view.lastId)) : null;
-      if (record && openRecord(record)) return;
-      await openExample(DEMO);
+      if (!record || !(await openRecord(record))) await openProject(demo());
     },
     keepCopy: () => {
       const { project, drafts } = workbench.getState();

@@ -24,7 +24,7 @@ export function savingInWords(saving: SaveState): string {
   }
 }
 
-export const failed = (error: unknown): SaveState => ({
-  kind: 'failed',
-  why: error instanceof Error ? error.message : String(error),
-});
+/** Why something failed, as the browser words it. */
+export const reasonOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
+
+export const failed = (error: unknown): SaveState => ({ kind: 'failed', why: reasonOf(error) });

@@ -3,13 +3,13 @@ import { message, type Fault, type Message } from '../../engine/message.ts';
 import type { Project } from '../../engine/project/model.ts';
 import { kindOfPath, readField, showField, type FieldKind } from '../units/field-kind.ts';
 import type { UnitSystem } from '../units/system.ts';
+import type { EngineDoors } from './doors.ts';
 import {
   changed,
   gestureTakenBack,
   withDrafts,
   type Draft,
   type Drafts,
-  type EngineDoors,
   type MeasuredFrom,
   type OpenWork,
 } from './open-work.ts';
@@ -51,6 +51,15 @@ export function typedInto(doors: EngineDoors, work: OpenWork, typing: Typing, sy
   return result.ok
     ? withDrafts(result.work, without(work.drafts, path))
     : keep(sentenceFor(result.faults, { path, kind, value: reading.value, from }, system));
+}
+
+/** Typed before entries can be read: kept as a draft, and typed again as soon as they can. */
+export function typedTooEarly(work: OpenWork, typing: Typing): OpenWork {
+  const { path, text, from } = typing;
+  if (!leadsSomewhere(work.project, path)) return work;
+  const said = message('fieldWaits', { got: text });
+  const draft = { text, kind: typing.kind ?? kindOfPath(path), name: gestureName(typing), from, said };
+  return withDrafts(work, { ...work.drafts, [path]: draft });
 }
 
 const stored = (value: number | string, from: MeasuredFrom | undefined): number | string =>
@@ -130,17 +139,16 @@ function sentenceFor(
 /** Drops the unfinished text of a field; the project's value shows again. */
 export const withoutDraft = (work: OpenWork, path: string): OpenWork => withDrafts(work, without(work.drafts, path));
 
-/** Drafts from an earlier visit, typed again: each finds its own sentence, or is accepted if it fits by now. */
-export function withDraftsTyped(
-  doors: EngineDoors,
+/**
+ * Drafts from an earlier visit, or from before entries could be read, typed again: each finds its own sentence, or is
+ * accepted if it fits by now.
+ */
+export const withDraftsTyped = (
+  type: (work: OpenWork, typing: Typing) => OpenWork,
   work: OpenWork,
   drafts: Readonly<Record<string, Omit<Draft, 'said'>>>,
-  system: UnitSystem,
-): OpenWork {
-  const typed = Object.entries(drafts).reduce(
-    (so, [path, { text, kind, name, from }]) =>
-      !leadsSomewhere(so.project, path) ? so : typedInto(doors, so, { path, text, kind, name, from }, system),
+): OpenWork =>
+  Object.entries(drafts).reduce(
+    (so, [path, { text, kind, name, from }]) => type(so, { path, text, kind, name, from }),
     work,
   );
-  return { ...typed, gesture: null };
-}

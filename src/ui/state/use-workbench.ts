@@ -1,19 +1,17 @@
 import { useStore } from 'zustand';
+import demoText from '../../../public/examples/firewood-shed.shelter.json?raw';
 import { evaluate } from '../../engine/evaluate.ts';
 import type { Project } from '../../engine/project/model.ts';
-import { parseProject } from '../../engine/project/parse.ts';
-import { saveText } from '../../engine/project/save-text.ts';
 import { MisuseError } from '../../engine/errors.ts';
-import { loadOtherUnits } from '../units/other-units.ts';
 import { startAutosave } from './autosave.ts';
+import { lateDoors, textOf } from './doors.ts';
 import { bringLastMoment, keepLastMoment } from './last-moment.ts';
 import { createOpening, type Opening } from './opening.ts';
 import { deviceShelf, type Shelf, type View } from './shelf.ts';
-import { setAtTouched } from './not-yet-yours.ts';
 import { createWorkbench, type Acts, type Workbench } from './workbench.ts';
 
 const REST_MS = 350;
-const doors = { parse: parseProject, evaluate, setAt: setAtTouched };
+const doors = lateDoors(evaluate, async () => (await import('./project-code.ts')).projectCode);
 const workbench = createWorkbench(doors);
 
 /** What the screen reads from the one store. */
@@ -29,6 +27,15 @@ export const useOpenProject = (): Project =>
 /** What a person can do; the same functions for the whole visit, also outside of components. */
 export const acts = (): Acts => workbench.getState().act;
 export const present = (): Workbench => workbench.getState();
+
+/** Everything but the figures: reading files, and every change. */
+export const bringProjectCode = (): Promise<unknown> => doors.whenAll();
+
+/** The open project as the text of a file. */
+export const openProjectText = (): string => {
+  const { project } = present();
+  return project ? textOf(doors, project) : '';
+};
 
 async function fetchText(address: string): Promise<string> {
   const response = await fetch(address);
@@ -50,21 +57,24 @@ function keepView(shelf: Shelf): void {
   });
 }
 
-/** What comes when the first figures stand and the page is at rest; without it rarer units are simply not known. */
+/** When the first figures stand and the page is at rest; what does not come then is fetched when it is asked for. */
 function whenAtRest(load: () => Promise<unknown>): void {
   const atRest = window.requestIdleCallback ?? ((call: () => void) => setTimeout(call, 2000));
   requestAnimationFrame(() => atRest(() => void load().catch(() => undefined)));
 }
 
-/** Brings storage and store together and opens what was open last; once, at the start of the page. */
-export function startWorkbench(): Opening {
+/**
+ * Brings storage and store together and opens what was open last; once, at the start of the page.
+ * @param bringTheRest  fetches what the first figures did not need
+ */
+export function startWorkbench(bringTheRest: () => Promise<unknown>): Opening {
   const shelf = deviceShelf();
-  const autosave = startAutosave({ workbench, shelf, saveText, now: Date.now, restMs: REST_MS });
+  const autosave = startAutosave({ workbench, shelf, doors, now: Date.now, restMs: REST_MS });
   const opening = createOpening({
     workbench,
     shelf,
     doors,
-    saveText,
+    demo: () => JSON.parse(demoText),
     fetchText,
     flush: autosave.flush,
     now: Date.now,
@@ -82,7 +92,7 @@ export function startWorkbench(): Opening {
     .then(opening.boot)
     .then(() => {
       keepView(shelf);
-      whenAtRest(loadOtherUnits);
+      whenAtRest(bringTheRest);
     });
   return opening;
 }

@@ -1,20 +1,14 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { Fault, Message } from '../../engine/message.ts';
+import { say } from '../../data/words/say.ts';
+import { message, type Fault, type Message } from '../../engine/message.ts';
 import type { Project } from '../../engine/project/model.ts';
 import type { UnitSystem } from '../units/system.ts';
-import {
-  changed,
-  gestureTakenBack,
-  openWork,
-  redone,
-  undone,
-  type Command,
-  type EngineDoors,
-  type OpenWork,
-} from './open-work.ts';
-import type { SaveState } from './saving.ts';
+import type { Doors } from './doors.ts';
+import { changed, gestureTakenBack, openWork, redone, undone, type Command, type OpenWork } from './open-work.ts';
+import { reasonOf, type SaveState } from './saving.ts';
 import type { ShelfRecord } from './shelf.ts';
-import { gestureName, typedInto, withDraftsTyped, withoutDraft, type Typing } from './typing.ts';
+import { takeTurns } from './turns.ts';
+import { gestureName, typedInto, typedTooEarly, withDraftsTyped, withoutDraft, type Typing } from './typing.ts';
 
 /** A file or a change that was refused, with everything that is wrong with it; the open project stays as it was. */
 export interface Refusal {
@@ -57,7 +51,7 @@ export interface Workbench extends Omit<Work, 'project'> {
 export interface Acts {
   /** Opens a sound project in place of the present one. */
   readonly adopt: (project: Project, arrival?: Arrival) => void;
-  /** Carries out a command; false (and `refusedChange`) when the result would not be a sound shelter. */
+  /** Carries out a command, if need be a moment later; false (and `refusedChange`) when it would leave no sound shelter. */
   readonly perform: (command: Command) => boolean;
   /** Sets one field to a value that needs no reading: a choice, a yes or no. */
   readonly choose: (path: string, value: unknown, name: string) => boolean;
@@ -101,24 +95,46 @@ function workOf(state: Workbench): OpenWork | null {
   return project && { project, evaluation, faults, drafts, stale, done, undone: undoneEntries, gesture };
 }
 
-/** The one store behind the screen. It holds what a person opened and typed; every figure in it comes from the engine. */
-export function createWorkbench(doors: EngineDoors): StoreApi<Workbench> {
+/**
+ * The one store behind the screen. It holds what a person opened and typed; every figure in it comes from the engine.
+ * What is typed while the code of the project file is on its way is kept as a draft, what is done waits for its turn.
+ */
+export function createWorkbench(doors: Doors): StoreApi<Workbench> {
   return createStore<Workbench>((set, get) => {
     const withWork = (change: (work: OpenWork) => OpenWork): void => {
       const work = workOf(get());
       if (work) set(change(work));
     };
+    const type = (work: OpenWork, typing: Typing): OpenWork => {
+      const all = doors.all();
+      return all ? typedInto(all, work, typing, get().system) : typedTooEarly(work, typing);
+    };
+
+    const { inTurn, comeBack } = takeTurns(
+      doors,
+      () => {
+        withWork((work) => withDraftsTyped(type, work, work.drafts));
+        if (get().typingIn === null) set({ gesture: null });
+      },
+      (error) => set({ notice: say(message('programNotFetched', { detail: reasonOf(error) })) }),
+    );
+
     const perform = (command: Command): boolean => {
+      const all = doors.all();
+      if (!all) {
+        inTurn(() => void perform(command));
+        return true;
+      }
       const work = workOf(get());
       if (!work) return false;
-      const result = changed(doors, work, command);
+      const result = changed(all, work, command);
       if (result.ok) set({ ...result.work, refusedChange: null });
       else set({ refusedChange: { name: command.name, faults: result.faults } });
       return result.ok;
     };
     const act: Acts = {
       adopt: (project, { counter = 0, onShelf = false, drafts = {}, notice } = {}) => {
-        const work = withDraftsTyped(doors, openWork(doors, project), drafts, get().system);
+        const work = { ...withDraftsTyped(type, openWork(doors, project), drafts), gesture: null };
         set({
           ...NOTHING_OPEN,
           ...work,
@@ -126,24 +142,27 @@ export function createWorkbench(doors: EngineDoors): StoreApi<Workbench> {
           notice: notice ?? null,
           ...(onShelf ? { saving: { kind: 'saved' }, kept: { project, drafts: work.drafts } } : {}),
         });
+        if (work.stale) comeBack();
       },
       perform,
       choose: (path, value, name) =>
-        perform({ name, perform: (project) => doors.setAt(project, path, value), undo: 'now' }),
+        perform({ name, perform: (project, setAt) => setAt(project, path, value), undo: 'now' }),
       typeInto: (typing) => {
-        withWork((work) => typedInto(doors, work, typing, get().system));
+        withWork((work) => type(work, typing));
         set({ typingIn: typing.path, refusedChange: null });
+        comeBack();
       },
       abandon: (typing) =>
         withWork((work) =>
           withoutDraft(work.gesture === gestureName(typing) ? gestureTakenBack(doors, work) : work, typing.path),
         ),
-      settle: () => {
-        if (get().gesture !== null || get().typingIn !== null) set({ gesture: null, typingIn: null });
-      },
-      cancelGesture: () => withWork((work) => gestureTakenBack(doors, work)),
-      undo: () => withWork((work) => undone(doors, work)),
-      redo: () => withWork((work) => redone(doors, work)),
+      settle: () =>
+        inTurn(() => {
+          if (get().gesture !== null || get().typingIn !== null) set({ gesture: null, typingIn: null });
+        }),
+      cancelGesture: () => inTurn(() => withWork((work) => gestureTakenBack(doors, work))),
+      undo: () => inTurn(() => withWork((work) => undone(doors, work))),
+      redo: () => inTurn(() => withWork((work) => redone(doors, work))),
       setSystem: (system) => set({ system }),
       refuse: (refusal) => set({ refusal }),
       tell: (notice) => set({ notice }),

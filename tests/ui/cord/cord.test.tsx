@@ -1,10 +1,17 @@
 // @vitest-environment jsdom
 import { screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { acts, present } from '../../../src/ui/state/use-workbench.ts';
 import { valueAt } from '../../../src/ui/state/value-at.ts';
-import { closeFrame, exampleProject, linkHead as head, openFrame, pretendBrowser } from '../frame/page.tsx';
+import {
+  bringTheRest,
+  closeFrame,
+  exampleProject,
+  linkHead as head,
+  openFrame,
+  pretendBrowser,
+} from '../frame/page.tsx';
 
 const field = (name: string): HTMLInputElement => screen.getByRole('textbox', { name });
 const at = (path: string): unknown => {
@@ -20,6 +27,7 @@ const row = (name: RegExp): HTMLElement => {
 const ratioIn = (name: RegExp): string | null =>
   within(row(name)).getByRole('button', { name: /steps of/ }).firstChild?.textContent ?? null;
 
+beforeAll(bringTheRest);
 beforeEach(() => pretendBrowser());
 afterEach(closeFrame);
 

@@ -1,8 +1,8 @@
 // @vitest-environment jsdom
 import { cleanup, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { acts, present } from '../../../src/ui/state/use-workbench.ts';
+import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
+import { acts, bringProjectCode, present } from '../../../src/ui/state/use-workbench.ts';
 import { valueAt } from '../../../src/ui/state/value-at.ts';
 import { YoursChoice } from '../../../src/ui/fields/choice.tsx';
 import { Yours } from '../../../src/ui/fields/yours.tsx';
@@ -10,8 +10,8 @@ import { smallProject } from '../state/support.ts';
 
 // the screen's wiring is tested here, not the engine
 vi.mock(import('../../../src/engine/evaluate.ts'), async () => {
-  const { testDoors: doors } = await import('../state/support.ts');
-  return { evaluate: doors.evaluate };
+  const { testEngine } = await import('../state/support.ts');
+  return { evaluate: testEngine.evaluate };
 });
 
 const POST = 'members[post-2].xIn';
@@ -21,6 +21,7 @@ const at = (path: string): unknown => {
 };
 const box = (): HTMLInputElement => screen.getByRole('textbox', { name: 'Post 2 along the line' });
 
+beforeAll(bringProjectCode);
 beforeEach(() => {
   acts().setSystem('feet');
   acts().adopt(smallProject());

@@ -1,10 +1,10 @@
 // @vitest-environment jsdom
 import { act, fireEvent, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { acts, present } from '../../../src/ui/state/use-workbench.ts';
 import { valueAt } from '../../../src/ui/state/value-at.ts';
-import { closeFrame, linkHead, openFrame, pretendBrowser } from './page.tsx';
+import { bringTheRest, closeFrame, linkHead, openFrame, pretendBrowser } from './page.tsx';
 
 const at = (path: string): unknown => {
   const { project } = present();
@@ -12,6 +12,7 @@ const at = (path: string): unknown => {
 };
 const box = (name: string): HTMLInputElement => screen.getByRole('textbox', { name });
 
+beforeAll(bringTheRest);
 beforeEach(() => pretendBrowser());
 afterEach(closeFrame);
 

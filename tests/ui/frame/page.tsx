@@ -4,7 +4,8 @@ import { vi } from 'vitest';
 import type { Project } from '../../../src/engine/project/model.ts';
 import { look } from '../../../src/ui/frame/frame-view.ts';
 import { FramePlace } from '../../../src/ui/frame/frame-place.tsx';
-import { acts } from '../../../src/ui/state/use-workbench.ts';
+import { bringLateParts } from '../../../src/ui/late.tsx';
+import { acts, bringProjectCode } from '../../../src/ui/state/use-workbench.ts';
 import { soundProject, type Example } from '../../support/files.ts';
 
 /** What jsdom lacks: sizes, media queries, scrolling, pointers that are held. */
@@ -25,6 +26,12 @@ export function pretendBrowser(isPhone = false): void {
 /** Read from the top of the sources: under jsdom an address beside this file would be taken for one of the page. */
 export const exampleProject = (name: Example): Project =>
   soundProject(readFileSync(`public/examples/${name}.shelter.json`, 'utf8'));
+
+/** Everything that comes after the first figures, as it is there a moment later. */
+export async function bringTheRest(): Promise<void> {
+  await bringProjectCode();
+  await bringLateParts();
+}
 
 /** The Frame place over the demo, as a person first sees it. */
 export function openFrame(project: Project = exampleProject('firewood-shed')): void {

@@ -18,19 +18,18 @@ let ids = 0;
 /** A page on the one shelf of the device; nothing is written until `flush`. */
 function openTab(): Tab {
   const workbench = createWorkbench(testDoors);
-  const autosave = startAutosave({ workbench, shelf, saveText, now: () => 1, restMs: 1e9 });
+  const autosave = startAutosave({ workbench, shelf, doors: testDoors, now: () => 1, restMs: 1e9 });
   const opening = createOpening({
     workbench,
     shelf,
     doors: testDoors,
-    saveText,
+    demo: smallProject,
     flush: autosave.flush,
     now: () => 1,
     mayLose: () => mayLose,
     newId: () => `copy${(ids += 1)}`,
-    fetchText: async (address) => {
-      if (!address.endsWith('firewood-shed.shelter.json')) throw new Error('404 Not Found');
-      return saveText(smallProject());
+    fetchText: async () => {
+      throw new Error('404 Not Found');
     },
   });
   const tab = { workbench, autosave, opening };

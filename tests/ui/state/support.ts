@@ -3,8 +3,9 @@ import { fault } from '../../../src/engine/message.ts';
 import type { Project } from '../../../src/engine/project/model.ts';
 import { setAt } from '../../../src/engine/project/edits/set-at.ts';
 import { parseProject } from '../../../src/engine/project/parse.ts';
+import { saveText } from '../../../src/engine/project/save-text.ts';
 import { projectSchema } from '../../../src/engine/project/schema.ts';
-import type { EngineDoors } from '../../../src/ui/state/open-work.ts';
+import type { Doors, EngineDoors } from '../../../src/ui/state/doors.ts';
 import type { Shelf, ShelfRecord, View } from '../../../src/ui/state/shelf.ts';
 
 const owner = <T>(value: T) => ({ value, givenBy: 'owner' as const, date: null });
@@ -187,13 +188,21 @@ const EMPTY_EVALUATION: Evaluation = {
 };
 
 /** The real parser; figures are replaced by the project's name, a roof past 20 in 12 counts as impossible. */
-export const testDoors: EngineDoors = {
+export const testEngine: EngineDoors = {
   parse: parseProject,
   setAt,
+  saveText,
   evaluate: (project): EvaluateAnswer =>
     (project.roofPlanes[0]?.risePer12 ?? 0) > 20
       ? { ok: false, faults: [fault('roofPlanes[roof].risePer12', 'notFinite')] }
       : { ok: true, evaluation: { ...EMPTY_EVALUATION, fingerprint: project.title.name } },
+};
+
+/** The code of the project file is there from the start. */
+export const testDoors: Doors = {
+  evaluate: testEngine.evaluate,
+  all: () => testEngine,
+  whenAll: async () => testEngine,
 };
 
 /** A shelf in memory, which can be told to refuse as a full or forbidden storage does. */

@@ -6,7 +6,8 @@ import { useOpenProject } from '../../state/use-workbench.ts';
 import { postsOf } from '../../drawing/shelter-parts.ts';
 import { JointSentences } from '../joint-sentences.tsx';
 import { LogSentences } from '../log-sentences.tsx';
-import { memberIn, traitPath, withStock } from '../own.ts';
+import { memberIn, traitPath } from '../own.ts';
+import { withStock } from '../own-edits.ts';
 import { SawnSentence, StockChoice, TypedStickSentence } from '../sawn-sentences.tsx';
 import { sentenceCase } from '../letter-case.ts';
 

@@ -5,7 +5,8 @@ import { Yours } from '../../fields/yours.tsx';
 import { useOpenProject } from '../../state/use-workbench.ts';
 import { JointSentences } from '../joint-sentences.tsx';
 import { LogSentences } from '../log-sentences.tsx';
-import { isOwn, madeLikeOthers, madeOwn, memberIn, sharersOf, traitPath, withStock } from '../own.ts';
+import { isOwn, memberIn, sharersOf, traitPath } from '../own.ts';
+import { madeLikeOthers, madeOwn, withStock } from '../own-edits.ts';
 import { SawnSentence, StockChoice } from '../sawn-sentences.tsx';
 import { sentenceCase } from '../letter-case.ts';
 

@@ -4,7 +4,8 @@ import { YoursChoice } from '../../fields/choice.tsx';
 import { CommandButton } from '../../fields/command-choice.tsx';
 import { Yours } from '../../fields/yours.tsx';
 import { useOpenProject } from '../../state/use-workbench.ts';
-import { isOwn, madeLikeOthers, madeOwn, memberIn, sharersOf, traitPath } from '../own.ts';
+import { isOwn, memberIn, sharersOf, traitPath } from '../own.ts';
+import { madeLikeOthers, madeOwn } from '../own-edits.ts';
 
 const SHAPES = [
   { value: 'round', words: 'round' },

@@ -5,7 +5,8 @@ import { Yours } from '../../fields/yours.tsx';
 import { useOpenProject } from '../../state/use-workbench.ts';
 import { JointSentences } from '../joint-sentences.tsx';
 import { LogSentences } from '../log-sentences.tsx';
-import { memberIn, traitPath, withStock } from '../own.ts';
+import { memberIn, traitPath } from '../own.ts';
+import { withStock } from '../own-edits.ts';
 import { SawnSentence, StockChoice } from '../sawn-sentences.tsx';
 
 interface PostPieceProps {
