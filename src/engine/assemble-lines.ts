@@ -1,5 +1,6 @@
 import { beamSites } from './checks/beam/beam-checks.ts';
 import { braceSites } from './checks/brace/brace-checks.ts';
+import { braceFitRows } from './checks/brace/brace-fit.ts';
 import { checkSource, plainSource, type CheckSource } from './checks/check-source.ts';
 import type { LineCheckContext } from './checks/line-context.ts';
 import { pierSites, footRows } from './checks/pier/pier-checks.ts';
@@ -122,6 +123,7 @@ export function assembleLine(givens: Givens, line: LineGeometry): LineParts {
       checkSource(group),
       plainSource([
         ...typedRows(members),
+        ...braceFitRows(members),
         ...handCutRows(project, members),
         ...footRows(project, members.posts),
         ...swayAlongRows(context, system),

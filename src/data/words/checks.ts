@@ -29,6 +29,8 @@ export const CHECK_MESSAGES = {
     'End grain is pressed to more than three quarters of its value: put a metal plate of 20 gauge or thicker between.',
   housingTooDeep:
     'The housing in {member} is {depthIn} in deep; a post may lose at most one sixth of its diameter, {limitIn} in.',
+  bracesCross:
+    'The braces between {left} and {right} cross: their runs add up to {runsIn} in and the posts stand {spanIn} in apart. Make the runs shorter.',
   braceTooThick: 'The brace is thicker than the flat or the log it lands on.',
   effectiveLengthAssumed: 'Effective length until buckling of the whole frame is computed: Ke {ke}, {words}.',
   effectiveLengthTyped: 'Effective length typed in: {why}',

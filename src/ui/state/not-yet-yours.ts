@@ -1,9 +1,19 @@
 import { setAt } from '../../engine/project/edits/set-at.ts';
 import type { Project } from '../../engine/project/model.ts';
+import { valueAt } from './value-at.ts';
 
 /** One field laid over; a value of a new shelter that is touched becomes the person's own. */
 export function setAtTouched(project: Project, path: string, value: unknown): Project {
-  const next = setAt(project, path, value);
+  const next = withoutOldGiver(setAt(project, path, value), project, path);
   const left = next.notYetYours.filter((each) => each !== path && !each.startsWith(`${path}.`));
   return left.length === next.notYetYours.length ? next : { ...next, notYetYours: left };
+}
+
+/** A value of the site or the code that somebody gave, typed over: nobody has given the new one yet. */
+const GIVEN_VALUE = /^((?:site|code)\..+)\.value$/;
+
+function withoutOldGiver(next: Project, before: Project, path: string): Project {
+  const given = GIVEN_VALUE.exec(path)?.[1];
+  if (given === undefined || valueAt(next, path) === valueAt(before, path)) return next;
+  return setAt(setAt(next, `${given}.givenBy`, 'guess'), `${given}.date`, null);
 }

@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { braceSites } from '../../../../src/engine/checks/brace/brace-checks.ts';
+import { braceFitRows } from '../../../../src/engine/checks/brace/brace-fit.ts';
 import { pushIndex } from '../../../../src/engine/frame/read-response.ts';
 import type { Capacity, Project } from '../../../../src/engine/project/model.ts';
 import { plainShed, type Measures } from '../../../support/plain-shed.ts';
@@ -204,5 +205,20 @@ describe('a thicker brace under the very same force', () => {
       }),
       { seed: 141, numRuns: 100 },
     );
+  });
+});
+
+describe('braces that cannot be built', () => {
+  // proof [brace.fit]: closed-form - two runs along one span against the distance between its posts
+  it('[brace.fit] two runs that add up to the distance between the posts cross, a shorter one fits', () => {
+    const { members } = lineBench(plainShed(steep)).context.frame;
+    const span = members.posts[1]!.xIn - members.posts[0]!.xIn;
+    const withRuns = (runIn: number) => ({ ...members, braces: members.braces.map((b) => ({ ...b, runIn })) });
+    expect(braceFitRows(withRuns(span / 2 - 1))).toEqual([]);
+    const crossed = braceFitRows(withRuns(span / 2 + 1));
+    expect(crossed.map((row) => [row.status, row.ratio, row.reason?.code])).toEqual(
+      crossed.map(() => ['fail', null, 'bracesCross']),
+    );
+    expect(crossed.length).toBeGreaterThan(1);
   });
 });
