@@ -1,6 +1,5 @@
 import { FramePlace } from './frame/frame-place.tsx';
 import { late } from './late.tsx';
-import { ComingPlace } from './places/coming.tsx';
 import { CrashPage } from './places/crash-page.tsx';
 import { Header } from './places/header.tsx';
 import { Notices } from './places/notices.tsx';
@@ -10,6 +9,7 @@ import { RefusalDialog } from './places/refusal.tsx';
 import type { Opening } from './state/opening.ts';
 import { useWorkbench } from './state/use-workbench.ts';
 
+const ComingPlace = late(async () => (await import('./places/coming.tsx')).ComingPlace);
 const SheetPlace = late(async () => (await import('./sheet/sheet-place.tsx')).SheetPlace);
 
 export function App({ opening }: { readonly opening: Opening }) {

@@ -1,7 +1,4 @@
-import '@fontsource/ibm-plex-sans/latin-400.css';
-import '@fontsource/ibm-plex-sans/latin-600.css';
-import '@fontsource/ibm-plex-sans-condensed/latin-400.css';
-import '@fontsource/ibm-plex-sans-condensed/latin-600.css';
+import './styles/fonts.css';
 import './styles/tokens.css';
 import './styles/base.css';
 import './styles/fields.css';

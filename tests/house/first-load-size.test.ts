@@ -4,6 +4,7 @@ import { firstLoad, noteFirstRatio } from '../browser/support/first-load.ts';
 import { figuresShown } from '../browser/support/workbench.ts';
 
 const LIMIT_BYTES = 200 * 1024;
+const TOLD = { awaited: '', late: '  (after the first ratio)', font: '  (font: nothing waits for it)' } as const;
 
 afterAll(closeBrowser);
 
@@ -15,19 +16,24 @@ describe('first load', () => {
     await page.goto(inject('workbenchAddress'));
     await figuresShown(page);
     await page.waitForLoadState('networkidle');
-    const { files, bytes } = await firstLoad(page);
+    const { files, bytes, fontBytes } = await firstLoad(page);
     const kib = (n: number): string => `${(n / 1024).toFixed(1).padStart(8)} KiB`;
     console.log(
       [
-        ...files.map((f) => `${kib(f.bytes)}  ${f.path}${f.isLate ? '  (after the first ratio)' : ''}`),
+        ...files.map((f) => `${kib(f.bytes)}  ${f.path}${TOLD[f.kind]}`),
         `${kib(bytes)}  first load, gzip, of ${LIMIT_BYTES / 1024} allowed`,
+        `${kib(fontBytes)}  fonts beside it`,
       ].join('\n'),
     );
-    // code, style and the demo itself are among what is counted
-    const counted = files.filter(({ isLate }) => !isLate).map(({ path }) => path);
-    for (const kind of ['.js', '.css', '.shelter.json']) {
-      expect(counted.filter((path) => path.endsWith(kind)).length).toBeGreaterThan(0);
+    const pathsOf = (kind: string): readonly string[] => files.filter((f) => f.kind === kind).map(({ path }) => path);
+    // page, code and style are among what is counted; what is opened by a hand is not, but it comes without being asked
+    for (const end of ['/', '.js', '.css']) {
+      expect(pathsOf('awaited').filter((path) => path.endsWith(end)).length).toBeGreaterThan(0);
     }
+    for (const part of ['project-code', 'link-body', 'menu-list', 'sheet-place']) {
+      expect(pathsOf('late').filter((path) => path.includes(part) && path.endsWith('.js'))).toHaveLength(1);
+    }
+    expect(pathsOf('font')).toHaveLength(3);
     expect(bytes).toBeLessThanOrEqual(LIMIT_BYTES);
     await context.close();
   });

@@ -1,21 +1,6 @@
 import type { Link } from '../rules.ts';
 
-/** Words of the cord beside the drawing: links of the load path, what the site is asked, what to mind. */
-export const LINK_WORDS: Readonly<Record<Link, string>> = {
-  site: 'site',
-  sheet: 'sheet',
-  purlin: 'purlin',
-  rafter: 'rafter',
-  ledger: 'ledger',
-  strip: 'strip',
-  beam: 'beam',
-  brace: 'brace',
-  post: 'post',
-  pier: 'pier',
-  swayAlong: 'sway along',
-  swayAcross: 'sway across',
-};
-
+/** Words of an open link of the cord: what the site is asked, what holds it, what to mind. */
 export const GIVER_WORDS = {
   department: 'the building department',
   map: 'a map',

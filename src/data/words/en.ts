@@ -1,4 +1,5 @@
 import { CHECK_MESSAGES } from './checks.ts';
+import { FETCHING_MESSAGES } from './fetching.ts';
 import { FIELD_MESSAGES } from './fields.ts';
 import { GEOMETRY_MESSAGES } from './geometry.ts';
 import { LOAD_MESSAGES } from './loads.ts';
@@ -15,5 +16,6 @@ export const MESSAGES = {
   ...ROOF_MESSAGES,
   ...WOOD_MESSAGES,
   ...FIELD_MESSAGES,
+  ...FETCHING_MESSAGES,
 } as const;
 export type MessageCode = keyof typeof MESSAGES;

@@ -15,11 +15,5 @@ export const FIELD_MESSAGES = {
   fieldTooLittle: '{got} is too little here; it must be at least {limit}.',
   fieldNotAbove: '{got} is too little here; it must be above {limit}.',
   fieldWhole: '“{got}” must be a whole number, for example {example}.',
-  fieldWaits: '“{got}” will be read in a moment: a part of this program is still on its way.',
   fieldTooLarge: '“{got}” is too large to be a number here. Write for example {example}.',
-  programNotFetched:
-    'A part of this program could not be fetched ({detail}). Look whether you are off-line, then try again.',
-  exampleNotFetched:
-    'The example could not be fetched ({detail}). Look whether you are off-line, then choose it again.',
-  shelfHasNot: 'This project is no longer on this device. Open it from a file you saved.',
 } as const;

@@ -1,14 +1,8 @@
 import { MESSAGES, type MessageCode } from './en.ts';
+import { fillIn } from './fill-in.ts';
 
-/** The sentence of a message, its blanks filled; numbers are shortened to three decimals for reading. */
-export function say(said: {
+/** The sentence of a message, its blanks filled. */
+export const say = (said: {
   readonly code: MessageCode;
   readonly values: Readonly<Record<string, string | number>>;
-}): string {
-  const sentence: string = MESSAGES[said.code];
-  return sentence.replace(/\{(\w+)\}/g, (blank, name: string) => {
-    const value = said.values[name];
-    if (value === undefined) return blank;
-    return typeof value === 'number' ? String(Number(value.toFixed(3))) : value;
-  });
-}
+}): string => fillIn(MESSAGES[said.code], said.values);

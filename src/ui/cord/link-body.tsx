@@ -1,3 +1,4 @@
+import '../styles/link-body.css';
 import { CAUTIONS } from '../../data/words/cord.ts';
 import type { Evaluation } from '../../engine/evaluation.ts';
 import { useWorkbench } from '../state/use-workbench.ts';

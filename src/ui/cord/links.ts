@@ -1,5 +1,5 @@
 import { LINKS, RULES, type Link } from '../../data/rules.ts';
-import { LINK_WORDS } from '../../data/words/cord.ts';
+import { LINK_WORDS } from '../../data/words/links.ts';
 import { isWorse, type Status } from '../../engine/check.ts';
 import type { CheckRow, Evaluation } from '../../engine/evaluation.ts';
 import type { Shelter } from '../../engine/geometry/shelter.ts';

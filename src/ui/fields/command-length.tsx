@@ -4,7 +4,8 @@ import { message, type Message } from '../../engine/message.ts';
 import { EngineError } from '../../engine/errors.ts';
 import type { Project } from '../../engine/project/model.ts';
 import { acts, present, useWorkbench } from '../state/use-workbench.ts';
-import { readField, showField } from '../units/field-kind.ts';
+import { showField } from '../units/field-kind.ts';
+import { readField } from '../units/read-field.ts';
 import { unitWords } from '../units/unit-words.ts';
 import { FieldNote } from './field-note.tsx';
 

@@ -1,6 +1,5 @@
 import { useEffect, useId, useRef, useState, type KeyboardEvent } from 'react';
-import { say } from '../../data/words/say.ts';
-import { acts, useWorkbench } from '../state/use-workbench.ts';
+import { acts, say, useWorkbench } from '../state/use-workbench.ts';
 import type { MeasuredFrom } from '../state/open-work.ts';
 import { valueAt } from '../state/value-at.ts';
 import { kindOfPath, showField, type FieldKind } from '../units/field-kind.ts';

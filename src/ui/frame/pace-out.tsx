@@ -5,7 +5,8 @@ import { pacedShelter, type Paces } from '../../engine/project/templates/paced.t
 import { FieldNote } from '../fields/field-note.tsx';
 import { KeyRow } from '../fields/key-row.tsx';
 import { useWorkbench } from '../state/use-workbench.ts';
-import { readField, showField } from '../units/field-kind.ts';
+import { showField } from '../units/field-kind.ts';
+import { readField } from '../units/read-field.ts';
 import { keysFor, unitWords } from '../units/unit-words.ts';
 
 interface PaceOutProps {

@@ -1,7 +1,6 @@
-import { say } from '../../data/words/say.ts';
 import type { Fault, Message } from '../../engine/message.ts';
 import type { Opening } from '../state/opening.ts';
-import { acts, useWorkbench } from '../state/use-workbench.ts';
+import { acts, say, useWorkbench } from '../state/use-workbench.ts';
 import { saveOpenProject } from './save-file.ts';
 
 /** What a person should know before reading on: kept elsewhere, not kept, unfinished, refused. Polite, above the place. */

@@ -7,6 +7,7 @@ import { Lines } from './lines.tsx';
 import { SheetDrawings } from './sheet-drawings.tsx';
 import { SheetHead } from './sheet-head.tsx';
 import type { SheetPlan, TextBlock } from './sheet-plan.ts';
+import '../styles/sheet-font.css';
 import './sheet.css';
 
 interface SheetPageProps {

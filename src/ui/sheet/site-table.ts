@@ -3,7 +3,7 @@ import type { Evaluation } from '../../engine/evaluation.ts';
 import type { Given, Project } from '../../engine/project/model.ts';
 import { quantity } from '../../engine/units.ts';
 import type { MeasureKind } from '../units/measures.ts';
-import { showMeasure } from '../units/read-measure.ts';
+import { showMeasure } from '../units/show-measure.ts';
 import { showLength } from '../units/show-length.ts';
 import { showQuantity } from '../units/show-quantity.ts';
 import type { UnitSystem } from '../units/system.ts';

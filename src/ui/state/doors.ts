@@ -1,13 +1,21 @@
 import type { EvaluateAnswer } from '../../engine/evaluation.ts';
+import type { Message } from '../../engine/message.ts';
 import type { Project } from '../../engine/project/model.ts';
 import type { ParseAnswer } from '../../engine/project/parse.ts';
+import type { FieldKind } from '../units/field-kind.ts';
+import type { FieldReading } from '../units/read-field.ts';
+import type { UnitSystem } from '../units/system.ts';
 
-/** Reading, changing and writing a project: what needs the schema of the file, which is large. */
+/** Reading, changing and writing a project: what needs the schema of the file and the words for its faults, both large. */
 export interface ProjectCode {
   readonly parse: (input: unknown) => ParseAnswer;
+  /** what a person typed into a field of a kind */
+  readonly readField: (kind: FieldKind, text: string, system: UnitSystem) => FieldReading;
   /** one field laid over, by path; `undefined` takes an optional field away */
   readonly setAt: (project: Project, path: string, value: unknown) => Project;
   readonly saveText: (project: Project) => string;
+  /** the sentence of anything that the engine has to say */
+  readonly say: (said: Message) => string;
 }
 
 /** The engine as the screen needs it; a test hands in its own. */

@@ -1,7 +1,7 @@
 import type { MessageCode } from '../../data/words/en.ts';
 import { message, type Fault, type Message } from '../../engine/message.ts';
 import type { Project } from '../../engine/project/model.ts';
-import { kindOfPath, readField, showField, type FieldKind } from '../units/field-kind.ts';
+import { kindOfPath, showField, type FieldKind } from '../units/field-kind.ts';
 import type { UnitSystem } from '../units/system.ts';
 import type { EngineDoors } from './doors.ts';
 import {
@@ -40,7 +40,7 @@ export function typedInto(doors: EngineDoors, work: OpenWork, typing: Typing, sy
   };
 
   if (text.trim() === '') return emptied(doors, work, { path, kind, name }, keep, system);
-  const reading = readField(kind, text, system);
+  const reading = doors.readField(kind, text, system);
   if (!reading.ok) return keep(reading.message);
   const value = stored(reading.value, from);
   const result = changed(doors, work, {
@@ -86,7 +86,7 @@ function emptied(
     });
     if (result.ok) return withDrafts(result.work, without(work.drafts, field.path));
   }
-  const reading = readField(field.kind, '', system);
+  const reading = doors.readField(field.kind, '', system);
   return keep(reading.ok ? message('fieldEmpty', { example: 'a few words' }) : reading.message);
 }
 

@@ -3,10 +3,12 @@ import demoText from '../../../public/examples/firewood-shed.shelter.json?raw';
 import { evaluate } from '../../engine/evaluate.ts';
 import type { Project } from '../../engine/project/model.ts';
 import { MisuseError } from '../../engine/errors.ts';
+import type { Message } from '../../engine/message.ts';
 import { startAutosave } from './autosave.ts';
 import { lateDoors, textOf } from './doors.ts';
 import { bringLastMoment, keepLastMoment } from './last-moment.ts';
 import { createOpening, type Opening } from './opening.ts';
+import { sayIn } from './saying.ts';
 import { deviceShelf, type Shelf, type View } from './shelf.ts';
 import { createWorkbench, type Acts, type Workbench } from './workbench.ts';
 
@@ -30,6 +32,9 @@ export const present = (): Workbench => workbench.getState();
 
 /** Everything but the figures: reading files, and every change. */
 export const bringProjectCode = (): Promise<unknown> => doors.whenAll();
+
+/** A message as it reads on the screen. */
+export const say = (said: Message): string => sayIn(doors, said);
 
 /** The open project as the text of a file. */
 export const openProjectText = (): string => {

@@ -1,11 +1,11 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import { say } from '../../data/words/say.ts';
 import { message, type Fault, type Message } from '../../engine/message.ts';
 import type { Project } from '../../engine/project/model.ts';
 import type { UnitSystem } from '../units/system.ts';
 import type { Doors } from './doors.ts';
 import { changed, gestureTakenBack, openWork, redone, undone, type Command, type OpenWork } from './open-work.ts';
 import { reasonOf, type SaveState } from './saving.ts';
+import { sayIn } from './saying.ts';
 import type { ShelfRecord } from './shelf.ts';
 import { takeTurns } from './turns.ts';
 import { gestureName, typedInto, typedTooEarly, withDraftsTyped, withoutDraft, type Typing } from './typing.ts';
@@ -116,7 +116,7 @@ export function createWorkbench(doors: Doors): StoreApi<Workbench> {
         withWork((work) => withDraftsTyped(type, work, work.drafts));
         if (get().typingIn === null) set({ gesture: null });
       },
-      (error) => set({ notice: say(message('programNotFetched', { detail: reasonOf(error) })) }),
+      (error) => set({ notice: sayIn(doors, message('programNotFetched', { detail: reasonOf(error) })) }),
     );
 
     const perform = (command: Command): boolean => {

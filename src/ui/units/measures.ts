@@ -148,3 +148,6 @@ export const MEASURES: Readonly<Record<MeasureKind, Measure>> = {
   number: plain('a plain number', 4, '1.15'),
   count: plain('a number of pieces', 0, '2'),
 };
+
+/** `kPa` and `kN/m3` are shown with their capitals; the table is asked in one case. */
+export const tableName = (unit: string): string => unit.toLowerCase().replace(/[\s^.]/g, '');

@@ -1,11 +1,8 @@
-import { MEASURES, type MeasureKind } from './measures.ts';
+import { MEASURES, tableName, type MeasureKind } from './measures.ts';
 import { NUMBER, plainMarks, readNumberText, refused, type Reading } from './reading.ts';
-import { showNumber } from './show-quantity.ts';
 import type { UnitSystem } from './system.ts';
 
 const WITH_UNIT = new RegExp(String.raw`^([-+]?)\s*(${NUMBER})\s*(.*)$`);
-/** `kPa` and `kN/m3` are shown with their capitals; the table is asked in one case. */
-const tableName = (unit: string): string => unit.toLowerCase().replace(/[\s^.]/g, '');
 
 /**
  * Reads one number with a unit of its kind (`55 psf`, `2.6 kPa`, `1,200 lb`); a bare number takes the unit in which the
@@ -31,24 +28,4 @@ export function readMeasure(kind: MeasureKind, text: string, system: UnitSystem)
   const written = (match[3] ?? '').trim();
   if (measure.stored === null) return refused('fieldUnitWrong', { unit: written, what: measure.what, example });
   return { ...refused('fieldUnitUnknown', { unit: written, example }), unknownUnit: written };
-}
-
-const SHOWN_AS: Readonly<Record<string, string>> = { 'lb/ft3': 'lb/ft³', 'kN/m3': 'kN/m³' };
-
-/** The stored number as the field shows it, in words that `readMeasure` reads back. */
-export function showMeasure(kind: MeasureKind, value: number, system: UnitSystem): string {
-  const measure = MEASURES[kind];
-  const unit = measure.bare[system];
-  const factor = measure.units[tableName(unit)] ?? 1;
-  const digits = measure.decimals[system];
-  // trailing zeros say nothing in a field: 55 psf, not 55.00 psf
-  const amount = showNumber(Number((value / factor).toFixed(digits)), shortest(value / factor, digits));
-  if (unit === '') return amount;
-  return unit === '°' ? `${amount}°` : `${amount} ${SHOWN_AS[unit] ?? unit}`;
-}
-
-function shortest(value: number, most: number): number {
-  const text = String(Number(value.toFixed(most)));
-  const point = text.indexOf('.');
-  return point < 0 || text.includes('e') ? 0 : text.length - point - 1;
 }

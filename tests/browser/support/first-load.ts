@@ -8,8 +8,8 @@ const MARK = 'first-ratio';
 export interface LoadedFile {
   readonly path: string;
   readonly bytes: number;
-  /** asked for after the first ratio was shown, on purpose */
-  readonly isLate: boolean;
+  /** the first ratio waits for it, it comes after it, or it is a font: text stands in another type until that is there */
+  readonly kind: 'awaited' | 'late' | 'font';
 }
 
 /** Called before the page is opened: notes the moment at which the first ratio stands on it. */
@@ -28,11 +28,13 @@ export const noteFirstRatio = (page: Page): Promise<void> =>
 
 /**
  * What the page has moved since it was opened with an empty profile until it showed the first ratio, as a web server
- * would send it, gzip. Fonts belong to the first view also where the browser asks for them a moment later.
+ * would send it, gzip: page, style, scripts and data. Fonts are told beside it, for nothing waits for them.
  */
-export async function firstLoad(
-  page: Page,
-): Promise<{ readonly files: readonly LoadedFile[]; readonly bytes: number }> {
+export async function firstLoad(page: Page): Promise<{
+  readonly files: readonly LoadedFile[];
+  readonly bytes: number;
+  readonly fontBytes: number;
+}> {
   const { shown, entries } = await page.evaluate(
     (mark) => ({
       shown: performance.getEntriesByName(mark)[0]?.startTime ?? Infinity,
@@ -49,7 +51,10 @@ export async function firstLoad(
     const path = new URL(name).pathname;
     const body = await (await page.request.get(name)).body();
     const bytes = PACKED.test(path) ? body.length : gzipSync(body, { level: 9 }).length;
-    files.push({ path, bytes, isLate: startTime > shown && !path.endsWith('.woff2') });
+    const kind = path.endsWith('.woff2') ? 'font' : startTime > shown ? 'late' : 'awaited';
+    files.push({ path, bytes, kind });
   }
-  return { files, bytes: files.reduce((sum, f) => sum + (f.isLate ? 0 : f.bytes), 0) };
+  const sum = (kind: LoadedFile['kind']): number =>
+    files.reduce((so, file) => so + (file.kind === kind ? file.bytes : 0), 0);
+  return { files, bytes: sum('awaited'), fontBytes: sum('font') };
 }

@@ -1,3 +1,4 @@
+import { say } from '../../../src/data/words/say.ts';
 import type { EvaluateAnswer, Evaluation } from '../../../src/engine/evaluation.ts';
 import { fault } from '../../../src/engine/message.ts';
 import type { Project } from '../../../src/engine/project/model.ts';
@@ -5,6 +6,7 @@ import { setAt } from '../../../src/engine/project/edits/set-at.ts';
 import { parseProject } from '../../../src/engine/project/parse.ts';
 import { saveText } from '../../../src/engine/project/save-text.ts';
 import { projectSchema } from '../../../src/engine/project/schema.ts';
+import { readField } from '../../../src/ui/units/read-field.ts';
 import type { Doors, EngineDoors } from '../../../src/ui/state/doors.ts';
 import type { Shelf, ShelfRecord, View } from '../../../src/ui/state/shelf.ts';
 
@@ -190,8 +192,10 @@ const EMPTY_EVALUATION: Evaluation = {
 /** The real parser; figures are replaced by the project's name, a roof past 20 in 12 counts as impossible. */
 export const testEngine: EngineDoors = {
   parse: parseProject,
+  readField,
   setAt,
   saveText,
+  say,
   evaluate: (project): EvaluateAnswer =>
     (project.roofPlanes[0]?.risePer12 ?? 0) > 20
       ? { ok: false, faults: [fault('roofPlanes[roof].risePer12', 'notFinite')] }

@@ -1,7 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { quantity } from '../../../src/engine/units.ts';
-import { kindOfPath, readField, showField } from '../../../src/ui/units/field-kind.ts';
+import { kindOfPath, showField } from '../../../src/ui/units/field-kind.ts';
+import { readField } from '../../../src/ui/units/read-field.ts';
 import { loadOtherUnits } from '../../../src/ui/units/other-units.ts';
 import { showQuantity, showRatio } from '../../../src/ui/units/show-quantity.ts';
 

@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readField, showField } from '../../../src/ui/units/field-kind.ts';
+import { showField } from '../../../src/ui/units/field-kind.ts';
+import { readField } from '../../../src/ui/units/read-field.ts';
 import { readLength } from '../../../src/ui/units/read-length.ts';
 import { showLength } from '../../../src/ui/units/show-length.ts';
 
