@@ -39,6 +39,9 @@ afterAll(closeBrowser);
 
 it('the widths that the sheet is planned with are nowhere below those of the shipped typeface, and close to them', async () => {
   const { page, close } = await openWorkbench();
+  // the captions' cut comes with the sheet
+  await page.getByRole('link', { name: 'Check sheet' }).click();
+  await page.locator('.sheet').first().waitFor();
   await page.evaluate((fonts) => Promise.all(fonts.map((font) => document.fonts.load(font))), Object.values(FONTS));
   for (const cut of Object.keys(FONTS) as Cut[]) {
     const measured = await page.evaluate(
