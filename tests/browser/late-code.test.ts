@@ -60,6 +60,7 @@ describe('while the code behind the first figures is on its way', () => {
     await eventually(() => page.locator('.link.open').innerText()).toContain('opening');
     await letGo('come');
     await page.locator('.link.open .link-body').waitFor();
+    expect(await page.locator('.link.open').innerText()).toContain('What it gives');
     await context.close();
   });
 
