@@ -17,7 +17,8 @@ import { loadReport } from './load-report.ts';
 import { acrossForce } from './loads/across.ts';
 import { rafterRun, type RafterRun } from './loads/rafter-run.ts';
 import { roofFormOf, snowCases, windCases, type RoofCase, type RunOf } from './loads/roof-cases.ts';
-import { sitePressures } from './loads/site/site-pressures.ts';
+import { sitePressures, type SitePressures } from './loads/site/site-pressures.ts';
+import { solidityBeyondTable } from './loads/solid-wind.ts';
 import { memberWeights } from './loads/weights.ts';
 import { materialsOf, type Materials } from './material-of.ts';
 import { message, type Fault, type Message } from './message.ts';
@@ -86,7 +87,7 @@ function assemble(project: Project): Assembled | { readonly faults: readonly Fau
   const { shelter, faults } = placeShelter(project);
   if (faults.length > 0) return { faults };
   const form = roofFormOf(shelter.planes);
-  const site = siteOf(project, shelter, form ?? 'monoslope');
+  const site = withSolidity(siteOf(project, shelter, form ?? 'monoslope'), shelter);
   const materials = materialsOf(project, shelter);
   const weights = memberWeights(project, shelter);
   const runOf = cachedRuns(materials);
@@ -131,6 +132,12 @@ function siteOf(project: Project, shelter: Shelter, form: 'monoslope' | 'pitched
     },
     { kz: project.calculation.kz, kd: typed('kd'), gustFactor: typed('gustFactor') },
   );
+}
+
+/** A frame more solid than the table of open frames is a departure of the site's wind as well. */
+function withSolidity(site: SitePressures, shelter: Shelter): SitePressures {
+  const beyond = solidityBeyondTable(shelter);
+  return beyond ? { ...site, departures: [...site.departures, beyond] } : site;
 }
 
 /** Rafters that are alike are solved once. */

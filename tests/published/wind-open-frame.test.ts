@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import {
+  harshestForceCoefficient,
   openFrameForceCoefficient,
   openFramePressure,
   type OpenFrameShape,
@@ -61,4 +62,24 @@ describe('wind on an open frame', () => {
     expect(() => openFrameForceCoefficient({ kind: 'flat' }, 1.1)).toThrow(/at most 1/);
     expect(() => openFrameForceCoefficient({ kind: 'flat' }, 0)).toThrow(/above zero/);
   });
+
+  // Own rule on the cells of the table: 2.0, 1.8, 1.6 flat; 1.2, 1.3, 1.5 and 0.8, 0.9, 1.1 round.
+  it.each([
+    [0, [2, 1.2, 0.8]],
+    [0.09, [2, 1.2, 0.8]],
+    [0.1, [2, 1.3, 0.9]],
+    [0.5, [2, 1.5, 1.1]],
+    [0.9, [2, 1.5, 1.1]],
+  ])(
+    'the harshest of all rows up to a solidity of %f never falls as the frame grows more solid',
+    (solidity, expected) => {
+      const answers = [shapes.flat, shapes.roundSlow, shapes.roundFast].map((s) =>
+        harshestForceCoefficient(s, solidity),
+      );
+      expect(answers.map((a) => a.coefficient)).toEqual(expected);
+      expect(answers.map((a) => a.beyond?.code)).toEqual(
+        new Array<string | undefined>(3).fill(solidity > 0.7 ? 'solidityOverTable' : undefined),
+      );
+    },
+  );
 });

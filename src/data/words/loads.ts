@@ -23,7 +23,8 @@ export const LOAD_MESSAGES = {
   beyondFigureAlong:
     'Height over length of the roof is {ratio}, beyond 0.25 to 1 of the wind figures: tabulated value used all the same.',
   worstZoneEverywhere: 'Sheet, purlins and rafters are judged with the corner zone over the whole roof.',
-  solidityOverTable: 'The frame is solid to {solidity} of its outline; the table for open frames ends at {limit}.',
+  solidityOverTable:
+    'The frame is solid to {solidity} of its outline; the table for open frames ends at {limit}: its greatest coefficient is used.',
   warmSlipperyTakenRough:
     'A warm roof sheds snow early only when it is well insulated, which is not known here: the slope factor of a rough roof is used.',
   snowEndFull: 'Snow in full on segment {segment}, half on the others',

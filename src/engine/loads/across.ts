@@ -1,16 +1,14 @@
 import { clause } from '../../data/sources.ts';
-import type { Shelter } from '../geometry/shelter.ts';
-import { meanDiameter, nominalDepth } from '../geometry/sticks.ts';
+import type { Shelter, Stick } from '../geometry/shelter.ts';
+import { nominalDepth } from '../geometry/sticks.ts';
 import { put, type Note } from '../note.ts';
 import type { Project } from '../project/model.ts';
 import { quantity } from '../units.ts';
 import type { RoofCase, RunOf } from './roof-cases.ts';
 import { levelPart, squareLoads } from './rafter-reactions.ts';
-import { openFrameForceCoefficient, openFramePressure } from './site/open-frame.ts';
 import type { SitePressures } from './site/site-pressures.ts';
+import { roundDiameter, soliditySeen, widthSeen, windOnSolid } from './solid-wind.ts';
 
-/** Seen from its long side a shelter is still an open frame. */
-const OPEN_SOLIDITY = 0.09;
 /** Least level wind on an open building's projected area, strength level [psf]. @source ASCE7 27.1.5, from memory */
 const LEAST_PSF = 16;
 const NOTIONAL = 0.01;
@@ -79,21 +77,12 @@ export function acrossForce(
       return Math.max(most, Math.abs(level));
     }, 0);
   const solids = solidAreas(shelter);
-  const pressure = (diameterIn: number | null): number => {
-    if (q <= 0) return 0;
-    const shape = openFrameForceCoefficient(
-      diameterIn === null ? { kind: 'flat' } : { kind: 'round', diameterFt: diameterIn / 12, velocityPressurePsf: q },
-      OPEN_SOLIDITY,
-    );
-    return openFramePressure({
-      velocityPressurePsf: q,
-      gustFactor: site.gustFactor,
-      coefficient: shape.ok ? shape.coefficient : 2,
-    });
-  };
+  const solidity = soliditySeen(shelter, 'side');
   const typedDrag = project.instead.find((i) => i.what === 'acrossDragLb');
   const typedArea = project.instead.find((i) => i.what === 'acrossMinAreaFt2');
-  const dragLb = typedDrag ? typedDrag.value : solids.reduce((sum, s) => sum + s.areaFt2 * pressure(s.diameterIn), 0);
+  const dragLb = typedDrag
+    ? typedDrag.value
+    : solids.reduce((sum, s) => sum + s.areaFt2 * windOnSolid(site, solidity, s.diameterIn), 0);
   const rise = shelter.planes.reduce((sum, p) => sum + ((p.highZIn - p.lowZIn) * (p.toXIn - p.fromXIn)) / 144, 0);
   const areaFt2 = typedArea ? typedArea.value : solids.reduce((sum, s) => sum + s.areaFt2, 0) + rise;
   const leastLb = q > 0 ? LEAST_PSF * areaFt2 : 0;
@@ -109,14 +98,13 @@ interface Solid {
 
 /** Everything solid as the wind across the lines sees it: beams, posts above ground, eave edges. */
 function solidAreas(shelter: Shelter): readonly Solid[] {
-  const of = (stick: Shelter['posts'][number]['stick'], lengthIn: number): Solid[] => {
-    if (!stick || stick.kind === 'typed') return [];
-    const width = stick.kind === 'round' ? meanDiameter(stick) : stick.depthIn;
-    return [{ areaFt2: (lengthIn * width) / 144, diameterIn: stick.kind === 'round' ? width : null }];
-  };
+  const of = (stick: Stick | null, lengthIn: number): Solid => ({
+    areaFt2: (lengthIn * widthSeen(stick, 'side')) / 144,
+    diameterIn: roundDiameter(stick),
+  });
   return [
-    ...shelter.beams.flatMap((b) => of(b.stick, b.toXIn - b.fromXIn)),
-    ...shelter.posts.flatMap((p) => of(p.stick, p.seatZIn - Math.max(p.footZIn, p.gradeZIn))),
+    ...shelter.beams.map((b) => of(b.stick, b.toXIn - b.fromXIn)),
+    ...shelter.posts.map((p) => of(p.stick, p.seatZIn - Math.max(p.footZIn, p.gradeZIn))),
     ...shelter.planes.map((plane) => {
       const rafter = shelter.rafters.find((r) => r.plane === plane.id);
       return { areaFt2: ((plane.toXIn - plane.fromXIn) * nominalDepth(rafter?.stick ?? null)) / 144, diameterIn: null };

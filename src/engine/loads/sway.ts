@@ -1,11 +1,11 @@
 import type { BraceGeometry, LineGeometry, PostGeometry, Shelter, Stick } from '../geometry/shelter.ts';
-import { meanDiameter, nominalDepth } from '../geometry/sticks.ts';
+import { nominalDepth } from '../geometry/sticks.ts';
 import { message } from '../message.ts';
 import type { Project } from '../project/model.ts';
 import { insteadOf } from '../project/instead.ts';
 import { emptyLineCase, type LineCase, type LoadCase } from './cases.ts';
-import { openFrameForceCoefficient, openFramePressure } from './site/open-frame.ts';
 import type { SitePressures } from './site/site-pressures.ts';
+import { roundDiameter, soliditySeen, widthSeen, windOnSolid } from './solid-wind.ts';
 
 /** One share of a structure as the wind along the lines sees it. */
 export interface SwayPart {
@@ -23,9 +23,6 @@ export interface SwayForces {
   readonly onBraces: (toward: 1 | -1) => LineCase['onBraces'];
 }
 
-/** Solidity of a shelter seen from its end: posts and a roof edge in a wide gap, under a tenth. */
-const OPEN_SOLIDITY = 0.09;
-
 /**
  * Wind along the lines on one line's solid parts, strength level: its share of every rafter's broad side and the roof
  * edge, its posts and its braces, each by its force coefficient and never under the least pressure of an open building.
@@ -40,19 +37,16 @@ export function alongForces(
   braces: readonly BraceGeometry[],
   site: SitePressures,
 ): SwayForces {
-  const q = site.figures.velocityPressure.value ?? 0;
-  const pressure = (shape: 'flat' | number): number =>
-    q > 0
-      ? openFramePressure({ velocityPressurePsf: q, gustFactor: site.gustFactor, coefficient: coefficientOf(shape, q) })
-      : 0;
+  const solidity = soliditySeen(shelter, 'end');
+  const pressure = (diameterIn: number | null): number => windOnSolid(site, solidity, diameterIn);
   const typedArea = insteadOf(project, 'swayAreaFt2', line.id);
   const typedPsf = insteadOf(project, 'swayPsf', line.id);
   if (typedArea) {
-    const psf = typedPsf?.value ?? pressure('flat');
+    const psf = typedPsf?.value ?? pressure(null);
     return forces([{ name: 'typed', areaFt2: typedArea.value, psf, forceLb: typedArea.value * psf }], posts, [], []);
   }
   const roofAreaFt2 = roofEdgeArea(shelter, line);
-  const roofPsf = typedPsf?.value ?? pressure('flat');
+  const roofPsf = typedPsf?.value ?? pressure(null);
   const perPost = posts.map((p) =>
     partOf(p.axisZIn - Math.max(p.footZIn, p.gradeZIn), p.stick, typedPsf?.value, pressure),
   );
@@ -65,14 +59,6 @@ export function alongForces(
   );
 }
 
-function coefficientOf(shape: 'flat' | number, q: number): number {
-  const answer = openFrameForceCoefficient(
-    shape === 'flat' ? { kind: 'flat' } : { kind: 'round', diameterFt: shape, velocityPressurePsf: q },
-    OPEN_SOLIDITY,
-  );
-  return answer.ok ? answer.coefficient : 2;
-}
-
 interface Upright {
   readonly areaFt2: number;
   readonly psf: number;
@@ -83,10 +69,10 @@ function partOf(
   lengthIn: number,
   stick: Stick | null,
   typedPsf: number | undefined,
-  pressure: (shape: 'flat' | number) => number,
+  pressure: (diameterIn: number | null) => number,
 ): Upright {
-  const widthIn = stick?.kind === 'round' ? meanDiameter(stick) : stick?.kind === 'sawn' ? stick.breadthIn : 0;
-  const psf = typedPsf ?? (stick?.kind === 'round' && widthIn > 0 ? pressure(widthIn / 12) : pressure('flat'));
+  const widthIn = widthSeen(stick, 'end');
+  const psf = typedPsf ?? pressure(roundDiameter(stick));
   return { areaFt2: (lengthIn * widthIn) / 144, psf, lengthIn };
 }
 

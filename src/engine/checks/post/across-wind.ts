@@ -1,14 +1,10 @@
 import { clause } from '../../../data/sources.ts';
 import type { LineResponse } from '../../frame/line-frame.ts';
 import type { PostChain } from '../../frame/read-response.ts';
-import { meanDiameter } from '../../geometry/sticks.ts';
-import { openFrameForceCoefficient, openFramePressure } from '../../loads/site/open-frame.ts';
+import { roundDiameter, soliditySeen, widthSeen, windOnSolid } from '../../loads/solid-wind.ts';
 import { put, type Note } from '../../note.ts';
 import { quantity } from '../../units.ts';
 import type { LineCheckContext } from '../line-context.ts';
-
-/** Solidity of a shelter seen from its long side, posts in a wide gap. */
-const OPEN_SOLIDITY = 0.09;
 
 /**
  * Moment across the line from wind on the post itself, as a beam between foot and seat; zero in combinations without
@@ -20,19 +16,9 @@ export function acrossMoment(
   chain: PostChain,
 ): (r: LineResponse, atIn: number, note?: Note) => number {
   const { post } = chain;
-  const widthIn =
-    post.stick?.kind === 'round' ? meanDiameter(post.stick) : post.stick?.kind === 'sawn' ? post.stick.depthIn : 0;
-  const q = context.site.figures.velocityPressure.value;
-  if (q === null || !(q > 0) || !(widthIn > 0)) return () => 0;
-  const shape = openFrameForceCoefficient(
-    { kind: 'round', diameterFt: widthIn / 12, velocityPressurePsf: q },
-    OPEN_SOLIDITY,
-  );
-  const psf = openFramePressure({
-    velocityPressurePsf: q,
-    gustFactor: context.site.gustFactor,
-    coefficient: shape.ok ? shape.coefficient : 2,
-  });
+  const widthIn = widthSeen(post.stick, 'side');
+  const psf = windOnSolid(context.site, soliditySeen(context.shelter, 'side'), roundDiameter(post.stick));
+  if (!(psf * widthIn > 0)) return () => 0;
   const w = (psf * widthIn) / 144;
   const from = post.footZIn - post.woodFromZIn;
   const L = post.seatZIn - post.footZIn;

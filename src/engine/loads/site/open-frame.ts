@@ -1,10 +1,11 @@
-import { OPEN_FRAME, ROUND_FLOW_LIMIT } from '../../../data/loads/open-frame.ts';
+import { OPEN_FRAME, ROUND_FLOW_LIMIT, type OpenFrameRow } from '../../../data/loads/open-frame.ts';
 import { LEAST_WIND } from '../../../data/loads/wind-exposure.ts';
 import { clause, remembered } from '../../../data/sources.ts';
 import { MisuseError, positive } from '../../errors.ts';
 import { message, type Message } from '../../message.ts';
 import { put, type Note } from '../../note.ts';
 import type { Psf } from '../../units.ts';
+import { notNegative } from './givens.ts';
 
 export type OpenFrameShape =
   | { readonly kind: 'flat' }
@@ -29,12 +30,7 @@ export function openFrameForceCoefficient(shape: OpenFrameShape, solidity: numbe
   if (!row || solidity > row.solidityBelow) {
     return { ok: false, reason: message('solidityOverTable', { solidity, limit: row?.solidityBelow ?? 0 }) };
   }
-  const roundness =
-    shape.kind === 'round'
-      ? positive('diameterFt', shape.diameterFt) * Math.sqrt(positive('velocityPressurePsf', shape.velocityPressurePsf))
-      : null;
-  const coefficient =
-    roundness === null ? row.flatSided : roundness <= ROUND_FLOW_LIMIT ? row.roundSlow : row.roundFast;
+  const coefficient = inRow(row, shape);
   note?.({
     symbol: 'Cf',
     words: shape.kind === 'flat' ? 'Flat-sided members of an open frame' : 'Round members of an open frame',
@@ -52,6 +48,33 @@ export function openFrameForceCoefficient(shape: OpenFrameShape, solidity: numbe
     clause: clause('ASCE7', '29.4, Table 29.4-2'),
   });
   return { ok: true, coefficient };
+}
+
+function inRow(row: OpenFrameRow, shape: OpenFrameShape): number {
+  if (shape.kind === 'flat') return row.flatSided;
+  const roundness =
+    positive('diameterFt', shape.diameterFt) * Math.sqrt(positive('velocityPressurePsf', shape.velocityPressurePsf));
+  return roundness <= ROUND_FLOW_LIMIT ? row.roundSlow : row.roundFast;
+}
+
+/**
+ * Greatest coefficient of all rows up to the one of a solidity: a part of the frame may stand in a more open place than
+ * the whole does (own rule, safe side). Beyond the table its last row and why.
+ * @param solidity  solid over gross area of the frame's outline, 0 to 1
+ * @throws MisuseError  as `openFrameForceCoefficient`
+ * @source ASCE7 29.4, Table 29.4-2 (7-16)
+ */
+export function harshestForceCoefficient(
+  shape: OpenFrameShape,
+  solidity: number,
+): { readonly coefficient: number; readonly beyond: Message | null } {
+  const reached = notNegative('solidity', solidity);
+  const rows = OPEN_FRAME.filter((_, i) => i === 0 || reached >= OPEN_FRAME[i - 1]!.solidityBelow);
+  const printed = reached > 0 ? openFrameForceCoefficient(shape, reached) : null;
+  return {
+    coefficient: Math.max(...rows.map((row) => inRow(row, shape))),
+    beyond: printed && !printed.ok ? printed.reason : null,
+  };
 }
 
 /**
