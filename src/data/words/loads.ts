@@ -61,6 +61,8 @@ export const LOAD_MESSAGES = {
   caseRoofLivePattern: 'Roof live load on part of the beam ({pattern})',
   caseOwnLive: 'What the person hangs on the line',
   caseWindAcross: 'Wind across the lines, direction {direction}, case {windCase}, {flow} flow',
+  caseWindFlat:
+    'Wind across the lines on a long flat roof, in bands, direction {direction}, case {windCase}, {flow} flow',
   caseWindAlong: 'Wind along the lines toward {direction} x, case {windCase}, {flow} flow',
   caseNotional: 'One per cent of the dead load sideways, toward {direction} x',
 } as const;

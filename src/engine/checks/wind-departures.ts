@@ -14,7 +14,7 @@ const ON_A_COMPONENT = /wind-(up|down)-/;
 export function withWindDepartures(
   rows: readonly CheckRow[],
   project: Project,
-  site: SitePressures,
+  site: Pick<SitePressures, 'departures'>,
 ): readonly CheckRow[] {
   const found = (code: Message['code']): Message | undefined => site.departures.find((d) => d.code === code);
   const across = found('beyondFigureAcross');

@@ -30,9 +30,10 @@ export function combine(cases: readonly LoadCase[]): readonly Combination[] {
       return [found.map((loadCase) => ({ loadCase, factor }))];
     });
     // what hangs there may be gone on the day: beside other loads it must not help
-    const hangsBeside = hasOwnLive && kinds.length > 1 && kinds.some(([kind]) => kind === 'ownLive');
-    const withAndWithout = hangsBeside && !LED_BY_OWN_LIVE.has(rule.id) ? [choices, choices.slice(1)] : [choices];
-    return withAndWithout.flatMap(products).map((chosen) => {
+    const without = choices.filter((found) => found.every((c) => c.loadCase.kind !== 'ownLive'));
+    const isHungBeside = without.length < choices.length && !LED_BY_OWN_LIVE.has(rule.id);
+    const sets = isHungBeside ? [choices, without] : [choices];
+    return sets.flatMap(products).map((chosen) => {
       const duration = (alone ? chosen[0]?.loadCase.duration : undefined) ?? rule.duration;
       return {
         purpose: 'strength' as const,
@@ -61,34 +62,37 @@ const SERVICE_WIND = 0.42;
 
 /**
  * What sag is asked of: each roof live, snow and wind case alone, and the creep of the dead load together with live or
- * snow, and with what the person hangs there. The line counts as held sideways: these are movements of the roof, not of the frame.
+ * snow, with what the person hangs there and without it. The line counts as held sideways: these are movements of the
+ * roof, not of the frame.
  * @param kcr whole sag after years over the sag at once
+ * @source NDS 3.5.2
  */
 export function serviceCombinations(cases: readonly LoadCase[], kcr: number): readonly Combination[] {
-  const base = { duration: 'permanent' as const, durationFactor: 1, gravityOnly: true, swaysAlong: false };
-  // what hangs on the line for years creeps with the dead load: its whole sag counts, at once and later
-  const hung = cases.filter((c) => c.kind === 'ownLive').map((c) => ({ caseId: c.id, factor: kcr }));
+  const base = { duration: 'permanent' as const, durationFactor: 1, swaysAlong: false };
+  const years = (chosen: readonly LoadCase[]): Combination => ({
+    ...base,
+    purpose: 'sagLongTerm',
+    id: ['years', ...chosen.map((c) => c.id)].join('+'),
+    words: message('combinationYears'),
+    dead: { factor: kcr - 1, weight: 'heavy' },
+    // what hangs there for years creeps with the dead load: its sag at once and what creep adds
+    factors: chosen.map((c) => ({ caseId: c.id, factor: c.kind === 'ownLive' ? kcr : 1 })),
+    gravityOnly: true,
+  });
+  const hung = cases.filter((c) => c.kind === 'ownLive');
   return cases.flatMap((c): Combination[] => {
     if (c.kind === 'notional' || c.swaysAlong) return [];
-    const factor = c.kind === 'wind' ? SERVICE_WIND : 1;
     const alone: Combination = {
       ...base,
       purpose: 'sag',
       id: `sag+${c.id}`,
       words: message('combinationSag'),
       dead: { factor: 0, weight: 'heavy' },
-      factors: [{ caseId: c.id, factor }],
+      factors: [{ caseId: c.id, factor: c.kind === 'wind' ? SERVICE_WIND : 1 }],
       gravityOnly: c.kind !== 'wind',
     };
     if (c.kind === 'wind') return [alone];
-    const years: Combination = {
-      ...base,
-      purpose: 'sagLongTerm',
-      id: `years+${c.id}`,
-      words: message('combinationYears'),
-      dead: { factor: kcr - 1, weight: 'heavy' },
-      factors: c.kind === 'ownLive' ? hung : [...hung, { caseId: c.id, factor: 1 }],
-    };
-    return [alone, years];
+    const beside = c.kind === 'ownLive' || hung.length === 0 ? [] : [years([...hung, c])];
+    return [alone, years([c]), ...beside];
   });
 }

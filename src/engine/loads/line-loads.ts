@@ -46,24 +46,24 @@ export function lineLoads(
     lineCases.push({ ...emptyLineCase(loadCase.id), points });
   };
 
+  const sway = alongForces(project, shelter, line, posts, braces, site);
   const alongLb: Record<string, number> = {};
+  const addRoof = (c: RoofCase, id: string, points: LineCase['points']): void => {
+    if (c.windAlong === 0) return add({ ...c, id }, points);
+    alongLb[id] = c.windAlong * sway.totalLb;
+    cases.push({ ...c, id });
+    lineCases.push({
+      ...emptyLineCase(id),
+      points: [...points, ...sway.atSeats(c.windAlong)],
+      onPosts: sway.onPosts(c.windAlong),
+      onBraces: sway.onBraces(c.windAlong),
+    });
+  };
   for (const c of roof) {
     const points = pointsOf(context, c);
-    if (c.windAlong === 0) {
-      add(c, points);
-      const opposed = c.kind === 'wind' ? opposedPoints(context, c) : [];
-      if (opposed.some((p) => p.downLb !== 0)) add({ ...c, id: `${c.id}-opposed` }, opposed);
-    } else {
-      const sway = alongForces(project, shelter, line, posts, braces, site);
-      alongLb[c.id] = c.windAlong * sway.totalLb;
-      cases.push(c);
-      lineCases.push({
-        ...emptyLineCase(c.id),
-        points: [...points, ...sway.atSeats(c.windAlong)],
-        onPosts: sway.onPosts(c.windAlong),
-        onBraces: sway.onBraces(c.windAlong),
-      });
-    }
+    addRoof(c, c.id, points);
+    const opposed = c.kind === 'wind' ? opposedPoints(context, c) : [];
+    if (opposed.some((p) => p.downLb !== 0)) addRoof(c, `${c.id}-opposed`, opposed);
     if (c.spansPattern === 'snow') {
       for (const p of partialPatterns(stretches.length)) {
         add(

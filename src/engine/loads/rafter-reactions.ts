@@ -58,6 +58,9 @@ export function windReactions(run: RafterRun, loads: readonly number[], heldBy: 
 const strongest = (values: readonly number[]): number =>
   values.reduce((a, b) => (Math.abs(b) > Math.abs(a) ? b : a), 0);
 
+/** A reaction this small beside the worst one is zero but for rounding. */
+const ROUNDING = 1e-9;
+
 /**
  * What `worse` leaves out on steep roofs: the strongest reaction of the other sign that some way of holding gives a line;
  * zero where every way presses, or every way lifts.
@@ -65,7 +68,7 @@ const strongest = (values: readonly number[]): number =>
 export function opposedWindReactions(run: RafterRun, loads: readonly number[]): readonly LineReaction[] {
   const ways = ['each-square', ...run.supportLines].map((way) => windReactions(run, loads, way));
   return windReactions(run, loads, 'worse').map(({ line, downLb: worst }, i) => {
-    const opposed = ways.map((way) => way[i]!.downLb).filter((v) => v * worst < 0);
+    const opposed = ways.map((way) => way[i]!.downLb).filter((v) => v * worst < -ROUNDING * worst * worst);
     return { line, downLb: strongest(opposed) };
   });
 }

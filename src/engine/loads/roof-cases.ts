@@ -1,11 +1,17 @@
-import type { Flow, RoofForm, WindCase } from '../../data/loads/free-roof-main.ts';
+import {
+  FREE_ROOF_RANGE,
+  type Flow,
+  type RoofForm,
+  type WindCase,
+  type WindDirection,
+} from '../../data/loads/free-roof-main.ts';
 import { message } from '../message.ts';
 import type { PlaneGeometry, RafterGeometry, Shelter } from '../geometry/shelter.ts';
-import { feetFromInches } from '../units.ts';
+import { feetFromInches, radiansFromDegrees } from '../units.ts';
 import type { LoadCase } from './cases.ts';
 import type { PartPressure } from './rafter-reactions.ts';
 import type { RafterPart, RafterRun } from './rafter-run.ts';
-import { alongRidgeMean, mainFrameCoefficients, mainFramePressure } from './site/free-roof.ts';
+import { alongRidgeCoefficient, alongRidgeMean, mainFrameCoefficients, mainFramePressure } from './site/free-roof.ts';
 import { partialPatterns } from './site/patterns.ts';
 import type { SitePressures } from './site/site-pressures.ts';
 
@@ -63,7 +69,10 @@ const snow = (id: string, words: LoadCase['words']): Omit<RoofCase, 'pressure'> 
   spansPattern: null,
 });
 
-/** Wind on an open free roof: across the lines from both sides and along them both ways, both load cases, each flow. */
+/**
+ * Wind on an open free roof: across the lines from both sides and along them both ways, both load cases, each flow; on a
+ * long flat roof across in bands as well.
+ */
 export function windCases(site: SitePressures, shelter: Shelter, form: RoofForm): readonly RoofCase[] {
   const q = site.figures.velocityPressure.value;
   if (q === null) return [];
@@ -88,6 +97,8 @@ export function windCases(site: SitePressures, shelter: Shelter, form: RoofForm)
             square(part.onHighHalf ? halves.get(rafter.plane)!.high : halves.get(rafter.plane)!.low),
         });
       }
+      if (isLongAndFlat(shelter, form))
+        for (const direction of [0, 180] as const) cases.push(flatCase(shelter, flow, windCase, direction, pressure));
       for (const toward of [1, -1] as const) cases.push(alongCase(shelter, flow, windCase, toward, pressure));
     }
   }
@@ -116,6 +127,36 @@ function halvesOf(form: RoofForm, plane: PlaneGeometry, direction: 0 | 180, wind
   const planeIsAtLowY = plane.downY === -1;
   const value = planeIsAtLowY === (direction === 0) ? windward : leeward;
   return { high: value, low: value };
+}
+
+function isLongAndFlat(shelter: Shelter, form: RoofForm): boolean {
+  const { bandsAcrossBelowDeg, leastHeightOverLength } = FREE_ROOF_RANGE;
+  const isFlat = shelter.planes.every((p) => p.slopeDeg < bandsAcrossBelowDeg);
+  return form === 'monoslope' && isFlat && shelter.meanRoofHeightIn / shelter.planAcrossIn < leastHeightOverLength;
+}
+
+/**
+ * Bands of the along-ridge figure across the lines; direction 0 meets the high eave. Each part of a rafter takes the band
+ * at its edge nearer to the wind, the strongest on it (own rule, safe side).
+ */
+function flatCase(
+  shelter: Shelter,
+  flow: Flow,
+  windCase: WindCase,
+  direction: WindDirection,
+  pressure: (cn: number) => number,
+): RoofCase {
+  const height = feetFromInches(shelter.meanRoofHeightIn);
+  return {
+    ...wind(`wind-flat-${direction}-${windCase}-${flow}`, message('caseWindFlat', { direction, windCase, flow })),
+    windAlong: 0,
+    swaysAlong: false,
+    pressure: (rafter, part) => {
+      const cos = Math.cos(radiansFromDegrees(rafter.slopeDeg));
+      const fromEaveIn = direction === 180 ? part.fromIn * cos : rafter.runIn - part.toIn * cos;
+      return square(pressure(alongRidgeCoefficient(feetFromInches(Math.max(0, fromEaveIn)), height, windCase, flow)));
+    },
+  };
 }
 
 function alongCase(

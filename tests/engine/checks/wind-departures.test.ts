@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { withWindDepartures } from '../../../src/engine/checks/wind-departures.ts';
 import { evaluate } from '../../../src/engine/evaluate.ts';
+import { message } from '../../../src/engine/message.ts';
 import type { Project } from '../../../src/engine/project/model.ts';
 import { exampleText, soundProject } from '../../support/files.ts';
 
@@ -42,5 +44,17 @@ describe('coefficients beyond their figure', () => {
     const said = leanTo.checks.filter((c) => c.reason?.code === 'attachedCanopy');
     expect(said.length).toBeGreaterThan(10);
     expect(said.filter((c) => !c.combinationId.includes('wind-'))).toEqual([]);
+  });
+
+  it('of a frame more solid than its table are said where wind on the main frame governs, not on components', () => {
+    const { checks } = rowsOf(demo);
+    const beyond = message('solidityOverTable', { solidity: 0.8, limit: 0.7 });
+    const said = withWindDepartures(
+      checks.map(({ reason: _, ...row }) => row),
+      demo,
+      { departures: [beyond] },
+    ).filter((row) => row.reason?.code === 'solidityOverTable');
+    expect(said.length).toBeGreaterThan(10);
+    expect(said.filter((row) => !/wind-(0|180|along)-/.test(row.combinationId))).toEqual([]);
   });
 });

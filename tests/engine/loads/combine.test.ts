@@ -79,6 +79,12 @@ describe('combinations of a set of cases', () => {
     expect(all.find(({ id }) => id === '2+own-live')!.durationFactor).toBe(1);
   });
 
+  it('[ASCE 7-16 2.4.1] keep every combination without the own load, so that what hangs there never helps', () => {
+    const ids = combine([...CASES, loadCase('own-live', 'ownLive')]).map(({ id }) => id);
+    expect(ids.filter((id) => BY_HAND.some(([known]) => known === id))).toEqual(BY_HAND.map(([id]) => id));
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+
   it('say which of them push the line sideways and which are gravity alone', () => {
     for (const { id, swaysAlong, gravityOnly } of combine(CASES)) {
       expect(swaysAlong).toBe(id.includes('along-plus') || id.includes('notional'));
@@ -93,22 +99,25 @@ describe('combinations of a set of cases', () => {
 
 describe('combinations for sag', () => {
   // IBC 2018 Table 1604.3: live, snow or wind alone (wind 0.42 of its strength value, note f, from memory), and creep of
-  // the dead load beside live or snow. What hangs there for years counts with its whole sag, Kcr times (NDS 3.5.2).
-  it('ask each load alone, 0.42 of the wind, and the years with creep', () => {
+  // the dead load beside live or snow. What hangs there for years counts with its whole sag, Kcr times (NDS 3.5.2), and may
+  // be gone.
+  it('ask each load alone, 0.42 of the wind, and the years with creep, with and without what hangs there', () => {
     const service = serviceCombinations([...CASES, loadCase('own-live', 'ownLive')], 2);
+    const roof = ['snow', 'snow-along-endFull-1', 'roof-live', 'roof-live-odd'].flatMap((id) => [
+      [`sag+${id}`, 0, { [id]: 1 }],
+      [`years+${id}`, 1, { [id]: 1 }],
+      [`years+own-live+${id}`, 1, { 'own-live': 2, [id]: 1 }],
+    ]);
     expect(service.map((c) => [c.id, c.dead.factor, factorsOf(c)])).toEqual([
-      ['sag+snow', 0, { snow: 1 }],
-      ['years+snow', 1, { snow: 1, 'own-live': 2 }],
-      ['sag+snow-along-endFull-1', 0, { 'snow-along-endFull-1': 1 }],
-      ['years+snow-along-endFull-1', 1, { 'snow-along-endFull-1': 1, 'own-live': 2 }],
-      ['sag+roof-live', 0, { 'roof-live': 1 }],
-      ['years+roof-live', 1, { 'roof-live': 1, 'own-live': 2 }],
-      ['sag+roof-live-odd', 0, { 'roof-live-odd': 1 }],
-      ['years+roof-live-odd', 1, { 'roof-live-odd': 1, 'own-live': 2 }],
+      ...roof,
       ['sag+wind-0-A-clear', 0, { 'wind-0-A-clear': 0.42 }],
       ['sag+own-live', 0, { 'own-live': 1 }],
       ['years+own-live', 1, { 'own-live': 2 }],
     ]);
+  });
+
+  it('without anything that hangs there ask nothing of it', () => {
+    expect(serviceCombinations(CASES, 2).filter(({ id }) => id.includes('own-live'))).toEqual([]);
   });
 
   it('creep of seasoned wood is half of the dead sag', () => {

@@ -81,6 +81,86 @@ describe('what the roof hands to its lines', () => {
     expect(both(project, 'wind-0-A-clear')).toBeCloseTo(plumb, 6);
   });
 
+  // By statics at 45 degrees (cos2 = 1/2) for a share s of the force square to the slope on the high line: s / cos down when
+  // the level part is held below, cos - (1 - s) / cos when it is held here: (s - 1/2) / s of the former.
+  const steep = (lowOverhangIn: number): LoadBench =>
+    loadBench(
+      plainShed({
+        risePer12: 12,
+        lineYsIn: [0, 80],
+        overhangsIn: [0, lowOverhangIn],
+        bearing: { line: 0, of: 'bearing', zIn: 170 },
+        bracesAt: [],
+      }),
+    );
+
+  it('wind on a steep roof brings the other sign too, as a case of its own, where the holder is open', () => {
+    const bench = steep(0);
+    // ASCE 7-16 Fig. 27.3-4, 45 degrees, case B, 180, clear: 2.6 on the windward (low) half, 1.4 on the other
+    const s = (2.6 / 8 + (1.4 * 3) / 8) / 2;
+    const T = 2 * bench.site.figures.velocityPressure.value! * 0.85 * ((204 * 80 * Math.SQRT2) / 144);
+    expect(down(caseOf(bench, 'wind-180-B-clear'))).toBeCloseTo((s * T) / Math.SQRT1_2, 6);
+    expect(down(caseOf(bench, 'wind-180-B-clear-opposed'))).toBeCloseTo(((s - 0.5) * T) / Math.SQRT1_2, 6);
+    expect(caseOf(steep(0), 'wind-along-plus-A-clear-opposed')).toBeUndefined();
+  });
+
+  it('wind along a steep roof does so as well, with its whole push on the line', () => {
+    const bench = steep(30);
+    const s = (55 - 30) / 80;
+    const [worst, opposed] = ['wind-along-plus-A-clear', 'wind-along-plus-A-clear-opposed'] as const;
+    expect(down(caseOf(bench, opposed)) / down(caseOf(bench, worst))).toBeCloseTo((s - 0.5) / s, 9);
+    const { alongLb } = bench.loading.loads;
+    expect(alongLb[worst]).toBeGreaterThan(0);
+    expect(alongLb[opposed]).toBe(alongLb[worst]);
+    expect(caseOf(bench, opposed).onPosts).toEqual(caseOf(bench, worst).onPosts);
+  });
+
+  it('wind on a low slope has no case of the other sign', () => {
+    const ids = loadBench(plainShed()).loading.cases.map(({ id }) => id);
+    expect(ids.filter((id) => id.endsWith('-opposed'))).toEqual([]);
+  });
+
+  // ASCE 7-16 Fig. 27.3-7 across a long flat roof (note to Fig. 27.3-4, from memory): case A, clear, -0.8 to h, -0.6 to 2h,
+  // -0.3 beyond. Three lines, each piece of rafter in two halves of the roof; each part by its edge nearer to the wind.
+  it('wind across a long flat roof comes in bands too, strongest at the windward edge', () => {
+    const long = plainShed({
+      risePer12: 0,
+      lineYsIn: [0, 240, 480],
+      overhangsIn: [24, 24],
+      bearing: { line: 0, of: 'bearing', zIn: 110 },
+    });
+    const bench = loadBench(long);
+    const h = bench.shelter.meanRoofHeightIn;
+    expect(h / 528).toBeLessThan(0.25);
+    expect(h).toBeGreaterThan(110);
+    expect(h).toBeLessThan(132);
+    const qG = bench.site.figures.velocityPressure.value! * 0.85;
+    const perFoot = (qG * 204) / 144;
+    // from the low eave: overhang 24 and the first half of span 1 begin within h; beyond mid-slope (264) more than 2h
+    const bands = [
+      { width: 24, cn: -0.8 },
+      { width: 240, cn: -0.8 },
+      { width: 240, cn: -0.3 },
+      { width: 24, cn: -0.3 },
+    ];
+    const total = bands.reduce((sum, b) => sum + b.width * b.cn, 0) * perFoot;
+    const onAll = [0, 1, 2].map((i) => down(caseOf(loadBench(long, lineId(i)), 'wind-flat-180-A-clear')));
+    expect(onAll.reduce((a, b) => a + b, 0)).toBeCloseTo(total, 6);
+    // the low line: its overhang by moments about the middle line, half of the span beside it
+    expect(onAll[2]).toBeCloseTo(perFoot * -0.8 * (24 * (252 / 240) + 120), 6);
+    const turned = [0, 1, 2].map((i) => down(caseOf(loadBench(long, lineId(i)), 'wind-flat-0-A-clear')));
+    turned.forEach((lb, i) => expect(lb).toBeCloseTo(onAll[2 - i]!, 6));
+  });
+
+  it('bands across are for long flat roofs only', () => {
+    const flat = (change: Partial<Parameters<typeof plainShed>[0]>): readonly string[] =>
+      loadBench(plainShed(change)).roof.flatMap(({ id }) => (id.startsWith('wind-flat') ? [id] : []));
+    expect(flat({ risePer12: 0 })).toEqual([]);
+    const long = { lineYsIn: [0, 240, 480], overhangsIn: [24, 24] } as const;
+    expect(flat({ ...long, risePer12: 1, bearing: { line: 2, of: 'bearing', zIn: 90 } })).toHaveLength(4);
+    expect(flat({ ...long, risePer12: 1.1, bearing: { line: 2, of: 'bearing', zIn: 90 } })).toEqual([]);
+  });
+
   it('own loads hang where they are said to, points and stretches', () => {
     const base = { name: 'rack', kind: 'live', duration: 'tenYears', removable: true, direction: 'down' } as const;
     const ownLoads: Project['ownLoads'] = [

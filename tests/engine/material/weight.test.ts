@@ -76,6 +76,13 @@ describe('weight of sawn sticks', () => {
     expect(group.lightPcf).toBe(fir.lightPcf);
   });
 
+  it('wet use is weighed with sapwood, as a log under 10 in.; without a figure for it as a thicker log', () => {
+    // hand: 62.4 x 0.48 x 2.19
+    expect(weightIn(sawnWeight(aStick({ use: 'wet', species: 'Western larch' }))).heavyPcf).toBeCloseTo(65.6, 1);
+    const pine = weightIn(sawnWeight(aStick({ use: 'wet', species: 'Jack pine' })));
+    expect(pine.heavyPcf).toBe(weightIn(woodWeight(aWood('Jack pine'), 12)).heavyPcf);
+  });
+
   it('dry use is weighed at 19 %', () => {
     // hand: 62.4 x 0.48 x 1.19
     expect(weightIn(sawnWeight(aStick({ species: 'Western larch' }))).heavyPcf).toBeCloseTo(35.64, 2);
