@@ -1,6 +1,8 @@
 import type { Seen, SourceKey } from '../sources.ts';
 import type { Flow, RoofForm } from './free-roof-main.ts';
 
+// One printed figure in one file, row by row, so that it can be held beside the page: long on purpose.
+
 /** Effective wind area against the square of the edge width a: up to a2, up to 4 a2, above. */
 export type AreaClass = 'upToA2' | 'upTo4A2' | 'over4A2';
 /** 3 at corners, 2 along edges, 1 elsewhere. */

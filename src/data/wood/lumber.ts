@@ -8,7 +8,7 @@ export interface LumberRow {
   readonly group: string;
   readonly grade: string;
   readonly size: SizeClass;
-  /** nominal widths that the row is for; 14 stands for 14 in. and wider; null: any width */
+  /** nominal widths that the row is for; 14 stands for 14 in. and wider; null: every width */
   readonly nominalWidthIn: readonly [number, number] | null;
   readonly FbPsi: number;
   readonly FtPsi: number;

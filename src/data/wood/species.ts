@@ -1,5 +1,7 @@
 import type { Seen, SourceKey } from '../sources.ts';
 
+// One printed table in one file, species by species, so that it can be held beside the page: long on purpose.
+
 /** Mean values of small clear straight-grained specimens at one moisture content. */
 export interface ClearWoodMeans {
   /** oven-dry weight over volume at this moisture content */

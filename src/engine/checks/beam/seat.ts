@@ -9,6 +9,7 @@ import { quantity } from '../../units.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { isStrength, valuesIn, type LineCheckContext } from '../line-context.ts';
 import { fromFrame, ratedSite } from '../joints/rated-site.ts';
+import { togetherSite } from '../joints/together-site.ts';
 import { adjustedAcrossGrain, bearingAreaFactor, bearingStress, needsEndPlate } from '../wood/bearing.ts';
 import { adjustedCompression } from '../wood/column.ts';
 
@@ -36,6 +37,24 @@ const tellPush = (r: LineResponse, pin: PinForce, note: Note): void =>
     clause: clause('MECHANICS', 'plane frame, first order'),
   });
 
+/** What both woods of a seat have in common: the push over the contact, in every combination that presses. */
+function pressed(seat: SeatGeometry, pin: PinForce, isKnown: boolean) {
+  const isCut = seat.areaIn2 > 0;
+  const down = (r: LineResponse): number => Math.max(0, pin.down(r.values));
+  return {
+    unit: 'psi',
+    applies: (r: LineResponse) => isStrength(r) && pin.down(r.values) > 0,
+    stops: () =>
+      isKnown && isCut
+        ? null
+        : notGiven({ code: isCut ? 'memberNotGiven' : 'seatHasNoFlat', values: { member: seat.beamId } }),
+    demand: (r: LineResponse, note?: Note) => {
+      if (note) tellPush(r, pin, note);
+      return bearingStress(down(r), seat.areaIn2, note);
+    },
+  } as const;
+}
+
 /** Beam across the grain on the post top. @source NDS 3.10.2, 3.10.4 */
 function acrossGrainSite(
   context: LineCheckContext,
@@ -45,19 +64,10 @@ function acrossGrainSite(
 ): CheckSite<LineResponse> {
   const values = valuesIn(context, seat.beamId);
   return {
+    ...pressed(seat, pin, values !== null),
     ruleId: 'beam.seat',
     memberId: seat.beamId,
     place: { kind: 'support', name: post.memberId },
-    unit: 'psi',
-    applies: (r) => isStrength(r) && pin.down(r.values) > 0,
-    stops: () =>
-      values && seat.areaIn2 > 0
-        ? null
-        : notGiven({ code: seat.areaIn2 > 0 ? 'memberNotGiven' : 'seatHasNoFlat', values: { member: seat.beamId } }),
-    demand: (r, note) => {
-      if (note) tellPush(r, pin, note);
-      return bearingStress(Math.max(0, pin.down(r.values)), seat.areaIn2, note);
-    },
     capacity: (_, note) => {
       for (const step of note ? values!.steps.Fcp : []) note?.(step);
       return adjustedAcrossGrain(values!.FcPerpPsi, bearingAreaFactor(seat.lengthIn, seat.toBeamEndIn, note), note);
@@ -73,30 +83,20 @@ function endGrainSite(
   pin: PinForce,
 ): CheckSite<LineResponse> {
   const values = valuesIn(context, post.memberId);
+  const seatPressed = pressed(seat, pin, values !== null);
   return {
+    ...seatPressed,
     ruleId: 'post.endGrain',
     memberId: post.memberId,
     place: { kind: 'support', name: seat.beamId },
-    unit: 'psi',
-    applies: (r) => isStrength(r) && pin.down(r.values) > 0,
-    stops: () =>
-      values && seat.areaIn2 > 0
-        ? null
-        : notGiven({ code: seat.areaIn2 > 0 ? 'memberNotGiven' : 'seatHasNoFlat', values: { member: seat.beamId } }),
-    demand: (r, note) => {
-      if (note) tellPush(r, pin, note);
-      return bearingStress(Math.max(0, pin.down(r.values)), seat.areaIn2, note);
-    },
     capacity: (r, note) => {
       for (const step of note ? values!.steps.Fc : []) note?.(step);
       return adjustedCompression(values!.FcPsi, r.combination.durationFactor, note);
     },
-    reason: (r) => {
-      const fc = Math.max(0, pin.down(r.values)) / seat.areaIn2;
-      return needsEndPlate(fc, values!.FcPsi * r.combination.durationFactor)
+    reason: (r) =>
+      needsEndPlate(seatPressed.demand(r), values!.FcPsi * r.combination.durationFactor)
         ? { code: 'endPlateNeeded', values: {} }
-        : null;
-    },
+        : null,
   };
 }
 
@@ -108,21 +108,19 @@ function tieSites(
   pin: PinForce,
 ): readonly CheckSite<LineResponse>[] {
   const capacity = capacityOf(context.project, 'beamPost', jointKey('beamPost', seat.beamId, post.memberId));
-  const at = { memberId: seat.beamId, place: { kind: 'joint', name: post.memberId } as const };
+  const at = { memberId: seat.beamId, place: { kind: 'joint', name: post.memberId } as const, capacity };
+  const pulls = {
+    part: 'pull',
+    force: fromFrame('pull of the beam off its post', (r: LineResponse) => Math.max(0, -pin.down(r.values))),
+  } as const;
+  const pushes = {
+    part: 'along',
+    force: fromFrame('push along the line at the seat', (r: LineResponse) => Math.abs(pin.along(r.values))),
+  } as const;
+  const both = togetherSite<LineResponse>({ ...at, ruleId: 'beam.tieTogether', parts: [pulls, pushes] });
   return [
-    ratedSite({
-      ...at,
-      ruleId: 'beam.tie',
-      capacity,
-      part: 'pull',
-      force: fromFrame('pull of the beam off its post', (r: LineResponse) => Math.max(0, -pin.down(r.values))),
-    }),
-    ratedSite({
-      ...at,
-      ruleId: 'beam.tieAlong',
-      capacity,
-      part: 'along',
-      force: fromFrame('push along the line at the seat', (r: LineResponse) => Math.abs(pin.along(r.values))),
-    }),
+    ratedSite({ ...at, ruleId: 'beam.tie', ...pulls }),
+    ratedSite({ ...at, ruleId: 'beam.tieAlong', ...pushes }),
+    ...(both ? [both] : []),
   ];
 }

@@ -5,7 +5,9 @@ import { notGiven, type Verdict } from '../../check.ts';
 import { mayHoldLevel } from '../../loads/rafter-reactions.ts';
 import { message } from '../../message.ts';
 import { plainSource, type CheckSource } from '../check-source.ts';
+import type { Note } from '../../note.ts';
 import { ratedSite } from '../joints/rated-site.ts';
+import { togetherSite } from '../joints/together-site.ts';
 import { plainRow, type CheckSite } from '../site-of-check.ts';
 import { alikeSets, alikeSource, nearly } from './alike.ts';
 import { bearerOn, rafterTieCapacity } from './bearers.ts';
@@ -152,25 +154,25 @@ function tieSites(context: RoofCheckContext, loading: RafterLoading, influence: 
       place: { kind: 'support', name: lineId },
       capacity: rafterTieCapacity(context, rafter, line),
     } as const;
-    const pull = ratedSite<RafterResponse>({
-      ...tie,
-      ruleId: 'rafter.tie',
+    const pulls = {
       part: 'pull',
-      force: (r, note) => {
+      force: (r: RafterResponse, note?: Note): number => {
         if (note) tellReaction(loading, influence, r, support, 'least', note);
         return pullAt(r, support);
       },
-    });
-    const across = ratedSite<RafterResponse>({
-      ...tie,
-      ruleId: 'rafter.tieAcross',
+    } as const;
+    const pushes = {
       part: 'across',
-      force: (r, note) => {
+      force: (r: RafterResponse, note?: Note): number => {
         if (note) tellLevel(loading, influence, r, support, note);
         return r.level[support]!;
       },
-    });
-    return mayHoldLevel(plane.horizontalHeldBy, lineId) ? [pull, across] : [pull];
+    } as const;
+    const pull = ratedSite<RafterResponse>({ ...tie, ruleId: 'rafter.tie', ...pulls });
+    if (!mayHoldLevel(plane.horizontalHeldBy, lineId)) return [pull];
+    const across = ratedSite<RafterResponse>({ ...tie, ruleId: 'rafter.tieAcross', ...pushes });
+    const both = togetherSite<RafterResponse>({ ...tie, ruleId: 'rafter.tieTogether', parts: [pulls, pushes] });
+    return both ? [pull, across, both] : [pull, across];
   });
 }
 

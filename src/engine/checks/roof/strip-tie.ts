@@ -1,12 +1,13 @@
 import { clause } from '../../../data/sources.ts';
 import type { Combination } from '../../loads/combination.ts';
 import { mayHoldLevel } from '../../loads/rafter-reactions.ts';
-import { put } from '../../note.ts';
+import { put, type Note } from '../../note.ts';
 import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
 import type { FrameLine } from '../../project/model.ts';
 import { quantity } from '../../units.ts';
 import { checkSource, plainSource, type CheckSource } from '../check-source.ts';
 import { ratedSite } from '../joints/rated-site.ts';
+import { togetherSite } from '../joints/together-site.ts';
 import { refused, unasked, type RoofCheckContext } from './context.ts';
 import { pullAt, type AnalysedRafters, type RafterChecks } from './rafter-checks.ts';
 import type { RafterResponse } from './rafter-responses.ts';
@@ -60,7 +61,10 @@ export function stripTieChecks(context: RoofCheckContext, rafters: RafterChecks)
           ),
         ),
       ];
-    return asks.map((ask) => askedSource(context, line, onLine, ask));
+    return [
+      ...asks.map((ask) => askedSource(context, line, onLine, ask)),
+      ...(holdsLevel ? togetherSource(context, line, onLine) : []),
+    ];
   });
 }
 
@@ -100,6 +104,63 @@ function askedSource(
       }),
     ],
   });
+}
+
+/** Pull and level force of the same rafter in the same combination. */
+interface RafterAsk {
+  readonly combination: Combination;
+  readonly pullLb: number;
+  readonly levelLb: number;
+  readonly rafterLabel: string;
+}
+
+function togetherSource(
+  context: RoofCheckContext,
+  line: FrameLine,
+  onLine: readonly AnalysedRafters[],
+): readonly CheckSource[] {
+  const handedOn =
+    (words: string, of: (r: RafterAsk) => number) =>
+    (r: RafterAsk, note?: Note): number => {
+      note?.({
+        symbol: 'P',
+        words: `${words}, ${r.rafterLabel}`,
+        formula: 'P',
+        put: [put('P', of(r), 'lb', 'as at the tie of that rafter')],
+        result: quantity(of(r), 'lb'),
+        clause: clause('ASCE7', '2.4.1'),
+      });
+      return of(r);
+    };
+  const site = togetherSite<RafterAsk>({
+    ruleId: 'strip.together',
+    memberId: line.id,
+    place: { kind: 'whole', name: '' },
+    capacity: capacityOf(context.project, 'stripBeam', jointKey('stripBeam', line.id)),
+    parts: [
+      { part: 'pull', force: handedOn('pull of a rafter', (r) => r.pullLb) },
+      { part: 'across', force: handedOn('level force of that rafter', (r) => r.levelLb) },
+    ],
+  });
+  if (!site) return [];
+  const worst = new Map<string, RafterAsk>();
+  for (const { loading, responses } of onLine) {
+    const support = loading.run.supportLines.indexOf(line.id);
+    for (const r of responses) {
+      const { combination } = r;
+      if (combination.purpose !== 'strength') continue;
+      const asked: RafterAsk = {
+        combination,
+        pullLb: pullAt(r, support),
+        levelLb: r.level[support]!,
+        rafterLabel: loading.rafter.label,
+      };
+      const known = worst.get(combination.id);
+      if (!known || site.demand(asked) > site.demand(known)) worst.set(combination.id, asked);
+    }
+  }
+  const responses = [...worst.values()];
+  return [checkSource({ responses, name: (r) => ({ combinationId: r.combination.id, scenario: '' }), sites: [site] })];
 }
 
 function greatestForces(

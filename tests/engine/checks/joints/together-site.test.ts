@@ -1,0 +1,104 @@
+import { describe, expect, it } from 'vitest';
+import { togetherSite } from '../../../../src/engine/checks/joints/together-site.ts';
+import { verdictAt } from '../../../../src/engine/checks/site-of-check.ts';
+import { evaluate } from '../../../../src/engine/evaluate.ts';
+import type { RuleId } from '../../../../src/data/rules.ts';
+import { stepsOf } from '../../../../src/engine/note.ts';
+import type { Capacity } from '../../../../src/engine/project/model.ts';
+import { everythingGivenText, exampleText, soundProject } from '../../../support/files.ts';
+
+const rating = (pullLb: number | null, alongLb: number | null, durationIncluded = 1): Capacity => ({
+  kind: 'rated',
+  label: 'strap, invented',
+  parts: { pushLb: null, pullLb, alongLb, acrossLb: null },
+  durationIncluded,
+});
+interface Asked {
+  readonly combination: { readonly purpose: 'strength'; readonly durationFactor: number };
+  readonly pull: number;
+  readonly along: number;
+}
+const asked = (pull: number, along: number, durationFactor = 1.6): Asked => ({
+  combination: { purpose: 'strength', durationFactor },
+  pull,
+  along,
+});
+const site = (capacity: Capacity) =>
+  togetherSite<Asked>({
+    ruleId: 'beam.tieTogether',
+    memberId: 'beam',
+    place: { kind: 'joint', name: 'post' },
+    capacity,
+    parts: [
+      { part: 'pull', force: (r) => r.pull },
+      { part: 'along', force: (r) => r.along },
+    ],
+  });
+
+describe('a joint asked in two directions at once', () => {
+  // Own rule, by hand: 600 / 1000 + 450 / 900 = 0.6 + 0.5 = 1.1, though each alone passes.
+  // proof [beam.tieTogether]: closed-form - sum of two shares
+  it('[beam.tieTogether] fails at 0.6 and 0.5 of its ratings, each of which would pass alone', () => {
+    const verdict = verdictAt(site(rating(1000, 900))!, asked(600, 450));
+    expect([verdict.status, verdict.demand!.value.toFixed(9)]).toEqual(['fail', '1.100000000']);
+  });
+
+  it('takes each rating down for a longer load: held 1.6, snow 1.15', () => {
+    const verdict = verdictAt(site(rating(1000, 900, 1.6))!, asked(600, 450, 1.15));
+    expect(verdict.ratio!).toBeCloseTo((1.1 * 1.6) / 1.15, 12);
+  });
+
+  it('tells the share of each direction and their sum', () => {
+    const told = stepsOf((note) => verdictAt(site(rating(1000, 900))!, asked(600, 450), note)).steps;
+    const sum = told[told.length - 1]!;
+    expect(sum.put.map((p) => p.value)).toEqual([0.6, 0.5]);
+    expect(sum.result.value).toBeCloseTo(1.1, 12);
+  });
+
+  it('asks nothing where a direction is not rated: the row of that direction says so', () => {
+    expect([site(rating(1000, null)), site(rating(0, 900)), site(null), site({ kind: 'none' })]).toEqual([
+      null,
+      null,
+      null,
+      null,
+    ]);
+  });
+});
+
+describe('joints of whole shelters', () => {
+  const rowsOf = (text: string) => {
+    const answer = evaluate(soundProject(text));
+    if (!answer.ok) throw new Error(JSON.stringify(answer.faults));
+    return answer.evaluation.checks;
+  };
+
+  // proof [rafter.tieTogether]: closed-form - never under either direction alone, never over their sum
+  // proof [strip.together]: closed-form - never under either direction alone, never over their sum
+  // proof [post.footTogether]: closed-form - never under either direction alone, never over their sum
+  it.each([
+    ['rafter.tieTogether', 'rafter.tie', 'rafter.tieAcross'],
+    ['strip.together', 'strip.tie', 'strip.across'],
+    ['post.footTogether', 'post.foot', 'post.footAlong'],
+    ['beam.tieTogether', 'beam.tie', 'beam.tieAlong'],
+  ] as const)('[%s] lies between the worse of two directions and their sum', (both, one, other) => {
+    for (const text of [everythingGivenText(), exampleText('firewood-shed')]) {
+      const rows = rowsOf(text);
+      const ratio = (ruleId: RuleId, like: (typeof rows)[number]): number =>
+        rows.find((r) => r.ruleId === ruleId && r.memberId === like.memberId && r.place.name === like.place.name)!
+          .ratio!;
+      const together = rows.filter((r) => r.ruleId === both);
+      expect(together.length).toBeGreaterThan(0);
+      for (const row of together) {
+        const [a, b] = [ratio(one, row), ratio(other, row)];
+        expect(row.ratio!).toBeGreaterThanOrEqual(Math.max(a, b) - 1e-12);
+        expect(row.ratio!).toBeLessThanOrEqual(a + b + 1e-12);
+      }
+    }
+  });
+
+  it('[rafter.tieTogether] [strip.together] [post.footTogether] are asked wherever both directions are rated', () => {
+    const rules = new Set(rowsOf(everythingGivenText()).map((r) => r.ruleId));
+    for (const rule of ['rafter.tieTogether', 'strip.together', 'post.footTogether', 'beam.tieTogether'] as const)
+      expect(rules.has(rule)).toBe(true);
+  });
+});
