@@ -12,23 +12,45 @@ import { groupBy } from './group-by.ts';
 import type { PieceNames } from './piece-names.ts';
 import type { PlainRow, PlainTable } from './sheet-table.ts';
 
+const rafterJoint = ({ place }: CheckRow, project: Project): JointKind =>
+  project.supportLines.find((l) => l.id === place.name)?.kind === 'ledger' ? 'rafterLedger' : 'rafterStrip';
+
 /** The joint that a rule asks, by its row: a rafter on a ledger is another joint than one on a strip. */
 const JOINT_OF: Readonly<Partial<Record<RuleId, (row: CheckRow, project: Project) => JointKind>>> = {
   'sheet.uplift': ({ memberId }, project) =>
     project.roofPlanes.find((p) => p.id === memberId)?.sheetOn === 'rafters' ? 'sheetRafter' : 'sheetPurlin',
   'purlin.tie': () => 'purlinRafter',
-  'rafter.tie': ({ place }, project) =>
-    project.supportLines.find((l) => l.id === place.name)?.kind === 'ledger' ? 'rafterLedger' : 'rafterStrip',
+  'rafter.tie': rafterJoint,
+  'rafter.tieAcross': rafterJoint,
+  'rafter.tieTogether': rafterJoint,
   'ledger.fixing': () => 'ledgerWall',
   'strip.tie': () => 'stripBeam',
+  'strip.across': () => 'stripBeam',
+  'strip.together': () => 'stripBeam',
   'beam.tie': () => 'beamPost',
   'beam.tieAlong': () => 'beamPost',
+  'beam.tieAcross': () => 'beamPost',
+  'beam.tieTogether': () => 'beamPost',
   'beam.splice': () => 'beamSplice',
   'brace.tie': ({ place }) => (place.name === 'braceTop' ? 'braceTop' : 'bracePost'),
   'post.foot': () => 'postFoot',
   'post.footAlong': () => 'postFoot',
+  'post.footTogether': () => 'postFoot',
 };
-const SIDEWAYS: ReadonlySet<RuleId> = new Set(['beam.tieAlong', 'post.footAlong']);
+const SIDEWAYS: ReadonlySet<RuleId> = new Set([
+  'rafter.tieAcross',
+  'strip.across',
+  'beam.tieAlong',
+  'beam.tieAcross',
+  'post.footAlong',
+]);
+/** Shares of several directions: they decide the ratio of the row, but are no force that a column could show. */
+const TOGETHER: ReadonlySet<RuleId> = new Set([
+  'rafter.tieTogether',
+  'strip.together',
+  'beam.tieTogether',
+  'post.footTogether',
+]);
 
 export const isJointRule = (ruleId: RuleId): boolean => ruleId in JOINT_OF;
 
@@ -53,7 +75,7 @@ export function jointRows(
       const { joint, holds } = alike[0]!;
       const rows = alike.map((a) => a.row);
       const worst = worstOf(rows)!;
-      const pull = worstOf(rows.filter((r) => !SIDEWAYS.has(r.ruleId)));
+      const pull = worstOf(rows.filter((r) => !SIDEWAYS.has(r.ruleId) && !TOGETHER.has(r.ruleId)));
       const sideways = worstOf(rows.filter((r) => SIDEWAYS.has(r.ruleId)));
       const cells = [
         joint,
@@ -79,7 +101,7 @@ export function jointTable(rows: readonly JointRow[], system: UnitSystem): Plain
       { head: 'what holds it', share: 126 },
       { head: 'pull', align: 'right' },
       { head: 'holds', align: 'right' },
-      { head: 'along', align: 'right' },
+      { head: 'sideways', align: 'right' },
       { head: 'holds', align: 'right' },
       { head: 'ratio', align: 'right' },
       { head: 'status', strong: true },
