@@ -10,7 +10,7 @@ import type { HeldLine } from './checks/sway/rated-along.ts';
 import { alongSystem, swayAlongRows, swayAlongSites, swayForce } from './checks/sway/sway-checks.ts';
 import { breaks, judge, notGiven, outside } from './check.ts';
 import type { CheckRow, LineReport } from './evaluation.ts';
-import { analyseLine, type BraceModel } from './frame/line-frame.ts';
+import { analyseLine, type BraceModel, type LineResponse } from './frame/line-frame.ts';
 import { membersOfLine, type LineMembers } from './frame/line-mesh.ts';
 import type { LineGeometry, Shelter, Stick } from './geometry/shelter.ts';
 import { lineReport } from './line-report.ts';
@@ -106,10 +106,7 @@ export function assembleLine(givens: Givens, line: LineGeometry): LineParts {
   };
   const group = {
     responses: answer.frame.responses,
-    name: (r: (typeof answer.frame.responses)[number]) => ({
-      combinationId: r.combination.id,
-      scenario: MODEL_WORDS[r.braceModel],
-    }),
+    scenario: (r: LineResponse) => MODEL_WORDS[r.braceModel],
     sites: [
       ...beamSites(context),
       ...braceSites(context),

@@ -4,7 +4,7 @@ import type { CheckRow } from '../evaluation.ts';
 import { isWorse, type Verdict } from '../check.ts';
 import { put, stepsOf, type Step } from '../note.ts';
 import { quantity } from '../units.ts';
-import { rowsOf, siteKey, verdictAt, type CheckGroup } from './site-of-check.ts';
+import { isAsked, rowsOf, siteKey, verdictAt, type Asked, type CheckGroup } from './site-of-check.ts';
 
 /** Rows, and the way back from a row to its steps; groups of unlike responses stand side by side behind it. */
 export interface CheckSource {
@@ -17,16 +17,14 @@ export interface CheckSource {
 }
 
 /** A group as a source. The worst response of a combination tells its steps where several scenarios share it. */
-export function checkSource<R>(group: CheckGroup<R>): CheckSource {
+export function checkSource<R extends Asked>(group: CheckGroup<R>): CheckSource {
   return {
     rows: () => rowsOf(group),
     explain: (key, combinationId) => {
       const site = group.sites.find((candidate) => siteKey(candidate) === key);
       if (!site) return null;
       const asked = group.responses.filter(
-        (r) =>
-          (combinationId === undefined || group.name(r).combinationId === combinationId) &&
-          (site.applies === undefined || site.applies(r)),
+        (r) => (combinationId === undefined || r.combination.id === combinationId) && isAsked(site, r),
       );
       const judged = asked.map((response) => ({ response, verdict: verdictAt(site, response) }));
       const first = judged[0];

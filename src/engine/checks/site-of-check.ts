@@ -2,22 +2,36 @@ import type { ClauseRef } from '../../data/sources.ts';
 import { RULES, type RuleId } from '../../data/rules.ts';
 import { checkKey, isWorse, judge, type Place, type Verdict } from '../check.ts';
 import type { CheckRow } from '../evaluation.ts';
+import type { Combination } from '../loads/combination.ts';
 import type { Message } from '../message.ts';
 import type { Note } from '../note.ts';
 import { quantity, type Unit } from '../units.ts';
 
+/** What every response says of itself: of which combination it is. */
+export interface Asked {
+  readonly combination: Pick<Combination, 'id' | 'purpose' | 'durationFactor'>;
+}
+
+/** What is asked without any load: rules of size, and forces that come ready made. */
+export const ASKED_ONCE: Asked = { combination: { id: '', purpose: 'strength', durationFactor: 1 } };
+
 /**
- * One place where one rule is asked in every combination. `demand` and `capacity` are the formulas themselves: called
- * thousands of times without a note to find the worst combination, and once with a note to tell its steps.
+ * One place where one rule is asked in every combination of its purpose. `demand` and `capacity` are the formulas
+ * themselves: called thousands of times without a note to find the worst combination, and once with a note to tell its
+ * steps.
  */
-export interface CheckSite<Response> {
+export interface CheckSite<Response extends Asked> {
   readonly ruleId: RuleId;
   readonly memberId: string;
   readonly place: Omit<Place, 'atIn'>;
   readonly unit: Unit;
   readonly clause?: ClauseRef;
-  /** combinations in which the rule asks anything */
+  /** combinations that the rule is asked in */
+  readonly purpose: Combination['purpose'];
+  /** responses of its purpose in which the rule asks anything; all where it is left out */
   readonly applies?: (response: Response) => boolean;
+  /** `stops` and `capacity` hear nothing of a response but its load duration: they are asked once for each */
+  readonly isByDuration?: boolean;
   /** what ends the question before any number: a broken rule, past the method, a capacity nobody gave */
   readonly stops?: (response: Response) => Verdict | null;
   readonly demand: (response: Response, note?: Note) => number;
@@ -36,23 +50,19 @@ export interface CheckSite<Response> {
 
 type Power = 1 | 2 | 3 | 4;
 
-/** What a response is called in rows: which combination and which scenario. */
-export interface Named {
-  readonly combinationId: string;
-  readonly scenario: string;
-}
-
 /** A set of responses and the sites that ask of them. */
-export interface CheckGroup<Response> {
+export interface CheckGroup<Response extends Asked> {
   readonly responses: readonly Response[];
-  readonly name: (response: Response) => Named;
+  /** which of several ways of one combination a response is, as rows name it */
+  readonly scenario?: (response: Response) => string;
   readonly sites: readonly CheckSite<Response>[];
 }
 
-export const siteKey = <R>(site: CheckSite<R>): string => checkKey(site.ruleId, site.memberId, site.place);
+export const siteKey = <R extends Asked>(site: CheckSite<R>): string =>
+  checkKey(site.ruleId, site.memberId, site.place);
 
 /** Verdict of a site in one response; with a note it writes the steps of the very numbers it judges. */
-export function verdictAt<R>(site: CheckSite<R>, response: R, note?: Note): Verdict {
+export function verdictAt<R extends Asked>(site: CheckSite<R>, response: R, note?: Note): Verdict {
   const stopped = site.stops?.(response) ?? null;
   if (stopped) return stopped;
   const demand = site.demand(response, note);
@@ -61,21 +71,30 @@ export function verdictAt<R>(site: CheckSite<R>, response: R, note?: Note): Verd
   return judge(quantity(demand, site.unit), quantity(capacity, site.unit), reason);
 }
 
+/** True where a rule asks something of a response. */
+export const isAsked = <R extends Asked>(site: CheckSite<R>, response: R): boolean =>
+  response.combination.purpose === site.purpose && (site.applies === undefined || site.applies(response));
+
 /** The worst of all responses as one row, with the ratio in every combination; null when the rule asks nothing here. */
-export function worstRow<R>(site: CheckSite<R>, group: CheckGroup<R>, labels: readonly string[]): CheckRow | null {
+function worstRow<R extends Asked>(
+  site: CheckSite<R>,
+  group: CheckGroup<R>,
+  labels: readonly string[],
+): CheckRow | null {
   const ratios = new Float64Array(group.responses.length).fill(NaN);
+  const allowedIn = allowance(site);
   let worst: { index: number; verdict: Verdict } | null = null;
   let bestRatio = -Infinity;
   let bestIndex = -1;
-  for (let i = 0; i < group.responses.length; i++) {
+  for (let i = 0; i < ratios.length; i++) {
     const response = group.responses[i]!;
-    if (site.applies && !site.applies(response)) continue;
-    const stopped = site.stops?.(response) ?? null;
+    if (!isAsked(site, response)) continue;
+    const { stopped, capacity } = allowedIn(response);
     if (stopped) {
       if (!worst || isWorse(stopped, worst.verdict)) worst = { index: i, verdict: stopped };
       continue;
     }
-    const ratio = site.demand(response) / site.capacity(response);
+    const ratio = site.demand(response) / capacity;
     ratios[i] = ratio;
     if (Number.isNaN(ratio) || ratio > bestRatio) {
       bestRatio = Number.isNaN(ratio) ? Infinity : ratio;
@@ -88,7 +107,6 @@ export function worstRow<R>(site: CheckSite<R>, group: CheckGroup<R>, labels: re
   }
   if (!worst) return null;
   const response = group.responses[worst.index]!;
-  const { combinationId, scenario } = group.name(response);
   const { verdict } = worst;
   const atIn = site.worstAt?.(response);
   return {
@@ -97,8 +115,8 @@ export function worstRow<R>(site: CheckSite<R>, group: CheckGroup<R>, labels: re
     ruleId: site.ruleId,
     memberId: site.memberId,
     place: atIn === undefined ? site.place : { ...site.place, atIn },
-    combinationId,
-    scenario,
+    combinationId: response.combination.id,
+    scenario: group.scenario?.(response) ?? '',
     clause: site.clause ?? RULES[site.ruleId].clause,
     ratios: { labels, values: ratios },
     spareIn:
@@ -112,16 +130,34 @@ export function worstRow<R>(site: CheckSite<R>, group: CheckGroup<R>, labels: re
   };
 }
 
+interface Allowance {
+  readonly stopped: Verdict | null;
+  readonly capacity: number;
+}
+
+/** What a site allows in a response, or what stops it there; worked out once for each load duration where that decides. */
+function allowance<R extends Asked>(site: CheckSite<R>): (response: R) => Allowance {
+  const ask = (response: R): Allowance => {
+    const stopped = site.stops?.(response) ?? null;
+    return { stopped, capacity: stopped ? NaN : site.capacity(response) };
+  };
+  if (!site.isByDuration) return ask;
+  const known = new Map<number, Allowance>();
+  return (response) => {
+    const { durationFactor } = response.combination;
+    const found = known.get(durationFactor) ?? ask(response);
+    known.set(durationFactor, found);
+    return found;
+  };
+}
+
 /** Where a range is known, the power that leaves less to spare or asks for more (safe side). */
 const powerFor = (power: Power | readonly [Power, Power], ratio: number): Power =>
   typeof power === 'number' ? power : power[ratio <= 1 ? 1 : 0];
 
 /** Rows of a group, in the order of its sites. */
-export function rowsOf<R>(group: CheckGroup<R>): readonly CheckRow[] {
-  const labels = group.responses.map((r) => {
-    const { combinationId, scenario } = group.name(r);
-    return `${combinationId}|${scenario}`;
-  });
+export function rowsOf<R extends Asked>(group: CheckGroup<R>): readonly CheckRow[] {
+  const labels = group.responses.map((r) => `${r.combination.id}|${group.scenario?.(r) ?? ''}`);
   return group.sites.flatMap((site) => worstRow(site, group, labels) ?? []);
 }
 

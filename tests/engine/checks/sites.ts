@@ -1,5 +1,5 @@
 import type { LineCheckContext } from '../../../src/engine/checks/line-context.ts';
-import { verdictAt, worstRow, type CheckSite } from '../../../src/engine/checks/site-of-check.ts';
+import { rowsOf, verdictAt, type CheckSite } from '../../../src/engine/checks/site-of-check.ts';
 import type { Verdict } from '../../../src/engine/check.ts';
 import type { LineResponse } from '../../../src/engine/frame/line-frame.ts';
 import type { LineMesh } from '../../../src/engine/frame/line-mesh.ts';
@@ -48,15 +48,7 @@ export const verdict = (site: Site, response: LineResponse): Verdict => verdictA
 
 /** Row of a site over responses of one's own; null when the rule asks nothing in any of them. */
 export const rowOver = (site: Site, responses: readonly LineResponse[]) =>
-  worstRow(
-    site,
-    {
-      responses,
-      name: (r) => ({ combinationId: r.combination.id, scenario: r.braceModel }),
-      sites: [site],
-    },
-    responses.map((r) => r.combination.id),
-  );
+  rowsOf({ responses, scenario: (r) => r.braceModel, sites: [site] })[0] ?? null;
 
 const grown = (stick: Stick | null, by: number): Stick | null =>
   stick?.kind === 'round'

@@ -6,7 +6,7 @@ import type { Note } from '../../note.ts';
 import { put } from '../../note.ts';
 import { quantity } from '../../units.ts';
 import type { CheckSite } from '../site-of-check.ts';
-import { forcePut, isStrength, valuesIn, type LineCheckContext } from '../line-context.ts';
+import { forcePut, valuesIn, type LineCheckContext } from '../line-context.ts';
 import { adjustedBending } from '../wood/bending.ts';
 import { durationFactor } from '../wood/duration.ts';
 import { roundStability, sawnStability } from './sawn-stability.ts';
@@ -35,7 +35,8 @@ export function beamBendingSite(context: LineCheckContext, on: BeamStretch): Che
     memberId: on.beam.id,
     place,
     unit: 'psi',
-    applies: isStrength,
+    purpose: 'strength',
+    isByDuration: true,
     stops: (r) => (stability(r.combination.durationFactor).outside ? outside({ code: 'rollsOver', values: {} }) : null),
     demand: (r, note) => {
       const s = worst(r);
@@ -108,7 +109,8 @@ function typedBendingSite(context: LineCheckContext, on: BeamStretch): CheckSite
     memberId: on.beam.id,
     place: { kind: on.stretch.kind, name: on.stretch.name },
     unit: 'lb·in',
-    applies: isStrength,
+    purpose: 'strength',
+    isByDuration: true,
     demand: (r, note) => {
       const s = worst(r);
       note?.({

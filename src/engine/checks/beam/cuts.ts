@@ -64,7 +64,7 @@ function cutSite(
     memberId: on.beam.id,
     place: { kind: 'joint', name: cut.id },
     unit: 'in',
-    applies: isStrength,
+    purpose: 'strength',
     stops: (r) => {
       if (cutIsStretched(cut, r.values[station.moment]!) && !mayTurn)
         return outside({ code: 'cutInTension', values: {} }, quantity(cut.depthIn, 'in'));

@@ -34,7 +34,7 @@ export function sagSites(context: LineCheckContext, on: BeamStretch): readonly C
     memberId: on.beam.id,
     place: { kind: on.stretch.kind, name: on.stretch.name },
     unit: 'in',
-    applies: (r) => r.combination.purpose === purpose,
+    purpose,
     demand: (r, note) => {
       const s = worst(r);
       note?.({

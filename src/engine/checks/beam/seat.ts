@@ -7,7 +7,7 @@ import { put, type Note } from '../../note.ts';
 import { clause } from '../../../data/sources.ts';
 import { quantity } from '../../units.ts';
 import type { CheckSite } from '../site-of-check.ts';
-import { isStrength, valuesIn, type LineCheckContext } from '../line-context.ts';
+import { valuesIn, type LineCheckContext } from '../line-context.ts';
 import { fromFrame, ratedSite } from '../joints/rated-site.ts';
 import { togetherSite } from '../joints/together-site.ts';
 import { adjustedAcrossGrain, bearingAreaFactor, bearingStress, needsEndPlate } from '../wood/bearing.ts';
@@ -43,7 +43,9 @@ function pressed(seat: SeatGeometry, pin: PinForce, isKnown: boolean) {
   const down = (r: LineResponse): number => Math.max(0, pin.down(r.values));
   return {
     unit: 'psi',
-    applies: (r: LineResponse) => isStrength(r) && pin.down(r.values) > 0,
+    purpose: 'strength',
+    isByDuration: true,
+    applies: (r: LineResponse) => pin.down(r.values) > 0,
     stops: () =>
       isKnown && isCut
         ? null

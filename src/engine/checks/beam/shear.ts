@@ -7,7 +7,7 @@ import type { SeatGeometry } from '../../geometry/shelter.ts';
 import { put } from '../../note.ts';
 import { quantity } from '../../units.ts';
 import type { CheckSite } from '../site-of-check.ts';
-import { forcePut, isStrength, tellForce, valuesIn, type LineCheckContext } from '../line-context.ts';
+import { forcePut, tellForce, valuesIn, type LineCheckContext } from '../line-context.ts';
 import { durationFactor } from '../wood/duration.ts';
 import { adjustedShear, rectangularEndNotchShear, roundEndNotchShear } from '../wood/shear.ts';
 import { worstStation, type BeamStation, type BeamStretch } from './beam-sections.ts';
@@ -29,7 +29,8 @@ export function beamShearSite(context: LineCheckContext, on: BeamStretch): Check
     memberId: on.beam.id,
     place: { kind: on.stretch.kind, name: on.stretch.name },
     unit,
-    applies: isStrength,
+    purpose: 'strength',
+    isByDuration: true,
     demand: (r, note) => {
       const s = worst(r);
       note?.({
@@ -107,7 +108,8 @@ export function endNotchSite(context: LineCheckContext, on: BeamStretch, cut: En
     place: { kind: 'support', name: `${cut.name}@${on.stretch.name}` },
     unit: 'lb',
     clause: remembered('NDS', '3.4.3.2'),
-    applies: isStrength,
+    purpose: 'strength',
+    isByDuration: true,
     stops: () =>
       cut.depthIn > cut.diameterIn / 4
         ? breaks({ code: 'cutTooDeep', values: { depthIn: cut.depthIn, limitIn: cut.diameterIn / 4 } })

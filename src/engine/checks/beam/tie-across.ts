@@ -10,11 +10,11 @@ import type { Project } from '../../project/model.ts';
 import { quantity } from '../../units.ts';
 import { checkSource, plainSource, type CheckSource } from '../check-source.ts';
 import { ratedSite } from '../joints/rated-site.ts';
-import { plainRow } from '../site-of-check.ts';
+import { plainRow, type Asked } from '../site-of-check.ts';
 import { durationFactor } from '../wood/duration.ts';
 
 /** The push across is one greatest force of all combinations; it lasts as long as wind does. */
-const WIND = { combination: { purpose: 'strength', durationFactor: durationFactor('tenMinutes') } } as const;
+const WIND: Asked = { combination: { id: '', purpose: 'strength', durationFactor: durationFactor('tenMinutes') } };
 
 /** A beam on one of its posts. */
 interface Seat {
@@ -47,9 +47,8 @@ export function beamAcrossChecks(
   }
   return checkSource({
     responses: [WIND],
-    name: () => ({ combinationId: '', scenario: '' }),
     sites: seats.map((seat) =>
-      ratedSite<typeof WIND>({
+      ratedSite<Asked>({
         ...at(seat),
         capacity: capacityOf(project, 'beamPost', jointKey('beamPost', seat.beam.id, seat.post.id)),
         part: 'across',

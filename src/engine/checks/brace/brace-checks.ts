@@ -12,7 +12,7 @@ import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
 import type { Project } from '../../project/model.ts';
 import { quantity } from '../../units.ts';
 import type { CheckSite } from '../site-of-check.ts';
-import { isStrength, tellForce, valuesIn, type LineCheckContext } from '../line-context.ts';
+import { tellForce, valuesIn, type LineCheckContext } from '../line-context.ts';
 import { fromFrame, ratedSite } from '../joints/rated-site.ts';
 import {
   adjustedCompression,
@@ -106,7 +106,8 @@ function axialSites(
       ...at,
       ruleId: 'brace.push',
       unit: 'psi',
-      applies: isStrength,
+      purpose: 'strength',
+      isByDuration: true,
       demand: (r, note) => {
         if (note) {
           tellForce(context, r, index, 'P', 'lb', 'push in the brace', note);
@@ -130,7 +131,8 @@ function axialSites(
       ...at,
       ruleId: 'brace.pull',
       unit: 'psi',
-      applies: isStrength,
+      purpose: 'strength',
+      isByDuration: true,
       demand: (r, note) => {
         if (note) tellForce(context, r, index, 'P', 'lb', 'push in the brace (pull is below zero)', note);
         return stress(
@@ -162,7 +164,8 @@ function axialSites(
       ...at,
       ruleId: 'brace.slender',
       unit: '1',
-      applies: isStrength,
+      purpose: 'strength',
+      isByDuration: true,
       demand: (_, note) => {
         if (note) sizes.tell(note);
         return slenderness(length, sizes.sideIn, note);

@@ -4,7 +4,7 @@ import type { BraceGeometry, RoundStick, SawnStick } from '../../geometry/shelte
 import type { DesignValues } from '../../material/values.ts';
 import { put, type Note, type Put } from '../../note.ts';
 import { quantity, radiansFromDegrees } from '../../units.ts';
-import { isStrength, tellForce, type LineCheckContext } from '../line-context.ts';
+import { tellForce, type LineCheckContext } from '../line-context.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { adjustedCompression, axialStress } from '../wood/column.ts';
 import { contactArea, endsOf } from './brace-ends.ts';
@@ -35,7 +35,8 @@ export function braceCrushingSite(
     memberId: brace.id,
     place: { kind: 'whole', name: '' },
     unit: 'psi',
-    applies: isStrength,
+    purpose: 'strength',
+    isByDuration: true,
     demand: (r, note) => {
       if (note) {
         tellForce(context, r, index, 'P', 'lb', 'push in the brace', note);

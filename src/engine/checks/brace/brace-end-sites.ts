@@ -7,7 +7,7 @@ import type { DesignValues } from '../../material/values.ts';
 import { put, type Note } from '../../note.ts';
 import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
 import { quantity } from '../../units.ts';
-import { isStrength, valuesIn, type LineCheckContext } from '../line-context.ts';
+import { valuesIn, type LineCheckContext } from '../line-context.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { bearingAtAngle, bearingStress } from '../wood/bearing.ts';
 import { angleToGrain, forceAlongLog, forceSquareToLog, shearBeyondShoulder, shoulderArea } from '../wood/brace-end.ts';
@@ -53,7 +53,8 @@ function squareSite(
     memberId: brace.id,
     place: { kind: 'end', name: end.which },
     unit: 'psi',
-    applies: isStrength,
+    purpose: 'strength',
+    isByDuration: true,
     stops: () =>
       area > 0
         ? null
@@ -132,7 +133,8 @@ function alongSites(
       memberId: brace.id,
       place,
       unit: 'psi',
-      applies: isStrength,
+      purpose: 'strength',
+      isByDuration: true,
       stops: () => (width > 0 ? null : notGiven({ code: 'braceEndHasNoFlat', values: { member: brace.label } })),
       demand: (r, note) => {
         tellPush(r, push, note);
@@ -147,7 +149,8 @@ function alongSites(
       memberId: brace.id,
       place,
       unit: 'lb',
-      applies: isStrength,
+      purpose: 'strength',
+      isByDuration: true,
       stops: () =>
         width > 0 && end.beyondIn > 0 ? null : notGiven({ code: 'braceEndHasNoFlat', values: { member: brace.label } }),
       demand: (r, note) => {

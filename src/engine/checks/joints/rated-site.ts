@@ -1,18 +1,12 @@
 import { clause } from '../../../data/sources.ts';
 import type { RuleId } from '../../../data/rules.ts';
 import { asksNothing, type Place } from '../../check.ts';
-import type { Combination } from '../../loads/combination.ts';
 import { message } from '../../message.ts';
 import { put, type Note } from '../../note.ts';
 import type { Capacity } from '../../project/model.ts';
 import { quantity } from '../../units.ts';
-import type { CheckSite } from '../site-of-check.ts';
+import type { Asked, CheckSite } from '../site-of-check.ts';
 import { ratedPart, type JointPart, type RatedPart } from './rated.ts';
-
-/** All that a rating asks of a combination: whether it is one of strength, and how long it lasts. */
-interface Combined {
-  readonly combination: Pick<Combination, 'purpose' | 'durationFactor'>;
-}
 
 export interface RatedAsk<R> {
   readonly ruleId: RuleId;
@@ -30,7 +24,7 @@ export interface RatedAsk<R> {
  * A joint asked in one direction, in every combination, each with its own duration. Without a capacity the row still
  * shows the greatest demand; bare contact of which nothing is asked passes and says so.
  */
-export function ratedSite<R extends Combined>(ask: RatedAsk<R>): CheckSite<R> {
+export function ratedSite<R extends Asked>(ask: RatedAsk<R>): CheckSite<R> {
   const { ruleId, memberId, place, capacity, part, unit = 'lb', force } = ask;
   // a rating depends on the load duration alone: worked out once for each
   const byDuration = new Map<number, RatedPart>();
@@ -46,7 +40,8 @@ export function ratedSite<R extends Combined>(ask: RatedAsk<R>): CheckSite<R> {
     memberId,
     place,
     unit,
-    applies: (r) => r.combination.purpose === 'strength',
+    purpose: 'strength',
+    isByDuration: ratedPart(capacity, part, 1).ok,
     stops: (r) => {
       const answer = rated(r);
       if (answer.ok) return null;

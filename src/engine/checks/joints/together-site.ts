@@ -1,16 +1,11 @@
 import { clause } from '../../../data/sources.ts';
 import type { RuleId } from '../../../data/rules.ts';
 import type { Place } from '../../check.ts';
-import type { Combination } from '../../loads/combination.ts';
 import { put, type Note } from '../../note.ts';
 import type { Capacity } from '../../project/model.ts';
 import { quantity } from '../../units.ts';
-import type { CheckSite } from '../site-of-check.ts';
+import type { Asked, CheckSite } from '../site-of-check.ts';
 import { ratedPart, type JointPart } from './rated.ts';
-
-interface Combined {
-  readonly combination: Pick<Combination, 'purpose' | 'durationFactor'>;
-}
 
 export interface TogetherAsk<R> {
   readonly ruleId: RuleId;
@@ -26,30 +21,22 @@ export interface TogetherAsk<R> {
  * bears two directions together is its maker's to say, and a straight sum is the harshest usual answer).
  * @returns null where a direction has no rating above zero: the row of that direction says so
  */
-export function togetherSite<R extends Combined>(ask: TogetherAsk<R>): CheckSite<R> | null {
+export function togetherSite<R extends Asked>(ask: TogetherAsk<R>): CheckSite<R> | null {
   const { ruleId, memberId, place, capacity, parts } = ask;
-  const ratings = new Map<string, number>();
-  const ratingOf = (part: JointPart, CD: number, note?: Note): number => {
-    const key = `${part} ${CD}`;
-    const known = note ? undefined : ratings.get(key);
-    if (known !== undefined) return known;
-    const rated = ratedPart(capacity, part, CD, note);
-    const found = rated.ok ? rated.capacityLb : NaN;
-    ratings.set(key, found);
-    return found;
-  };
-  if (parts.some(({ part }) => !(ratingOf(part, 1) > 0))) return null;
+  const asked = parts.map(({ part, force }) => ({ part, force, ratingIn: ratingByDuration(capacity, part) }));
+  if (asked.some(({ ratingIn }) => !(ratingIn(1) > 0))) return null;
   return {
     ruleId,
     memberId,
     place,
     unit: '1',
-    applies: (r) => r.combination.purpose === 'strength',
+    purpose: 'strength',
+    isByDuration: true,
     demand: (r, note) => {
       let sum = 0;
       const shares = [];
-      for (const { part, force } of parts) {
-        const share = force(r, note) / ratingOf(part, r.combination.durationFactor, note);
+      for (const { part, force, ratingIn } of asked) {
+        const share = force(r, note) / ratingIn(r.combination.durationFactor, note);
         sum += share;
         if (note) shares.push(put(part, share, '1', `share of its rating, ${part}`));
       }
@@ -64,5 +51,18 @@ export function togetherSite<R extends Combined>(ask: TogetherAsk<R>): CheckSite
       return sum;
     },
     capacity: () => 1,
+  };
+}
+
+/** A rating of one direction, worked out once for each load duration; NaN where it is not given. */
+function ratingByDuration(capacity: Capacity, part: JointPart): (CD: number, note?: Note) => number {
+  const known = new Map<number, number>();
+  return (CD, note) => {
+    const found = note ? undefined : known.get(CD);
+    if (found !== undefined) return found;
+    const rated = ratedPart(capacity, part, CD, note);
+    const pounds = rated.ok ? rated.capacityLb : NaN;
+    known.set(CD, pounds);
+    return pounds;
   };
 }

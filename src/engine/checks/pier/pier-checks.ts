@@ -11,7 +11,7 @@ import { quantity } from '../../units.ts';
 import { requiredEmbedment } from '../ground/embedded-post.ts';
 import { baseOfPier, padProjection, pierWeight, soilAbovePad, soilReplaced, upliftResistance } from '../ground/pier.ts';
 import { soilPressure } from '../ground/soil-pressure.ts';
-import { isStrength, type LineCheckContext } from '../line-context.ts';
+import { type LineCheckContext } from '../line-context.ts';
 import { plainRow, type CheckSite } from '../site-of-check.ts';
 
 /** Pier under every post of an analysed line: pressed down, lifted, pushed along the line. */
@@ -38,7 +38,7 @@ function sitesOf(context: LineCheckContext, chain: PostChain, foot: PierFoot): r
   const buried = buriedIn(post, foot);
   const soil = project.site.soil;
   const typedWeight = insteadOf(project, 'pierWeightLb', post.id);
-  const at = { memberId: post.id, place: { kind: 'whole', name: '' }, applies: isStrength } as const;
+  const at = { memberId: post.id, place: { kind: 'whole', name: '' }, purpose: 'strength' } as const;
   const tellFoot = (r: LineResponse, note: Note): void =>
     note({
       symbol: 'N',
@@ -103,6 +103,7 @@ function sitesOf(context: LineCheckContext, chain: PostChain, foot: PierFoot): r
   const uplift: CheckSite<LineResponse> = {
     ...at,
     ruleId: 'pier.uplift',
+    isByDuration: true,
     unit: 'lb',
     demand: (r, note) => {
       if (note) tellFoot(r, note);
@@ -117,6 +118,7 @@ function sitesOf(context: LineCheckContext, chain: PostChain, foot: PierFoot): r
   const sideways: CheckSite<LineResponse> = {
     ...at,
     ruleId: 'pier.sideways',
+    isByDuration: true,
     unit: 'ft',
     stops: () => (soil.lateralPsfPerFt.value === null ? notGiven({ code: 'soilNotGiven', values: {} }) : null),
     demand: (r, note) => {
@@ -177,7 +179,7 @@ function turningSite(chain: PostChain, index: number): CheckSite<LineResponse> {
     memberId: chain.memberId,
     place: { kind: 'joint', name: 'foot' },
     unit: 'lb·in',
-    applies: isStrength,
+    purpose: 'strength',
     stops: (r) => notGiven({ code: 'footTurningNotRated', values: {} }, quantity(moment(r), 'lb·in')),
     demand: moment,
     capacity: () => NaN,

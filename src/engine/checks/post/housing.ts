@@ -4,7 +4,6 @@ import type { LineResponse } from '../../frame/line-frame.ts';
 import type { PostChain } from '../../frame/read-response.ts';
 import { put } from '../../note.ts';
 import { quantity } from '../../units.ts';
-import { isStrength } from '../line-context.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import type { PostStation } from './post-stations.ts';
 
@@ -20,7 +19,8 @@ export function housingSites(chain: PostChain, stations: readonly PostStation[])
         memberId: chain.memberId,
         place: { kind: 'joint', name: `at-${s.atIn.toFixed(1)}` },
         unit: 'in',
-        applies: isStrength,
+        purpose: 'strength',
+        isByDuration: true,
         stops: () =>
           depth > limit + 1e-9
             ? breaks({ code: 'housingTooDeep', values: { member: chain.post.label, depthIn: depth, limitIn: limit } })

@@ -5,7 +5,7 @@ import type { DesignValues } from '../../material/values.ts';
 import { put, type Note } from '../../note.ts';
 import { quantity } from '../../units.ts';
 import { STRETCHED_CUT } from '../beam/bending.ts';
-import { forcePut, isStrength, tellForce, valuesIn, type LineCheckContext } from '../line-context.ts';
+import { forcePut, tellForce, valuesIn, type LineCheckContext } from '../line-context.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { adjustedCompression, GREATEST_SLENDERNESS, slenderness } from '../wood/column.ts';
 import { acrossMoment } from './across-wind.ts';
@@ -30,7 +30,7 @@ function woodSites(
 ): readonly CheckSite<LineResponse>[] {
   const planes = columnPlanes(context.project, chain.post, values);
   const stations = postStations(context, chain);
-  const at = { memberId: chain.memberId, applies: isStrength } as const;
+  const at = { memberId: chain.memberId, purpose: 'strength', isByDuration: true } as const;
   const whole = { kind: 'whole', name: '' } as const;
   const area = planes[0]!.areaIn2;
   return [
@@ -91,7 +91,8 @@ function slenderSite(chain: PostChain, plane: ColumnPlane): CheckSite<LineRespon
     memberId: chain.memberId,
     place: { kind: 'whole', name: plane.direction },
     unit: '1',
-    applies: isStrength,
+    purpose: 'strength',
+    isByDuration: true,
     demand: (_, note) => {
       if (note) plane.tell(note);
       return slenderness(plane.length.lengthIn, plane.sideIn, note);
@@ -117,7 +118,8 @@ function crushingSite(
     memberId: chain.memberId,
     place: { kind: 'whole', name: '' },
     unit: 'psi',
-    applies: isStrength,
+    purpose: 'strength',
+    isByDuration: true,
     demand: (r, note) => {
       const s = worst(r);
       note?.({
@@ -180,7 +182,8 @@ function interactionSite(
     memberId: chain.memberId,
     place: { kind: 'whole', name: '' },
     unit: '1',
-    applies: isStrength,
+    purpose: 'strength',
+    isByDuration: true,
     demand: (r, note) => {
       const s = worst(r);
       if (note) {
@@ -239,7 +242,9 @@ function tensionSite(
     memberId: chain.memberId,
     place: { kind: 'whole', name: '' },
     unit: '1',
-    applies: (r) => isStrength(r) && stations.some((s) => r.values[s.axial]! > 1e-6),
+    purpose: 'strength',
+    isByDuration: true,
+    applies: (r) => stations.some((s) => r.values[s.axial]! > 1e-6),
     demand: (r, note) => {
       const s = worst(r);
       if (note) {

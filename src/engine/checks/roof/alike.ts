@@ -1,7 +1,7 @@
 import { checkKey } from '../../check.ts';
 import type { CheckRow } from '../../evaluation.ts';
 import { checkSource, type CheckSource } from '../check-source.ts';
-import type { CheckGroup } from '../site-of-check.ts';
+import type { Asked, CheckGroup } from '../site-of-check.ts';
 
 /** Members in sets that are alike, in the order of their first. */
 export function alikeSets<M>(members: readonly M[], likeness: (member: M) => unknown): readonly (readonly M[])[] {
@@ -20,7 +20,7 @@ export const nearly = (lengthIn: number | null): number | null =>
   lengthIn === null ? null : Math.round(lengthIn * 1000);
 
 /** Checks of the first of some alike members, told of each of them under its own name. */
-export function alikeSource<R>(group: CheckGroup<R>, memberIds: readonly string[]): CheckSource {
+export function alikeSource<R extends Asked>(group: CheckGroup<R>, memberIds: readonly string[]): CheckSource {
   const first = checkSource(group);
   return {
     rows: () => {

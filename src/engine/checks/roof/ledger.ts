@@ -45,13 +45,13 @@ function fixingSource(context: RoofCheckContext, line: LedgerLine, rafters: Raft
     return plainSource(unasked(['ledger.fixing'], line.id, notGiven(message('ledgerSpacingNotGiven'))));
   return checkSource({
     responses,
-    name: (r) => ({ combinationId: r.combination.id, scenario: '' }),
     sites: [
       {
         ruleId: 'ledger.fixing',
         memberId: line.id,
         place: { kind: 'whole', name: '' },
         unit: '1',
+        purpose: 'strength',
         stops: (r) => firstProblem(sharesOf(capacity, spacingIn, r)),
         demand: (r, note) => sumOfShares(sharesOf(capacity, spacingIn, r, note), note),
         capacity: () => 1,

@@ -16,13 +16,13 @@ import { tellPurlinLoad } from './purlin-telling.ts';
 import { typedCapacity } from './rafter-typed.ts';
 
 type Site = CheckSite<PurlinResponse>;
-type Base = Pick<Site, 'ruleId' | 'memberId' | 'place' | 'applies'>;
+type Base = Pick<Site, 'ruleId' | 'memberId' | 'place' | 'purpose'>;
 
 const baseOf = (loading: PurlinLoading, stretch: PurlinStretch): Base => ({
   ruleId: 'purlin.bending',
   memberId: loading.purlin.id,
   place: { kind: stretch.kind, name: stretch.kind },
-  applies: (r) => r.combination.purpose === 'strength',
+  purpose: 'strength',
 });
 
 /**

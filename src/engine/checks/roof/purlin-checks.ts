@@ -5,7 +5,7 @@ import { message } from '../../message.ts';
 import { plainSource, type CheckSource } from '../check-source.ts';
 import { alikeSets, alikeSource, nearly } from './alike.ts';
 import { handCut, raftersOn, refused, unasked, weightProblem, writtenPlane, type RoofCheckContext } from './context.ts';
-import { purlinLoading, type PurlinResponse } from './purlin-loading.ts';
+import { purlinLoading } from './purlin-loading.ts';
 import { purlinStickSites, type JudgedStick } from './purlin-stick.ts';
 import { purlinTieSites } from './purlin-tie.ts';
 
@@ -27,9 +27,8 @@ export function purlinChecks(context: RoofCheckContext): readonly CheckSource[] 
       ...('verdict' in judged ? [] : purlinStickSites(loading, judged)),
       ...(wind.ok ? purlinTieSites(context, loading) : []),
     ];
-    const name = (r: PurlinResponse) => ({ combinationId: r.combination.id, scenario: '' });
     return [
-      alikeSource({ responses, name, sites }, ids),
+      alikeSource({ responses, sites }, ids),
       ...('verdict' in judged ? [plain(STICK_RULES, judged.verdict)] : []),
       ...(wind.ok ? [] : [plain(['purlin.tie'], refused(wind))]),
     ];

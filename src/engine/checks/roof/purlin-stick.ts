@@ -39,11 +39,11 @@ function bendingSite(loading: PurlinLoading, stretch: PurlinStretch, judged: Jud
     : roundPurlinBending(loading, stretch, judged.stick, judged.values);
 }
 
-const shearBase = (loading: PurlinLoading): Pick<Site, 'ruleId' | 'memberId' | 'place' | 'applies'> => ({
+const shearBase = (loading: PurlinLoading): Pick<Site, 'ruleId' | 'memberId' | 'place' | 'purpose'> => ({
   ruleId: 'purlin.shear',
   memberId: loading.purlin.id,
   place: { kind: 'whole', name: '' },
-  applies: (r) => r.combination.purpose === 'strength',
+  purpose: 'strength',
 });
 
 function shearForce(loading: PurlinLoading, r: PurlinResponse, note?: Note): number {
@@ -102,7 +102,7 @@ const sagSite = (loading: PurlinLoading, stretch: PurlinStretch, EI: number): Si
   memberId: loading.purlin.id,
   place: { kind: stretch.kind, name: stretch.kind },
   unit: 'in',
-  applies: (r) => r.combination.purpose === 'sag',
+  purpose: 'sag',
   demand: (r, note) => {
     if (note) tellPurlinLoad(loading, r, note);
     return stretchSag(stretch, r.square, EI, note);

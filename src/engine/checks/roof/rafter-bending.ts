@@ -11,7 +11,7 @@ import { durationFactor } from '../wood/duration.ts';
 import type { RoofCheckContext } from './context.ts';
 import { SegmentBending, type PressedEdge } from './rafter-allowable.ts';
 import type { RafterLoading, Segment } from './rafter-loading.ts';
-import { isStrength, type Influence, type RafterResponse } from './rafter-responses.ts';
+import { type Influence, type RafterResponse } from './rafter-responses.ts';
 import { tellEffect } from './rafter-telling.ts';
 import type { RafterStation } from './rafter-stations.ts';
 
@@ -92,7 +92,7 @@ export function rafterBendingSite(
     memberId: loading.rafter.id,
     place: { kind: segment.kind, name: segment.name },
     unit: 'psi',
-    applies: isStrength,
+    purpose: 'strength',
     stops,
     demand,
     capacity,

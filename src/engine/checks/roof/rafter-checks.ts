@@ -67,9 +67,8 @@ export function rafterChecks(context: RoofCheckContext): RafterChecks {
     const stick = stickSites(context, loading, influence);
     const ties = loading.wind.ok ? tieSites(context, loading, influence) : [];
     const sites = [...('verdict' in stick ? [] : stick), ...ties];
-    const name = (r: RafterResponse) => ({ combinationId: r.combination.id, scenario: '' });
     sources.push(
-      alikeSource({ responses, name, sites }, ids),
+      alikeSource({ responses, sites }, ids),
       plainSource(ids.flatMap((id) => unjudged(loading, stick, id))),
     );
   }

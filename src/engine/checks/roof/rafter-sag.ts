@@ -28,7 +28,7 @@ export function rafterSagSites(
     memberId: loading.rafter.id,
     place: { kind: segment.kind, name: segment.name },
     unit: 'in',
-    applies: (r) => r.combination.purpose === purpose,
+    purpose,
     demand: (r, note) => {
       if (note) tellSag(loading, influence, r, worst(r), kcr, note);
       return Math.abs(r.sags[worst(r)]!);

@@ -10,7 +10,7 @@ import type { CheckSite } from '../site-of-check.ts';
 import { adjustedAcrossGrain, bearingAreaFactor, bearingStress } from '../wood/bearing.ts';
 import type { Bearer } from './bearers.ts';
 import type { RafterLoading } from './rafter-loading.ts';
-import { isStrength, type Influence, type RafterResponse } from './rafter-responses.ts';
+import { type Influence, type RafterResponse } from './rafter-responses.ts';
 import { tellReaction } from './rafter-telling.ts';
 import { depthAt, squareSeatCut } from './rafter-stations.ts';
 
@@ -42,7 +42,8 @@ export function rafterSeatSite(
     memberId: loading.rafter.id,
     place: { kind: 'support', name: loading.run.supportLines[support]! },
     unit: 'psi',
-    applies: (r) => isStrength(r) && r.greatest[support]! > 0,
+    purpose: 'strength',
+    applies: (r) => r.greatest[support]! > 0,
     stops: () => {
       if (bearer.isMissing) return notGiven(message('memberNotGiven', { member: bearer.line.id }));
       return lengthIn > 0 && widthIn > 0 ? null : notGiven(message('seatLengthUnknown'));

@@ -16,7 +16,7 @@ import {
   roundShearStress,
 } from '../wood/shear.ts';
 import type { RafterLoading, Segment } from './rafter-loading.ts';
-import { isStrength, stationsOf, worstIndex, type Influence, type RafterResponse } from './rafter-responses.ts';
+import { stationsOf, worstIndex, type Influence, type RafterResponse } from './rafter-responses.ts';
 import { tellEffect } from './rafter-telling.ts';
 import { squareSeatCut, type RafterStation } from './rafter-stations.ts';
 import { typedCapacity } from './rafter-typed.ts';
@@ -74,7 +74,7 @@ export function rafterShearSite(
     memberId: loading.rafter.id,
     place: { kind: segment.kind, name: segment.name },
     unit: 'psi',
-    applies: isStrength,
+    purpose: 'strength',
     demand: (r, note) => {
       const { index, side } = worst(r);
       if (note) tellShear(loading, influence, r, index, side, note);
@@ -135,7 +135,7 @@ export function rafterSeatShearSites(
       place: { kind: 'support', name: loading.run.supportLines[i]! },
       unit: 'lb',
       clause: remembered('NDS', '3.4.3.2, 4.4.3'),
-      applies: isStrength,
+      purpose: 'strength',
       stops: () => (cutIn > limitIn ? breaks(message('cutTooDeep', { depthIn: cutIn, limitIn })) : null),
       demand: (r, note) => {
         if (note) tellShear(loading, influence, r, station.index, sideOf(r), note);
@@ -165,7 +165,7 @@ export function typedRafterShearSite(
     memberId: loading.rafter.id,
     place: { kind: segment.kind, name: segment.name },
     unit: 'lb',
-    applies: isStrength,
+    purpose: 'strength',
     demand: (r, note) => {
       const { index, side } = worst(r);
       if (note) tellShear(loading, influence, r, index, side, note);

@@ -6,7 +6,7 @@ import { put, type Note } from '../../note.ts';
 import { quantity } from '../../units.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import type { RafterLoading, Segment } from './rafter-loading.ts';
-import { isStrength, stationsOf, worstIndex, type Influence, type RafterResponse } from './rafter-responses.ts';
+import { stationsOf, worstIndex, type Influence, type RafterResponse } from './rafter-responses.ts';
 import { tellEffect } from './rafter-telling.ts';
 
 /** A typed section is judged by moment against what its maker allows. */
@@ -23,7 +23,7 @@ export function typedRafterBendingSite(
     memberId: loading.rafter.id,
     place: { kind: segment.kind, name: segment.name },
     unit: 'lb·in',
-    applies: isStrength,
+    purpose: 'strength',
     demand: (r, note) => {
       const told = { symbol: 'M', words: 'greatest moment', unit: 'lb·in', perLoadUnit: 'in2' } as const;
       if (note) tellEffect(loading, r, { ...told, of: influence.moments, at: worst(r) }, note);

@@ -11,6 +11,7 @@ import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
 import { quantity, radiansFromDegrees } from '../../units.ts';
 import { checkSource, plainSource, type CheckSource } from '../check-source.ts';
 import { ratedSite } from '../joints/rated-site.ts';
+import { ASKED_ONCE } from '../site-of-check.ts';
 import { purlinsOn, raftersOn, refused, unasked, writtenPlane, type RoofCheckContext } from './context.ts';
 import { greatestGap } from './rafter-allowable.ts';
 
@@ -31,14 +32,14 @@ function spanSource(context: RoofCheckContext, plane: PlaneGeometry): CheckSourc
     return value;
   };
   return checkSource({
-    responses: [{ combinationId: '', scenario: '' }],
-    name: (r) => r,
+    responses: [ASKED_ONCE],
     sites: [
       {
         ruleId: 'sheet.span',
         memberId: plane.id,
         place: { kind: 'whole', name: '' },
         unit: 'in',
+        purpose: 'strength',
         stops: () => (ratedSpanIn === null ? notGiven(message('spanNotRated'), quantity(gapIn, 'in')) : null),
         demand: (_, note) => tell('s', 'widest gap between rows under the sheet', gapIn, note),
         capacity: (_, note) => tell('sr', 'rated span of the sheet', ratedSpanIn ?? NaN, note),
@@ -88,7 +89,6 @@ function upliftSource(context: RoofCheckContext, plane: PlaneGeometry): CheckSou
   const weight = coveringLight(context, plane) * Math.cos(radiansFromDegrees(plane.slopeDeg));
   return checkSource({
     responses: sheetResponses(wind.cases, weight),
-    name: (r) => ({ combinationId: r.combination.id, scenario: '' }),
     sites: [
       ratedSite<SheetResponse>({
         ruleId: 'sheet.uplift',

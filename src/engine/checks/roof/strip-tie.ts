@@ -82,7 +82,6 @@ function askedSource(
 ): CheckSource {
   return checkSource({
     responses: greatestForces(onLine, line.id, forceAt),
-    name: (r) => ({ combinationId: r.combination.id, scenario: '' }),
     sites: [
       ratedSite<LineForce>({
         ruleId,
@@ -160,7 +159,7 @@ function togetherSource(
     }
   }
   const responses = [...worst.values()];
-  return [checkSource({ responses, name: (r) => ({ combinationId: r.combination.id, scenario: '' }), sites: [site] })];
+  return [checkSource({ responses, sites: [site] })];
 }
 
 function greatestForces(

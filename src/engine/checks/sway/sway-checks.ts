@@ -32,7 +32,9 @@ export function swayAlongSites(context: LineCheckContext, holdsItself: boolean):
       memberId: context.line.id,
       place: { kind: 'support', name: chain.memberId },
       unit: 'in',
-      applies: (r) => isStrength(r) && !r.held && r.combination.swaysAlong,
+      purpose: 'strength',
+      isByDuration: true,
+      applies: (r) => !r.held && r.combination.swaysAlong,
       demand: (r, note) => {
         note?.({
           symbol: 'Δ',

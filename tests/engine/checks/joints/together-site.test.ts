@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { togetherSite } from '../../../../src/engine/checks/joints/together-site.ts';
-import { verdictAt } from '../../../../src/engine/checks/site-of-check.ts';
+import { verdictAt, type Asked } from '../../../../src/engine/checks/site-of-check.ts';
 import { evaluate } from '../../../../src/engine/evaluate.ts';
 import type { RuleId } from '../../../../src/data/rules.ts';
 import { stepsOf } from '../../../../src/engine/note.ts';
@@ -13,18 +13,17 @@ const rating = (pullLb: number | null, alongLb: number | null, durationIncluded 
   parts: { pushLb: null, pullLb, alongLb, acrossLb: null },
   durationIncluded,
 });
-interface Asked {
-  readonly combination: { readonly purpose: 'strength'; readonly durationFactor: number };
+interface TwoWays extends Asked {
   readonly pull: number;
   readonly along: number;
 }
-const asked = (pull: number, along: number, durationFactor = 1.6): Asked => ({
-  combination: { purpose: 'strength', durationFactor },
+const asked = (pull: number, along: number, durationFactor = 1.6): TwoWays => ({
+  combination: { id: '', purpose: 'strength', durationFactor },
   pull,
   along,
 });
 const site = (capacity: Capacity) =>
-  togetherSite<Asked>({
+  togetherSite<TwoWays>({
     ruleId: 'beam.tieTogether',
     memberId: 'beam',
     place: { kind: 'joint', name: 'post' },
