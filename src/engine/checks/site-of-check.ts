@@ -145,9 +145,11 @@ function allowance<R extends Asked>(site: CheckSite<R>): (response: R) => Allowa
   const known = new Map<number, Allowance>();
   return (response) => {
     const { durationFactor } = response.combination;
-    const found = known.get(durationFactor) ?? ask(response);
-    known.set(durationFactor, found);
-    return found;
+    const found = known.get(durationFactor);
+    if (found) return found;
+    const asked = ask(response);
+    known.set(durationFactor, asked);
+    return asked;
   };
 }
 

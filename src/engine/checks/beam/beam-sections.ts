@@ -57,21 +57,49 @@ export function cutIsStretched(cut: CutGeometry, momentLbIn: number): boolean {
 export const stretchedCuts = (s: BeamStation, values: Float64Array): readonly CutGeometry[] =>
   s.cuts.filter((cut) => cutIsStretched(cut, values[s.moment]!));
 
-/** Index of the worst station by a measure; one that has no number is worse than any. */
-export function worstStation(
-  stations: readonly BeamStation[],
-  response: LineResponse,
-  measure: (s: BeamStation, values: Float64Array) => number,
-): number {
-  let worst = 0;
-  let most = -Infinity;
-  for (let i = 0; i < stations.length; i++) {
-    const m = measure(stations[i]!, response.values);
-    if (Number.isNaN(m)) return i;
-    if (m > most) {
-      most = m;
-      worst = i;
-    }
-  }
-  return worst;
+/** What one unit of a force, by its sign, and one of the thrust do at a station. */
+interface Share {
+  /** where the force stands in a response */
+  readonly at: number;
+  readonly plus: number;
+  readonly minus: number;
+  readonly thrust: number;
 }
+
+/**
+ * Picks the station where a force and the thrust do most, in one pass over flat lists: asked in every combination.
+ * A station without a number is worse than any.
+ */
+export function stationPicker(
+  stations: readonly BeamStation[],
+  shareOf: (s: BeamStation) => Share,
+): (response: LineResponse) => BeamStation {
+  const shares = stations.map(shareOf);
+  const forceAt = Int32Array.from(shares, (s) => s.at);
+  const thrustAt = Int32Array.from(stations, (s) => s.axial);
+  const plus = Float64Array.from(shares, (s) => s.plus);
+  const minus = Float64Array.from(shares, (s) => s.minus);
+  const thrust = Float64Array.from(shares, (s) => s.thrust);
+  return ({ values }) => {
+    let worst = 0;
+    let most = -Infinity;
+    for (let i = 0; i < forceAt.length; i++) {
+      const force = values[forceAt[i]!]!;
+      const m = (force > 0 ? force * plus[i]! : -force * minus[i]!) + Math.abs(values[thrustAt[i]!]!) * thrust[i]!;
+      if (Number.isNaN(m)) return stations[i]!;
+      if (m > most) {
+        most = m;
+        worst = i;
+      }
+    }
+    return stations[worst]!;
+  };
+}
+
+/** Picks the station where a force alone is greatest, as so much per unit of it. */
+export const greatestOf = (
+  stations: readonly BeamStation[],
+  at: (s: BeamStation) => number,
+  perUnit: (s: BeamStation) => number = () => 1,
+): ((response: LineResponse) => BeamStation) =>
+  stationPicker(stations, (s) => ({ at: at(s), plus: perUnit(s), minus: perUnit(s), thrust: 0 }));

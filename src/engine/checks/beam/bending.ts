@@ -10,7 +10,14 @@ import { forcePut, valuesIn, type LineCheckContext } from '../line-context.ts';
 import { adjustedBending } from '../wood/bending.ts';
 import { durationFactor } from '../wood/duration.ts';
 import { roundStability, sawnStability } from './sawn-stability.ts';
-import { stretchedCuts, worstStation, type BeamStation, type BeamStretch } from './beam-sections.ts';
+import {
+  cutIsStretched,
+  greatestOf,
+  stationPicker,
+  stretchedCuts,
+  type BeamStation,
+  type BeamStretch,
+} from './beam-sections.ts';
 
 /** Net section of a cut that is stretched counts with twice the bending stress (own rule). */
 export const STRETCHED_CUT = 2;
@@ -28,8 +35,12 @@ export function beamBendingSite(context: LineCheckContext, on: BeamStretch): Che
   const { kind, fromXIn, toXIn } = on.stretch;
   const stick = on.beam.stick;
   const stability = stick?.kind === 'sawn' ? sawnStability(stick, values, kind, toXIn - fromXIn) : roundStability;
-  const stress = (s: BeamStation, v: Float64Array): number => stressAt(s, v, pullShare);
-  const worst = (r: LineResponse): BeamStation => on.stations[worstStation(on.stations, r, stress)]!;
+  const worst = stationPicker(on.stations, (s) => ({
+    at: s.moment,
+    plus: bentBy(s, 1),
+    minus: bentBy(s, -1),
+    thrust: pullShare / s.section.areaIn2,
+  }));
   return {
     ruleId: 'beam.bending',
     memberId: on.beam.id,
@@ -40,7 +51,7 @@ export function beamBendingSite(context: LineCheckContext, on: BeamStretch): Che
     stops: (r) => (stability(r.combination.durationFactor).outside ? outside({ code: 'rollsOver', values: {} }) : null),
     demand: (r, note) => {
       const s = worst(r);
-      const total = stress(s, r.values);
+      const total = stressAt(s, r.values, pullShare);
       if (note) tellStress(context, r, s, pullShare, total, note);
       return total;
     },
@@ -67,6 +78,10 @@ export function stressAt(s: BeamStation, v: Float64Array, pullShare: number): nu
   const bent = (stretchFactor(s, v) * Math.abs(v[s.moment]!)) / s.section.modulusIn3;
   return bent + (pullShare * Math.abs(v[s.axial]!)) / s.section.areaIn2;
 }
+
+/** Stress that a unit of sagging (1) or hogging (-1) moment makes, a cut that it stretches counted twice [psi]. */
+const bentBy = (s: BeamStation, sign: 1 | -1): number =>
+  (s.cuts.some((cut) => cutIsStretched(cut, sign)) ? STRETCHED_CUT : 1) / s.section.modulusIn3;
 
 const stretchFactor = (s: BeamStation, values: Float64Array): number =>
   stretchedCuts(s, values).length > 0 ? STRETCHED_CUT : 1;
@@ -103,7 +118,7 @@ function typedBendingSite(context: LineCheckContext, on: BeamStretch): CheckSite
   const stick = on.beam.stick;
   const limit = stick?.kind === 'typed' ? stick.FbSIn3Psi : NaN;
   const moment = (s: BeamStation, v: Float64Array): number => Math.abs(v[s.moment]!);
-  const worst = (r: LineResponse): BeamStation => on.stations[worstStation(on.stations, r, moment)]!;
+  const worst = greatestOf(on.stations, (s) => s.moment);
   return {
     ruleId: 'beam.bending',
     memberId: on.beam.id,

@@ -6,7 +6,7 @@ import { quantity } from '../../units.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import type { LineCheckContext } from '../line-context.ts';
 import { sagLimit } from '../wood/sag.ts';
-import { worstStation, type BeamStation, type BeamStretch } from './beam-sections.ts';
+import type { BeamStation, BeamStretch } from './beam-sections.ts';
 
 /**
  * Sag of a beam against its own supports: between posts from the line that joins its seats, past the last post from the
@@ -28,7 +28,19 @@ export function sagSites(context: LineCheckContext, on: BeamStretch): readonly C
     }
     return Math.abs(w(seatAtStart ? first : last, v) - w(s, v));
   };
-  const worst = (r: LineResponse): BeamStation => on.stations[worstStation(on.stations, r, sag)]!;
+  const worst = ({ values }: LineResponse): BeamStation => {
+    let found = first;
+    let most = -Infinity;
+    for (const s of on.stations) {
+      const m = sag(s, values);
+      if (Number.isNaN(m)) return s;
+      if (m > most) {
+        most = m;
+        found = s;
+      }
+    }
+    return found;
+  };
   const site = (ruleId: 'beam.sag' | 'beam.sagLongTerm', purpose: 'sag' | 'sagLongTerm'): CheckSite<LineResponse> => ({
     ruleId,
     memberId: on.beam.id,

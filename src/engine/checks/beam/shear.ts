@@ -10,7 +10,7 @@ import type { CheckSite } from '../site-of-check.ts';
 import { forcePut, tellForce, valuesIn, type LineCheckContext } from '../line-context.ts';
 import { durationFactor } from '../wood/duration.ts';
 import { adjustedShear, rectangularEndNotchShear, roundEndNotchShear } from '../wood/shear.ts';
-import { worstStation, type BeamStation, type BeamStretch } from './beam-sections.ts';
+import { greatestOf, type BeamStation, type BeamStretch } from './beam-sections.ts';
 
 /**
  * Shear of a beam, station by station; 4 V / 3 A on a round section. Loads close to a support are not left out (safe side).
@@ -22,7 +22,11 @@ export function beamShearSite(context: LineCheckContext, on: BeamStretch): Check
   const measure = typed
     ? (s: BeamStation, v: Float64Array) => Math.abs(v[s.shear]!)
     : (s: BeamStation, v: Float64Array) => Math.abs(v[s.shear]!) / s.section.shearAreaIn2;
-  const worst = (r: LineResponse): BeamStation => on.stations[worstStation(on.stations, r, measure)]!;
+  const worst = greatestOf(
+    on.stations,
+    (s) => s.shear,
+    (s) => (typed ? 1 : 1 / s.section.shearAreaIn2),
+  );
   const unit = typed ? 'lb' : 'psi';
   return {
     ruleId: 'beam.shear',
@@ -101,7 +105,7 @@ export function endNotchSite(context: LineCheckContext, on: BeamStretch, cut: En
   if (!values || !stick || stick.kind === 'typed') return null;
   const beside = on.stations.filter((s) => Math.abs(s.xIn - cut.xIn) <= cut.reachIn);
   if (beside.length === 0) return null;
-  const worst = (r: LineResponse): BeamStation => beside[worstStation(beside, r, (s, v) => Math.abs(v[s.shear]!))]!;
+  const worst = greatestOf(beside, (s) => s.shear);
   return {
     ruleId: 'beam.endNotch',
     memberId: on.beam.id,

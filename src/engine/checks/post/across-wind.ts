@@ -2,9 +2,17 @@ import { clause } from '../../../data/sources.ts';
 import type { LineResponse } from '../../frame/line-frame.ts';
 import type { PostChain } from '../../frame/read-response.ts';
 import { roundDiameter, soliditySeen, widthSeen, windOnSolid } from '../../loads/solid-wind.ts';
+import type { Combination } from '../../loads/combination.ts';
 import { put, type Note } from '../../note.ts';
 import { quantity } from '../../units.ts';
 import type { LineCheckContext } from '../line-context.ts';
+
+/** Factor of wind across the lines in a combination. */
+const acrossFactor = (combination: Combination): number =>
+  combination.factors.reduce(
+    (f, c) => (c.caseId.startsWith('wind-') && !c.caseId.startsWith('wind-along') ? c.factor : f),
+    0,
+  );
 
 /**
  * Moment across the line from wind on the post itself, as a beam between foot and seat; zero in combinations without
@@ -22,11 +30,16 @@ export function acrossMoment(
   const w = (psf * widthIn) / 144;
   const from = post.footZIn - post.woodFromZIn;
   const L = post.seatZIn - post.footZIn;
+  const factors = new Map<Combination, number>();
+  const factorIn = (combination: Combination): number => {
+    const known = factors.get(combination);
+    if (known !== undefined) return known;
+    const found = acrossFactor(combination);
+    factors.set(combination, found);
+    return found;
+  };
   return (r, atIn, note) => {
-    const factor = r.combination.factors.reduce(
-      (f, c) => (c.caseId.startsWith('wind-') && !c.caseId.startsWith('wind-along') ? c.factor : f),
-      0,
-    );
+    const factor = factorIn(r.combination);
     if (factor === 0) return 0;
     const z = Math.min(Math.max(atIn - from, 0), L);
     const moment = (factor * w * z * (L - z)) / 2;

@@ -32,7 +32,7 @@ function woodSites(
   const stations = postStations(context, chain);
   const at = { memberId: chain.memberId, purpose: 'strength', isByDuration: true } as const;
   const whole = { kind: 'whole', name: '' } as const;
-  const area = planes[0]!.areaIn2;
+  const area = Math.min(...planes.map((p) => p.areaIn2));
   return [
     ...planes.map((p): CheckSite<LineResponse> => slenderSite(chain, p)),
     {
@@ -58,12 +58,12 @@ function woodSites(
           formula: 'P / A',
           put: [
             put('P', P, 'lb', 'greatest push in the post'),
-            put('A', Math.min(...planes.map((p) => p.areaIn2)), 'in2', 'area of the representative section'),
+            put('A', area, 'in2', 'area of the representative section'),
           ],
-          result: quantity(P / Math.min(...planes.map((p) => p.areaIn2)), 'psi'),
+          result: quantity(P / area, 'psi'),
           clause: clause('NDS', '3.6.3, 3.7.2'),
         });
-        return P / Math.min(...planes.map((p) => p.areaIn2));
+        return P / area;
       },
       capacity: (r, note) => {
         for (const step of note ? values.steps.Fc : []) note?.(step);
@@ -83,7 +83,7 @@ const worstPlane = (planes: readonly ColumnPlane[]): ColumnPlane =>
   planes.reduce((a, b) => (b.FcEPsi < a.FcEPsi ? b : a));
 
 const mostPushed = (stations: readonly PostStation[], r: LineResponse): PostStation =>
-  stations.reduce((a, b) => (r.values[b.axial]! < r.values[a.axial]! ? b : a));
+  worstStation(stations, (s) => -r.values[s.axial]!);
 
 function slenderSite(chain: PostChain, plane: ColumnPlane): CheckSite<LineResponse> {
   return {
@@ -111,8 +111,7 @@ function crushingSite(
 ): CheckSite<LineResponse> {
   const stress = (s: PostStation, v: Float64Array): number =>
     s.section.areaIn2 > 0 ? Math.max(0, -v[s.axial]!) / s.section.areaIn2 : Infinity;
-  const worst = (r: LineResponse): PostStation =>
-    stations.reduce((a, b) => (stress(b, r.values) > stress(a, r.values) ? b : a));
+  const worst = (r: LineResponse): PostStation => worstStation(stations, (s) => stress(s, r.values));
   return {
     ruleId: 'post.crushing',
     memberId: chain.memberId,
@@ -158,9 +157,11 @@ function interactionSite(
   const across = acrossMoment(context, chain);
   const allowable = new Map<number, number>();
   const FcPrime = (CD: number): number => {
-    const known = allowable.get(CD) ?? allowableColumn(planes, values, CD);
-    allowable.set(CD, known);
-    return known;
+    const known = allowable.get(CD);
+    if (known !== undefined) return known;
+    const found = allowableColumn(planes, values, CD);
+    allowable.set(CD, found);
+    return found;
   };
   const sumAt = (s: PostStation, r: LineResponse, note?: Note): number => {
     if (s.section.areaIn2 === 0) return Infinity; // a housing goes through the post
@@ -214,6 +215,13 @@ function worstStation(stations: readonly PostStation[], measure: (s: PostStation
   return found;
 }
 
+const ROUNDING_LB = 1e-6;
+
+function isPulled(stations: readonly PostStation[], values: Float64Array): boolean {
+  for (const s of stations) if (values[s.axial]! > ROUNDING_LB) return true;
+  return false;
+}
+
 /** Pull and bending together, both lines of the clause, moments of both planes together. @source NDS 3.9.1 */
 function tensionSite(
   context: LineCheckContext,
@@ -244,7 +252,7 @@ function tensionSite(
     unit: '1',
     purpose: 'strength',
     isByDuration: true,
-    applies: (r) => stations.some((s) => r.values[s.axial]! > 1e-6),
+    applies: (r) => isPulled(stations, r.values),
     demand: (r, note) => {
       const s = worst(r);
       if (note) {
