@@ -19,10 +19,16 @@ const LENGTHS = [
   { field: 'postsApartIn', words: 'From the first post to the second, along the eave', startIn: 144 },
   {
     field: 'linesApartIn',
-    words: 'From there across to the next line of posts, or from the wall to the posts',
+    words:
+      'From there across to the next line of posts, of two slopes to those under the ridge; or from the wall to the posts',
     startIn: 96,
   },
   { field: 'dripPastIn', words: 'From the posts out to the drip line', startIn: 18 },
+] as const;
+const FORMS = [
+  { form: 'shed', words: 'free, one slope' },
+  { form: 'gable', words: 'free, two slopes' },
+  { form: 'leanTo', words: 'against a wall' },
 ] as const;
 type PacedField = (typeof LENGTHS)[number]['field'];
 
@@ -30,7 +36,7 @@ type PacedField = (typeof LENGTHS)[number]['field'];
 export function PaceOut({ dialog, newProject }: PaceOutProps) {
   const system = useWorkbench((state) => state.system);
   const id = useId();
-  const [against, setAgainst] = useState<Paces['against']>('nothing');
+  const [form, setForm] = useState<Paces['form']>('shed');
   const [texts, setTexts] = useState<Readonly<Partial<Record<PacedField, string>>>>({});
   const readings = LENGTHS.map(({ field, startIn }) => {
     const text = texts[field] ?? showField('length', startIn, system);
@@ -44,7 +50,7 @@ export function PaceOut({ dialog, newProject }: PaceOutProps) {
   const start = (): void => {
     if (typeof postsApartIn !== 'number' || typeof linesApartIn !== 'number' || typeof dripPastIn !== 'number') return;
     dialog.current?.close();
-    newProject((newId) => pacedShelter({ against, postsApartIn, linesApartIn, dripPastIn }, newId));
+    newProject((newId) => pacedShelter({ form, postsApartIn, linesApartIn, dripPastIn }, newId));
   };
   const isReady = [postsApartIn, linesApartIn, dripPastIn].every((each) => typeof each === 'number');
   return (
@@ -60,16 +66,16 @@ export function PaceOut({ dialog, newProject }: PaceOutProps) {
       <p>Stand where the first post will be and drive a stake: that is the mark that everything is measured from.</p>
       <fieldset className="chooser">
         <legend>The shelter stands</legend>
-        {(['nothing', 'wall'] as const).map((each) => (
-          <label key={each} className={each === against ? 'chosen' : undefined}>
+        {FORMS.map((each) => (
+          <label key={each.form} className={each.form === form ? 'chosen' : undefined}>
             <input
               type="radio"
               className="unseen"
-              name={`${id}against`}
-              checked={each === against}
-              onChange={() => setAgainst(each)}
+              name={`${id}form`}
+              checked={each.form === form}
+              onChange={() => setForm(each.form)}
             />
-            {each === 'wall' ? 'against a wall' : 'free'}
+            {each.words}
           </label>
         ))}
       </fieldset>

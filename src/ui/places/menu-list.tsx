@@ -1,6 +1,7 @@
 import { useRef } from 'react';
 import { createPortal } from 'react-dom';
 import type { NewId, Project } from '../../engine/project/model.ts';
+import { gableTemplate } from '../../engine/project/templates/gable.ts';
 import { leanToTemplate } from '../../engine/project/templates/lean-to.ts';
 import { shedTemplate } from '../../engine/project/templates/shed.ts';
 import { PaceOut } from '../frame/pace-out.tsx';
@@ -51,6 +52,7 @@ export function MenuList({ menu, opening, kept, onChooseFile }: MenuListProps) {
       <ul>
         <Item menu={menu} words="Pace out your own" onClick={() => paceOut.current?.showModal()} />
         <Item menu={menu} words="Free-standing shed roof" onClick={() => start(shedTemplate)} />
+        <Item menu={menu} words="Free-standing gable" onClick={() => start(gableTemplate)} />
         <Item menu={menu} words="Lean-to" onClick={() => start(leanToTemplate)} />
       </ul>
       <h2>Look at an example</h2>

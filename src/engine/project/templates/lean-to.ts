@@ -1,4 +1,4 @@
-import type { FrameLine, LedgerLine, NewId, Project } from '../model.ts';
+import type { LedgerLine, NewId, Project } from '../model.ts';
 import {
   emptyParts,
   evenRafters,
@@ -9,7 +9,9 @@ import {
   siteToAskFor,
   START_SPECIES,
   startGroups,
+  startLine,
   startPlane,
+  startTitle,
 } from './parts.ts';
 
 /**
@@ -30,24 +32,11 @@ export function leanToTemplate(newId: NewId): Project {
     wallFaceYIn: -1.5,
     fixingSpacingIn: null,
   };
-  const line: FrameLine = {
-    id: newId('line'),
-    kind: 'frame',
-    yIn: 102,
-    height: null,
-    set: 'top',
-    strip: { stock: sawnStick(3.5, 1.5, 'flat', null), thicknessIn: 1.5, shims: 'shims' },
-  };
+  const line = startLine(newId, 102, null);
   const plane = startPlane(newId('plane'), [ledger.id, line.id], 1.5, -30, 186);
   return {
     formatVersion: 1,
-    title: {
-      id: newId('project'),
-      name: 'New lean-to',
-      parcel: '',
-      preparedBy: '',
-      revision: { number: '1', date: null },
-    },
+    title: startTitle(newId, 'New lean-to'),
     site: siteToAskFor(),
     surroundings: {
       neighbour: {

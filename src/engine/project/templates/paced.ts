@@ -1,15 +1,21 @@
 import type { Id, Log, Member, NewId, Project, RoofPlane, SupportLine } from '../model.ts';
+import { gableTemplate } from './gable.ts';
 import { leanToTemplate } from './lean-to.ts';
 import { notYetYours } from './not-yet-yours.ts';
 import { evenRafters, purlinRows } from './parts.ts';
 import { shedTemplate } from './shed.ts';
 
+/** What can be paced out: one slope standing free, two slopes from a ridge, one slope from a wall. */
+export type Form = 'shed' | 'gable' | 'leanTo';
+
+const TEMPLATES = { shed: shedTemplate, gable: gableTemplate, leanTo: leanToTemplate } as const;
+
 /** What a person paces out on the ground; the rest is taken from a template and marked as not yet theirs. */
 export interface Paces {
-  readonly against: 'wall' | 'nothing';
+  readonly form: Form;
   /** from the axis of the first post to that of the second, along the line [in] */
   readonly postsApartIn: number;
-  /** from the first line, or from the wall, to the next line of posts [in] */
+  /** from the first line, or from the wall, to the next line of posts; of a gable from eave to ridge [in] */
   readonly linesApartIn: number;
   /** from the outermost posts and lines to where the water drips [in] */
   readonly dripPastIn: number;
@@ -29,13 +35,12 @@ const SPARE_LOG_IN = 24;
  * @param newId  gives the ids
  */
 export function pacedShelter(paces: Paces, newId: NewId): Project {
-  const template = paces.against === 'wall' ? leanToTemplate(newId) : shedTemplate(newId);
+  const template = TEMPLATES[paces.form](newId);
   const reach: Reach = { fromXIn: -paces.dripPastIn, toXIn: paces.postsApartIn + paces.dripPastIn };
-  const lowLine = template.supportLines.at(-1)?.id;
   const roofPlanes = template.roofPlanes.map((plane) => pacedPlane(plane, paces, reach));
   const project: Project = {
     ...template,
-    supportLines: template.supportLines.map((line) => pacedLine(line, line.id === lowLine, paces, reach)),
+    supportLines: template.supportLines.map((line, i) => pacedLine(line, i, paces, reach)),
     roofPlanes,
     logs: template.logs.map((log, i) => (i === 0 ? longEnough(log, reach) : log)),
     members: [
@@ -56,14 +61,15 @@ const pacedPlane = (plane: RoofPlane, paces: Paces, reach: Reach): RoofPlane => 
   ...plane,
   ...reach,
   lowOverhangIn: paces.dripPastIn,
-  // a roof against a wall ends there
-  highOverhangIn: paces.against === 'wall' ? plane.highOverhangIn : paces.dripPastIn,
+  // a roof against a wall ends there, and a slope of a gable at the ridge
+  highOverhangIn: paces.form === 'shed' ? paces.dripPastIn : plane.highOverhangIn,
 });
 
-const pacedLine = (line: SupportLine, isLow: boolean, paces: Paces, reach: Reach): SupportLine => ({
+/** Templates list their lines in the order in which they are walked. */
+const pacedLine = (line: SupportLine, walked: number, paces: Paces, reach: Reach): SupportLine => ({
   ...line,
   ...(line.kind === 'ledger' ? reach : {}),
-  yIn: isLow ? paces.linesApartIn : line.yIn,
+  yIn: walked * paces.linesApartIn,
 });
 
 /** The size of log of the beams is the template's first; it is only assumed, so it may as well be long enough. */

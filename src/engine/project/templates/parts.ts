@@ -1,4 +1,5 @@
 import type {
+  FrameLine,
   GroupOf,
   Id,
   JointKind,
@@ -13,7 +14,7 @@ import type {
   Stock,
 } from '../model.ts';
 
-/** What both templates are made of. Sizes are places to start from, not answers: every one is there to be changed. */
+/** What the templates are made of. Sizes are places to start from, not answers: every one is there to be changed. */
 export const START_SPECIES = 'Western larch';
 
 /** A site that nobody has been asked about; what the method has to begin with is marked as a guess. */
@@ -39,6 +40,14 @@ export function siteToAskFor(): Site {
     frostDepthIn: unknown,
   };
 }
+
+export const startTitle = (newId: NewId, name: string): Project['title'] => ({
+  id: newId('project'),
+  name,
+  parcel: '',
+  preparedBy: '',
+  revision: { number: '1', date: null },
+});
 
 /** The parts of a project that a template leaves empty. */
 export const emptyParts = (): Pick<
@@ -156,6 +165,16 @@ export function startGroups(newId: NewId, woodId: Id): { readonly groups: StartG
   };
   return { groups, logs: [beamLog, postLog, braceLog] };
 }
+
+/** A frame line whose beam lies level on top, under a strip that is shimmed. */
+export const startLine = (newId: NewId, yIn: number, height: FrameLine['height']): FrameLine => ({
+  id: newId('line'),
+  kind: 'frame',
+  yIn,
+  height,
+  set: 'top',
+  strip: { stock: sawnStick(3.5, 1.5, 'flat', null), thicknessIn: 1.5, shims: 'shims' },
+});
 
 /** A plane under ribbed steel on purlins, over lines from high to low. */
 export const startPlane = (

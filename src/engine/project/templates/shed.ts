@@ -1,15 +1,16 @@
-import type { FrameLine, NewId, Project } from '../model.ts';
+import type { NewId, Project } from '../model.ts';
 import {
   emptyParts,
   evenRafters,
   jointsToAskFor,
   lineOfTwoPosts,
   purlinRows,
-  sawnStick,
   siteToAskFor,
   START_SPECIES,
   startGroups,
+  startLine,
   startPlane,
+  startTitle,
 } from './parts.ts';
 
 /**
@@ -19,28 +20,13 @@ import {
 export function shedTemplate(newId: NewId): Project {
   const woodId = newId('wood');
   const { groups, logs } = startGroups(newId, woodId);
-  const strip = { stock: sawnStick(3.5, 1.5, 'flat', null), thicknessIn: 1.5, shims: 'shims' } as const;
-  const line = (yIn: number, height: FrameLine['height']): FrameLine => ({
-    id: newId('line'),
-    kind: 'frame',
-    yIn,
-    height,
-    set: 'top',
-    strip,
-  });
-  const high = line(0, { of: 'bearing', zIn: 114 });
-  const low = line(108, null);
+  const high = startLine(newId, 0, { of: 'bearing', zIn: 114 });
+  const low = startLine(newId, 108, null);
   const plane = startPlane(newId('plane'), [high.id, low.id], 18, -30, 186);
   const frame = { firstXIn: 0, lastXIn: 156, pastIn: 30 };
   return {
     formatVersion: 1,
-    title: {
-      id: newId('project'),
-      name: 'New shed roof',
-      parcel: '',
-      preparedBy: '',
-      revision: { number: '1', date: null },
-    },
+    title: startTitle(newId, 'New shed roof'),
     site: siteToAskFor(),
     surroundings: { neighbour: null, closed: [], goods: null },
     supportLines: [high, low],
