@@ -45,7 +45,8 @@ export const CHECK_MESSAGES = {
   guessedValue: '{field} is still a guess. Ask the building department.',
   driftNotComputed: 'Drifted and sliding snow from the higher roof is not computed in this version.',
   unbalancedNotComputed: 'Unbalanced snow on a gable is not computed in this version.',
-  roofFormNotCovered: 'The wind figures for open roofs cover one slope, or two slopes from one ridge.',
+  roofFormNotCovered:
+    'The wind figures for open roofs cover one slope, or two equal slopes that meet all along one ridge.',
   seismicNotComputed: 'Earthquake values are typed in, but earthquake is not computed in this version.',
   ownLoadNotComputed: 'The own load {name} is of a kind, direction or place that is not computed in this version.',
   goodsLeanNotComputed: 'Goods that lean on the frame push it sideways: not computed in this version.',
@@ -81,7 +82,8 @@ export const CHECK_MESSAGES = {
   assumeNoShelter: 'No part is sheltered by another from wind sideways.',
   assumeBraceModels:
     'Braces are judged working both ways, only pushing and idle; the worst counts. Pull counts only where every brace joint of a line is given a pull capacity.',
-  assumeNoThrust: 'Rafters rest on a ridge line: no thrust at the eaves is assumed.',
+  assumeNoThrust:
+    'The rafters hang on the ridge beam, which stands on posts of its own: they push nothing outward at the eaves.',
   errorNotRead: 'How far off a measured diameter may be is written down, but figures use the diameters as typed.',
   cutsMadeNotRead: 'Cuts already made, written under as built, are not looked at.',
   doubledSoilNotRead: 'The doubled lateral soil value is chosen, but not used (safe side).',

@@ -63,6 +63,10 @@ export const PROJECT_MESSAGES = {
     'The slopes of the roof planes disagree by {offIn} in on the height of line {line}. Change the rise of one plane or move a line.',
   linesNotInOrder:
     'The lines of plane {plane} must follow one another down the slope, in one direction, but they stand at y = {ys} in. List them from high to low.',
+  planeOnOneLine:
+    'Roof plane {plane} rests on line {line} alone. Rafters that lean on one another push the eaves outward, and that thrust is not in this method. Name a ridge line with posts of its own, or a ledger, as its high line.',
+  planePastRidge:
+    'Two roof planes meet over line {line}, so neither can reach {highOverhangIn} in past it. Set the overhang at the high edge to 0.',
   endsBeforeStart: 'The end at {toXIn} in must lie beyond the start at {fromXIn} in. Move one of them.',
   planeWithoutRafters: 'Roof plane {plane} has no rafters, so nothing carries its load. Add rafters.',
   planeWithoutPurlins:

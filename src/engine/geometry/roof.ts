@@ -43,12 +43,16 @@ function coveringAboveSeat(project: Project, plane: RoofPlane, slope: number): n
   return (Math.max(0, rafterDepth) + purlinDepth) / Math.cos(slope);
 }
 
+/** What the sticks of a plane are called after their role, by place: `3`, `B3`. */
+export type StickName = (index: number) => string;
+
 /** Rafters of a plane, ascending x, each with the width of covering it carries out to the edges. */
 export function placeRafters(
   project: Project,
   plane: PlaneGeometry,
   source: RoofPlane,
   bearing: ReadonlyMap<string, number>,
+  nameOf: StickName,
 ): readonly RafterGeometry[] {
   const members = project.members
     .filter((m): m is MemberOf<'rafter'> => m.role === 'rafter' && m.plane === plane.id)
@@ -70,7 +74,7 @@ export function placeRafters(
     const gaps = [before ? m.xIn - before.xIn : 0, after ? after.xIn - m.xIn : 0];
     return {
       id: m.id,
-      label: `rafter ${i + 1}`,
+      label: `rafter ${nameOf(i)}`,
       plane: plane.id,
       xIn: m.xIn,
       tributaryFromXIn: fromX,
@@ -95,6 +99,7 @@ export function placePurlins(
   project: Project,
   plane: PlaneGeometry,
   rafters: readonly RafterGeometry[],
+  nameOf: StickName,
 ): readonly PurlinGeometry[] {
   const slopeLength = plane.runIn / Math.cos((plane.slopeDeg * Math.PI) / 180);
   const members = project.members
@@ -107,7 +112,7 @@ export function placePurlins(
     const to = after ? (after.upSlopeIn + m.upSlopeIn) / 2 : slopeLength;
     return {
       id: m.id,
-      label: `purlin ${i + 1}`,
+      label: `purlin ${nameOf(i)}`,
       plane: plane.id,
       upSlopeIn: m.upSlopeIn,
       tributaryWidthIn: to - from,

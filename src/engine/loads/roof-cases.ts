@@ -1,4 +1,5 @@
 import type { RoofForm } from '../../data/loads/free-roof-main.ts';
+import { ridgeOf } from '../geometry/ridge.ts';
 import type { PlaneGeometry, RafterGeometry } from '../geometry/shelter.ts';
 import type { LoadCase } from './cases.ts';
 import type { PartPressure } from './rafter-reactions.ts';
@@ -13,12 +14,10 @@ export interface RoofCase extends LoadCase {
   readonly spansPattern: 'snow' | null;
 }
 
-/** Which figure of the free roofs a shelter is: one plane, or two that fall away from a shared high line. */
+/** Which figure of the free roofs a shelter is: one plane, or two that meet on one ridge. */
 export function roofFormOf(planes: readonly PlaneGeometry[]): RoofForm | null {
   if (planes.length === 1) return 'monoslope';
-  const [a, b] = planes;
-  if (planes.length === 2 && a!.onLines[0] === b!.onLines[0] && a!.downY !== b!.downY) return 'pitched';
-  return null;
+  return ridgeOf(planes) ? 'pitched' : null;
 }
 
 /** Runs by rafter id, computed once for rafters that are alike. */

@@ -1,4 +1,4 @@
-import { at, listAt, type Raw, splitBeam, withSecondPlane, withThirdLine, withTie } from './raw.ts';
+import { asGable, at, listAt, type Raw, splitBeam, withSecondPlane, withThirdLine, withTie } from './raw.ts';
 
 /** What is spoilt, the path where the fault must stand, and its code. */
 type Case = readonly [string, (raw: Raw) => void, string, string];
@@ -115,6 +115,33 @@ export const SHED_CASES: readonly Case[] = [
     'lineUnderNoRoof',
   ],
   ['two planes that disagree', (r) => withSecondPlane(r, 4), 'roofPlanes[plane-2].risePer12', 'roofDoesNotClose'],
+  [
+    'a slope without a ridge line to hang on',
+    (r) => {
+      asGable(r);
+      at(r, 'roofPlanes', 'plane-2')['onLines'] = ['line-back'];
+    },
+    'roofPlanes[plane-2].onLines',
+    'planeOnOneLine',
+  ],
+  [
+    'a slope that reaches through the other one past the ridge',
+    (r) => {
+      asGable(r);
+      at(r, 'roofPlanes', 'plane-2')['highOverhangIn'] = 2;
+    },
+    'roofPlanes[plane-2].highOverhangIn',
+    'planePastRidge',
+  ],
+  [
+    'two slopes that come to the ridge at different heights',
+    (r) => {
+      asGable(r);
+      at(r, 'supportLines', 'line-back')['height'] = { of: 'bearing', zIn: 80 };
+    },
+    'supportLines[line-back].height',
+    'roofWithTwoHeights',
+  ],
   [
     'lines out of order',
     (r) => {

@@ -50,6 +50,24 @@ export function withSecondPlane(r: Raw, risePer12: number): void {
   listAt(r, 'members').push({ ...at(r, 'members', 'rafter-1'), id: 'rafter-99', plane: 'plane-2' });
 }
 
+/** A second slope from the high line the other way, to a line 9 ft behind it: the roof becomes a gable. */
+export function asGable(r: Raw): void {
+  listAt(r, 'supportLines').push({ ...at(r, 'supportLines', 'line-low'), id: 'line-back', yIn: -108 });
+  const ofLow = { 'beam-low': 'beam-back', 'post-3': 'post-5', 'post-4': 'post-6' };
+  listAt(r, 'members').push(
+    ...Object.entries(ofLow).map(([low, back]) => ({ ...at(r, 'members', low), id: back, line: 'line-back' })),
+    ...(listAt(r, 'members') as Raw[])
+      .filter(({ role }) => role === 'rafter' || role === 'purlin')
+      .map((m) => ({ ...m, id: `${String(m['id'])}-back`, plane: 'plane-2' })),
+  );
+  at(r, 'members', 'beam-back')['own'] = { stock: null };
+  const back = { ...at(r, 'roofPlanes', 'plane-1'), id: 'plane-2', onLines: ['line-high', 'line-back'] };
+  listAt(r, 'roofPlanes').push(back);
+  for (const plane of listAt(r, 'roofPlanes') as Raw[]) plane['highOverhangIn'] = 0;
+  const tooHigh = (m: Raw): boolean => m['role'] === 'purlin' && Number(m['upSlopeIn']) > 128;
+  r['members'] = listAt(r, 'members').filter((m) => !tooHigh(m as Raw));
+}
+
 /** The high beam as two logs that meet at x. */
 export function splitBeam(r: Raw, firstEndsIn: number, secondStartsIn: number): void {
   at(r, 'members', 'beam-high')['toXIn'] = firstEndsIn;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { parseProject } from '../../../src/engine/project/parse.ts';
-import { at, listAt, type Raw, rawShed, splitBeam, withSecondPlane, withThirdLine, withTie } from './raw.ts';
+import { asGable, at, listAt, type Raw, rawShed, splitBeam, withSecondPlane, withThirdLine, withTie } from './raw.ts';
 
 const faultsOf = (raw: Raw) => {
   const answer = parseProject(raw);
@@ -24,6 +24,7 @@ const GOOD: readonly (readonly [string, (raw: Raw) => void])[] = [
   ],
   ['two logs that meet over a post', (r) => splitBeam(r, 156, 156)],
   ['a roof of one slope on three lines', withThirdLine],
+  ['a gable: two slopes from one ridge line', asGable],
   ['two planes of one slope on the same lines', (r) => withSecondPlane(r, 3)],
   [
     'a roof without slope',

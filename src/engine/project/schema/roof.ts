@@ -45,7 +45,8 @@ const roofDead = z.discriminatedUnion('by', [
 ]);
 export const roofPlane = z.strictObject({
   id,
-  onLines: z.array(id).min(2).max(6),
+  // one line alone is refused with its own reason, see the soundness rules of the roof
+  onLines: z.array(id).min(1).max(6),
   risePer12: z.number().min(0).max(24),
   highOverhangIn: lengthIn,
   lowOverhangIn: lengthIn,

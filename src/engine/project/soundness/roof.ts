@@ -26,6 +26,8 @@ function reachOf(project: Project, line: SupportLine): readonly [number, number]
 export function planeFaults(project: Project): readonly Fault[] {
   return project.roofPlanes.flatMap((plane) => [
     ...edgeFaults(plane),
+    ...leaningFaults(plane),
+    ...ridgeFaults(project, plane),
     ...downhillFaults(project, plane),
     ...carriedFaults(project, plane),
   ]);
@@ -35,6 +37,34 @@ function edgeFaults(plane: RoofPlane): readonly Fault[] {
   if (plane.fromXIn < plane.toXIn) return [];
   return [fault(planeAt(plane.id, 'toXIn'), 'endsBeforeStart', { fromXIn: plane.fromXIn, toXIn: plane.toXIn })];
 }
+
+/** A plane on one line would lean on its neighbour and push outward: such thrust is not in the method. */
+function leaningFaults(plane: RoofPlane): readonly Fault[] {
+  const [only, ...more] = plane.onLines;
+  if (only === undefined || more.length > 0) return [];
+  return [fault(planeAt(plane.id, 'onLines'), 'planeOnOneLine', { plane: plane.id, line: only })];
+}
+
+/** Slopes that fall away from one ridge line end there: neither can reach through the other. */
+function ridgeFaults(project: Project, plane: RoofPlane): readonly Fault[] {
+  const side = downhill(project, plane);
+  const other = project.roofPlanes.find(
+    (p) => p.onLines[0] === plane.onLines[0] && side * downhill(project, p) < 0 && isBeside(p, plane),
+  );
+  if (!other || plane.highOverhangIn <= 0) return [];
+  const { highOverhangIn } = plane;
+  return [fault(planeAt(plane.id, 'highOverhangIn'), 'planePastRidge', { line: plane.onLines[0]!, highOverhangIn })];
+}
+
+/** +1 where y grows down the slope, -1 where it falls, 0 where the lines do not say. */
+function downhill(project: Project, plane: RoofPlane): number {
+  const ys = linesOf(project, plane).map(({ yIn }) => yIn);
+  return Math.sign((ys.at(-1) ?? 0) - (ys[0] ?? 0));
+}
+
+/** Two planes lie over the same stretch along the lines. */
+const isBeside = (a: RoofPlane, b: RoofPlane): boolean =>
+  Math.min(a.toXIn, b.toXIn) - Math.max(a.fromXIn, b.fromXIn) > SAME_PLACE_IN;
 
 /** Lines stand in one direction from high to low, none twice, none at the same place. */
 function downhillFaults(project: Project, plane: RoofPlane): readonly Fault[] {
