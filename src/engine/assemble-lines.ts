@@ -17,6 +17,7 @@ import { lineReport } from './line-report.ts';
 import { combine, serviceCombinations } from './loads/combine.ts';
 import type { Combination } from './loads/combination.ts';
 import type { LoadCase } from './loads/cases.ts';
+import type { Earthquake } from './loads/earthquake.ts';
 import { whyStripNotWeighed } from './loads/dead-pieces.ts';
 import { lineLoads } from './loads/line-loads.ts';
 import { stretchesOf } from './loads/stretches.ts';
@@ -37,8 +38,8 @@ export interface LineParts {
   readonly cases: readonly LoadCase[];
   readonly combinations: readonly Combination[];
   readonly residual: number;
-  /** all dead load on the line, heavy [lb] */
-  readonly deadLb: number;
+  /** one per cent of its dead load, or the earthquake on all that it shakes, strength level [lb] */
+  readonly inertiaLb: number;
   /** null where the line holds itself or nobody has said what holds it */
   readonly held: HeldLine | null;
 }
@@ -51,6 +52,7 @@ export interface Givens {
   readonly runOf: RunOf;
   readonly weights: MemberWeights;
   readonly materials: Materials;
+  readonly earthquake: Earthquake | null;
 }
 
 /** Largest unbalanced force over applied force that is rounding and nothing else. */
@@ -62,11 +64,11 @@ const TYPED_E = 1_000_000;
 export function assembleLine(givens: Givens, line: LineGeometry): LineParts {
   const { project, shelter, site } = givens;
   const members = membersOfLine(shelter, line);
-  const loading = lineLoads(project, shelter, line, site, givens.roof, givens.runOf, givens.weights);
+  const loading = lineLoads(project, shelter, line, site, givens.roof, givens.runOf, givens.weights, givens.earthquake);
   const combinations = combine(loading.cases);
-  const deadLb = loading.loads.deadLb;
+  const { inertiaLb } = loading.loads;
   const blocked = whyNotAnalysed(givens, members);
-  if (blocked) return unanalysed(givens, members, blocked, loading.cases, combinations, deadLb);
+  if (blocked) return unanalysed(givens, members, blocked, loading.cases, combinations, inertiaLb);
 
   const system = alongSystem(project.lateral.along, line);
   const fixedFeet = members.posts.some((p) => p.foot.fixity.along !== 'pinned');
@@ -91,7 +93,7 @@ export function assembleLine(givens: Givens, line: LineGeometry): LineParts {
       { status: 'outside', reason: answer.reason },
       loading.cases,
       combinations,
-      deadLb,
+      inertiaLb,
     );
 
   const context: LineCheckContext = {
@@ -132,7 +134,7 @@ export function assembleLine(givens: Givens, line: LineGeometry): LineParts {
     cases: loading.cases,
     combinations,
     residual: answer.frame.residual,
-    deadLb,
+    inertiaLb,
     held: heldByOthers(project, line, swayForce(context).value),
   };
 }
@@ -253,7 +255,7 @@ function unanalysed(
   blocked: Blocked,
   cases: readonly LoadCase[],
   combinations: readonly Combination[],
-  deadLb: number,
+  inertiaLb: number,
 ): LineParts {
   const whole = { kind: 'whole', name: '' } as const;
   const verdict = blocked.status === 'outside' ? outside(blocked.reason) : notGiven(blocked.reason);
@@ -286,7 +288,7 @@ function unanalysed(
     cases,
     combinations,
     residual: 0,
-    deadLb,
+    inertiaLb,
     held: heldByOthers(givens.project, members.line, null),
   };
 }

@@ -10,6 +10,7 @@ export function assumptionsOf(project: Project, site: SitePressures, form: RoofF
     message('assumeEffectiveLengths'),
     message('assumeNoDiaphragm'),
     message('assumeNoShelter'),
+    ...((project.surroundings.goods?.leansOnLines.length ?? 0) > 0 ? [message('assumeGoodsStand')] : []),
     message('assumeBraceModels'),
     message('worstZoneEverywhere'),
     ...(project.supportLines.some((l) => l.kind === 'ledger') ? [message('attachedCanopy')] : []),

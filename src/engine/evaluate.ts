@@ -15,6 +15,7 @@ import type { CheckRow, EvaluateAnswer, Evaluation } from './evaluation.ts';
 import { placeShelter } from './geometry/place-shelter.ts';
 import { loadReport } from './load-report.ts';
 import { acrossForce } from './loads/across.ts';
+import { earthquakeOf, highestFt } from './loads/earthquake.ts';
 import { rafterRun, type RafterRun } from './loads/rafter-run.ts';
 import { roofFormOf, type RoofCase, type RunOf } from './loads/roof-cases.ts';
 import { snowCases } from './loads/snow-cases.ts';
@@ -99,12 +100,13 @@ function assemble(project: Project): Assembled | { readonly faults: readonly Fau
     ...snowCases(site, form ?? 'monoslope', segments),
     ...(form === null ? [] : windCases(site, shelter, form)),
   ];
-  const givens: Givens = { project, shelter, site, roof, runOf, weights, materials };
+  const earthquake = earthquakeOf(project.site, highestFt(shelter), site.figures.balancedSnow.value);
+  const givens: Givens = { project, shelter, site, roof, runOf, weights, materials, earthquake };
   const lines = shelter.lines.filter((l) => l.kind === 'frame').map((line) => assembleLine(givens, line));
-  const deadLb = lines.reduce((sum, l) => sum + l.deadLb, 0);
-  const across = acrossForce(project, shelter, site, roof, runOf, deadLb);
+  const inertiaLb = lines.reduce((sum, l) => sum + l.inertiaLb, 0);
+  const across = acrossForce(project, shelter, site, roof, runOf, inertiaLb);
   const sources = [
-    plainSource(siteRows(project, site, form)),
+    plainSource(siteRows(project, shelter, site, form)),
     ...roofChecks({ project, shelter, site, form, runOf, weights, valuesOf: materials.of }),
     ...lines.flatMap((l) => l.source),
     plainSource(ratedAlongRows(lines.flatMap((l) => l.held ?? []))),
@@ -183,7 +185,7 @@ function report(assembled: Assembled): Evaluation {
     programVersion: PROGRAM_VERSION,
     dataVersion: DATA_VERSION,
     shelter: assembled.shelter,
-    loads: loadReport(assembled.site, lines),
+    loads: loadReport(project, assembled.shelter, assembled.site, lines),
     logs: assembled.materials.reports,
     lines: lines.map((l) => l.report),
     checks,

@@ -47,9 +47,17 @@ export const CHECK_MESSAGES = {
   unbalancedNotComputed: 'Unbalanced snow on a gable is not computed in this version.',
   roofFormNotCovered:
     'The wind figures for open roofs cover one slope, or two equal slopes that meet all along one ridge.',
-  seismicNotComputed: 'Earthquake values are typed in, but earthquake is not computed in this version.',
+  seismicS1NotGiven:
+    'S1 is not given. From SD1 it may be as much as {s1}, and from {limit} on posts of timber alone are not permitted (category E). Ask the building department for S1.',
+  seismicCategoryE: 'Seismic category E (S1 of {limit} or more): posts of timber alone are not permitted there.',
+  seismicRNotNamed:
+    'A response modification R of {r} is typed in, but nobody answers for it: {used} is used. Write who set it.',
+  seismicTooTall: 'The roof is {heightFt} ft high; posts of timber that hold an earthquake end at {limitFt} ft.',
+  seismicCategoryA: 'Earthquake: seismic category A asks for no more than the one per cent push sideways, which runs.',
+  seismicCantilever:
+    'Fixed feet hold line {line} in an earthquake: the limit of 15 per cent on what presses on such posts, and the greater force on their footings, are not computed. Brace the line instead.',
+  notionalLeftOut: 'The one per cent push sideways does not run: the earthquake stands in for it.',
   ownLoadNotComputed: 'The own load {name} is of a kind, direction or place that is not computed in this version.',
-  goodsLeanNotComputed: 'Goods that lean on the frame push it sideways: not computed in this version.',
   transverseNotComputed: 'Tie logs and braces across the lines are drawn, but not computed in this version.',
   knotsNotMeasured: 'Knots or slope of grain of {log} are not measured: the lowest stated strength is used.',
   buildingNotShown: 'Nobody has said that the building can take the ledger. Write the name and date of who says so.',
@@ -72,7 +80,8 @@ export const CHECK_MESSAGES = {
   lineWithoutPosts: 'Line {line} has no post.',
   noSuchCheck: 'There is no check named {key} in this project, or not in that combination.',
   engineFault: 'The program broke one of its own promises ({detail}). Please keep the project file and report it.',
-  seismicLeftOut: 'Earthquake is not computed; the one per cent push sideways runs instead.',
+  seismicLeftOut:
+    'Earthquake does not run: no values are typed in. The one per cent push sideways runs instead. Ask the building department for SDS and SD1.',
   rainLeftOut: 'Rain on snow does not apply: more than 20 psf of ground snow, none, or too steep.',
   assumeFirstOrder:
     'Forces by first-order analysis; buckling of the whole frame and second-order effects are not computed in this version.',
@@ -80,6 +89,8 @@ export const CHECK_MESSAGES = {
     'Effective length of posts from pier top to seat: Ke 2.4 where knee braces hold, 2.1 embedded, 1.0 where a building or rated wall holds.',
   assumeNoDiaphragm: 'The sheet is not a diaphragm: each line takes its own share of wind along it.',
   assumeNoShelter: 'No part is sheltered by another from wind sideways.',
+  assumeGoodsStand:
+    'Goods that lean on a line hand the wind on them to it, in full; beyond that they are stacked so that they stand by themselves.',
   assumeBraceModels:
     'Braces are judged working both ways, only pushing and idle; the worst counts. Pull counts only where every brace joint of a line is given a pull capacity.',
   assumeNoThrust:

@@ -40,6 +40,7 @@ export const FIGURE_WORDS: Readonly<Record<string, string>> = {
   exposureFactor: 'Exposure factor at roof height, Kz',
   elevationFactor: 'Elevation factor, Ke',
   velocityPressure: 'Wind pressure at roof height',
+  earthquakePush: 'Share of its weight that an earthquake pushes sideways',
   allowableStressWindSpeed: 'Wind speed at allowable-stress level',
   edgeWidth: 'Width of the edge zones',
   flatRoofSnow: 'Snow on a flat roof here',

@@ -47,9 +47,9 @@ export const LOAD_MESSAGES = {
   combinationNotionalAndRoofLive: 'Dead, the one per cent push sideways and roof live',
   combinationNotionalAndSnow: 'Dead, the one per cent push sideways and snow',
   combinationNotionalLight: 'Light dead load and the one per cent push sideways',
-  combinationEarthquake: 'Dead and earthquake',
+  combinationEarthquake: 'Dead and earthquake, pressing down as well',
   combinationEarthquakeAndSnow: 'Dead, earthquake and snow',
-  combinationEarthquakeLight: 'Light dead load and earthquake',
+  combinationEarthquakeLight: 'Light dead load and earthquake, lifting as well',
   combinationSag: 'One load alone, for sag',
   combinationYears: 'Creep of the dead load and one short load, for sag after years',
   caseSnowBalanced: 'Snow, balanced over the whole roof',
@@ -64,5 +64,6 @@ export const LOAD_MESSAGES = {
   caseWindFlat:
     'Wind across the lines on a long flat roof, in bands, direction {direction}, case {windCase}, {flow} flow',
   caseWindAlong: 'Wind along the lines toward {direction} x, case {windCase}, {flow} flow',
+  caseSeismic: 'Earthquake toward {direction} x',
   caseNotional: 'One per cent of the dead load sideways, toward {direction} x',
 } as const;

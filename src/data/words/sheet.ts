@@ -41,6 +41,7 @@ export const LOAD_KINDS: Readonly<Record<string, string>> = {
   snow: 'snow',
   wind: 'wind',
   notional: '1 % push',
+  seismic: 'earthquake',
 };
 
 /** Names of the fields that a message may point at. */

@@ -1,16 +1,30 @@
 import { notGiven, outside } from '../check.ts';
 import type { CheckRow } from '../evaluation.ts';
 import type { RoofForm } from '../../data/loads/free-roof-main.ts';
+import type { Shelter } from '../geometry/shelter.ts';
 import { areKnotsMeasured, isGrainRead } from '../material/strength-ratio.ts';
 import { logValues } from '../material/log-values.ts';
 import type { Given, Project } from '../project/model.ts';
 import { isComputed } from '../loads/own-live.ts';
+import { earthquakeDoubts, highestFt } from '../loads/earthquake.ts';
 import type { SitePressures } from '../loads/site/site-pressures.ts';
 import { plainRow } from './site-of-check.ts';
 
 /** Rows that no load decides: guesses and blanks of the site, what the method does not reach, logs not looked at. */
-export function siteRows(project: Project, site: SitePressures, form: RoofForm | null): readonly CheckRow[] {
-  return [...givenRows(project, site), ...outsideRows(project, site, form), ...logRows(project)];
+export function siteRows(
+  project: Project,
+  shelter: Shelter,
+  site: SitePressures,
+  form: RoofForm | null,
+): readonly CheckRow[] {
+  return [
+    ...givenRows(project, site),
+    ...outsideRows(project, site, form),
+    ...earthquakeDoubts(project.site, highestFt(shelter)).map(({ name, verdict }) =>
+      plainRow('site.seismic', 'site', at(name), verdict),
+    ),
+    ...logRows(project),
+  ];
 }
 
 const at = (name: string) => ({ kind: 'whole', name }) as const;
@@ -53,8 +67,6 @@ function outsideRows(project: Project, site: SitePressures, form: RoofForm | nul
   if (leansOnBuilding) add('site.driftAndSliding', 'site', 'driftNotComputed');
   if (form === null) add('site.roofForm', 'site', 'roofFormNotCovered');
   if (form === 'pitched') add('site.unbalancedSnow', 'site', 'unbalancedNotComputed');
-  if (project.site.seismic) add('site.seismic', 'site', 'seismicNotComputed');
-  if ((project.surroundings.goods?.leansOnLines.length ?? 0) > 0) add('site.goods', 'site', 'goodsLeanNotComputed');
   for (const own of project.ownLoads) {
     if (!isComputed(project, own)) add('site.ownLoad', own.id, 'ownLoadNotComputed', { name: own.name });
   }

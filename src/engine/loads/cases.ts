@@ -1,7 +1,7 @@
 import type { LoadDuration } from '../../data/loads/combinations.ts';
 import type { Message } from '../message.ts';
 
-export type CaseKind = 'dead' | 'ownLive' | 'roofLive' | 'snow' | 'wind' | 'notional';
+export type CaseKind = 'dead' | 'ownLive' | 'roofLive' | 'snow' | 'wind' | 'notional' | 'seismic';
 
 /** One pattern of load: what is there, which way, in which variant. Factors belong to combinations. */
 export interface LoadCase {
@@ -12,6 +12,8 @@ export interface LoadCase {
   readonly swaysAlong: boolean;
   /** how long it lasts, where that is not the duration of its kind: counts in the combination that it leads alone */
   readonly duration?: LoadDuration;
+  /** of an earthquake: its vertical effect as a share of the dead load */
+  readonly verticalShare?: number;
 }
 
 /** A load case as it arrives on one frame line: everything in the plane of the line. */
@@ -51,6 +53,8 @@ export interface LineLoads {
   readonly alongLb: Readonly<Record<string, number>>;
   /** all dead load, heavy [lb] */
   readonly deadLb: number;
+  /** one per cent of the dead load, or the earthquake on all that it shakes, strength level [lb] */
+  readonly inertiaLb: number;
 }
 
 export const emptyLineCase = (caseId: string): LineCase => ({

@@ -14,7 +14,7 @@ export interface Combination {
   readonly factors: readonly { readonly caseId: string; readonly factor: number }[];
   readonly duration: LoadDuration;
   readonly durationFactor: number;
-  /** no wind, no notional sway */
+  /** no wind, no notional sway, no earthquake */
   readonly gravityOnly: boolean;
   readonly swaysAlong: boolean;
 }

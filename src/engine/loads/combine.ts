@@ -1,14 +1,17 @@
 import { ASD_COMBINATIONS, type LoadDuration, type VariableKind } from '../../data/loads/combinations.ts';
 import { durationFactor } from '../checks/wood/duration.ts';
 import { message } from '../message.ts';
-import type { LoadCase } from './cases.ts';
+import type { CaseKind, LoadCase } from './cases.ts';
 import type { Combination } from './combination.ts';
 
 /** Only these snow cases stand beside wind or live load: the balanced one, not partial, least or surcharge (2.4.1 exception). */
 const COMPANION_SNOW: ReadonlySet<string> = new Set(['snow']);
 const COMPANION_LIVE: ReadonlySet<string> = new Set(['roof-live']);
+const NOT_GRAVITY: ReadonlySet<CaseKind> = new Set<CaseKind>(['wind', 'notional', 'seismic']);
 /** Without what the person hangs there these say no more than 1 and 3 do. */
 const LED_BY_OWN_LIVE: ReadonlySet<string> = new Set(['2', '4-snow', '4-roofLive']);
+/** Runs beside what there is of its companions: without snow too, but not alone, where 8 says more. */
+const WITH_SOME_COMPANION = '9';
 
 /**
  * All combinations of a set of cases, by allowable stress: every combination of the standard with every case of each
@@ -27,23 +30,26 @@ export function combine(cases: readonly LoadCase[]): readonly Combination[] {
         (c) =>
           alone || (kind === 'snow' ? COMPANION_SNOW.has(c.id) : kind === 'roofLive' ? COMPANION_LIVE.has(c.id) : true),
       );
+      if (rule.id === WITH_SOME_COMPANION && kind === 'snow' && found.length === 0) return [];
       return [found.map((loadCase) => ({ loadCase, factor }))];
     });
     // what hangs there may be gone on the day: beside other loads it must not help
     const without = choices.filter((found) => found.every((c) => c.loadCase.kind !== 'ownLive'));
     const isHungBeside = without.length < choices.length && !LED_BY_OWN_LIVE.has(rule.id);
     const sets = isHungBeside ? [choices, without] : [choices];
-    return sets.flatMap(products).map((chosen) => {
+    const asked = rule.id === WITH_SOME_COMPANION ? sets.filter((set) => set.length > 1) : sets;
+    return asked.flatMap(products).map((chosen) => {
       const duration = (alone ? chosen[0]?.loadCase.duration : undefined) ?? rule.duration;
+      const vertical = chosen.reduce((sum, c) => sum + rule.vertical * (c.loadCase.verticalShare ?? 0), 0);
       return {
         purpose: 'strength' as const,
         id: [rule.id, ...chosen.map((c) => c.loadCase.id)].join('+'),
         words: message(rule.words),
-        dead: rule.dead,
+        dead: { factor: rule.dead.factor + vertical, weight: rule.dead.weight },
         factors: chosen.map((c) => ({ caseId: c.loadCase.id, factor: c.factor })),
         duration,
         durationFactor: durationFactor(duration satisfies LoadDuration),
-        gravityOnly: chosen.every((c) => c.loadCase.kind !== 'wind' && c.loadCase.kind !== 'notional'),
+        gravityOnly: !chosen.some((c) => NOT_GRAVITY.has(c.loadCase.kind)),
         swaysAlong: chosen.some((c) => c.loadCase.swaysAlong),
       };
     });
@@ -81,7 +87,7 @@ export function serviceCombinations(cases: readonly LoadCase[], kcr: number): re
   });
   const hung = cases.filter((c) => c.kind === 'ownLive');
   return cases.flatMap((c): Combination[] => {
-    if (c.kind === 'notional' || c.swaysAlong) return [];
+    if (c.kind === 'notional' || c.kind === 'seismic' || c.swaysAlong) return [];
     const alone: Combination = {
       ...base,
       purpose: 'sag',

@@ -4,15 +4,16 @@ import type { Project } from '../project/model.ts';
 import { insteadOf } from '../project/instead.ts';
 import { emptyLineCase, type LineCase, type LineLoads, type LoadCase } from './cases.ts';
 import { deadPieces, totalDown } from './dead-pieces.ts';
+import type { Earthquake } from './earthquake.ts';
 import type { LineSetting } from './line-setting.ts';
-import { ownLive, ownLiveDuration } from './own-live.ts';
+import { hungForEver, ownLive, ownLiveDuration } from './own-live.ts';
 import { opposedWindReactions, plumbReactions, squareLoads, windReactions } from './rafter-reactions.ts';
 import type { RoofCase, RunOf } from './roof-cases.ts';
 import { alternatePatterns, partialPatterns } from './site/patterns.ts';
 import { reducedRoofLive } from './site/roof-live.ts';
 import type { SitePressures } from './site/site-pressures.ts';
 import { patternFactor, stretchesOf } from './stretches.ts';
-import { alongForces, notionalCase } from './sway.ts';
+import { alongForces, inertiaCase, NOTIONAL_SHARE } from './sway.ts';
 import type { MemberWeights } from './weights.ts';
 
 export interface LineLoading {
@@ -31,6 +32,7 @@ export function lineLoads(
   roof: readonly RoofCase[],
   runOf: RunOf,
   weights: MemberWeights,
+  earthquake: Earthquake | null,
 ): LineLoading {
   const posts = shelter.posts.filter((p) => p.line === line.id).sort((a, b) => a.xIn - b.xIn);
   const braces = shelter.braces.filter((b) => b.plane === 'along' && posts.some((p) => p.id === b.postId));
@@ -118,13 +120,28 @@ export function lineLoads(
     posts,
     braces,
   );
+  const push = earthquake
+    ? earthquakePush(context, earthquake, heavyLb)
+    : { kind: 'notional' as const, forceLb: NOTIONAL_SHARE * heavyLb };
   for (const toward of [1, -1] as const) {
-    const notional = notionalCase(posts, heavyLb, toward);
-    cases.push(notional.loadCase);
-    lineCases.push(notional.lineCase);
-    alongLb[notional.loadCase.id] = toward * notional.forceLb;
+    const { loadCase, lineCase } = inertiaCase(posts, push, toward);
+    cases.push(loadCase);
+    lineCases.push(lineCase);
+    alongLb[loadCase.id] = toward * push.forceLb;
   }
-  return { loads: { lineId: line.id, dead, cases: lineCases, alongLb, deadLb: heavyLb }, cases, roofLivePsf: live.psf };
+  return {
+    loads: { lineId: line.id, dead, cases: lineCases, alongLb, deadLb: heavyLb, inertiaLb: push.forceLb },
+    cases,
+    roofLivePsf: live.psf,
+  };
+}
+
+/** On the line's own weight, what hangs there for ever and the snow on its own area that moves with the roof. */
+function earthquakePush(c: LineSetting, earthquake: Earthquake, heavyLb: number) {
+  const { pushShare, verticalShare, movingSnowPsf } = earthquake;
+  const snow = pointsOf(c, { pressure: () => ({ plumbPsf: movingSnowPsf, squarePsf: 0 }) });
+  const snowLb = snow.reduce((sum, p) => sum + p.downLb, 0);
+  return { kind: 'seismic' as const, forceLb: pushShare * (heavyLb + hungForEver(c) + snowLb), verticalShare };
 }
 
 /** Where the holder of the level part is open: the reactions of the other sign that it may also give (steep roofs). */

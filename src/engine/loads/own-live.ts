@@ -31,6 +31,17 @@ export function ownLive(c: LineSetting): LineCase | null {
   return points.length > 0 ? { ...emptyLineCase('own-live'), points } : null;
 }
 
+/** What hangs on the line for ever, which an earthquake shakes like dead load [lb]. */
+export function hungForEver({ project, line }: LineSetting): number {
+  return project.ownLoads.reduce((sum, own) => {
+    if (!isComputed(project, own) || own.duration !== 'permanent') return sum;
+    if (own.where.on === 'line' && own.where.line === line.id) return sum + own.where.lb;
+    if (own.where.on === 'stretch' && own.where.line === line.id)
+      return sum + (own.where.plf * (own.where.toXIn - own.where.fromXIn)) / 12;
+    return sum;
+  }, 0);
+}
+
 /** A stretch of load as points no farther apart than a foot: what hangs on rafters and hooks anyway. */
 function spreadPoints(fromXIn: number, toXIn: number, plfLoad: number): LineCase['points'] {
   const n = Math.max(1, Math.ceil((toXIn - fromXIn) / 12));

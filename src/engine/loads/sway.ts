@@ -4,12 +4,13 @@ import { message } from '../message.ts';
 import type { Project } from '../project/model.ts';
 import { insteadOf } from '../project/instead.ts';
 import { emptyLineCase, type LineCase, type LoadCase } from './cases.ts';
+import { windOnGoods } from './goods.ts';
 import type { SitePressures } from './site/site-pressures.ts';
 import { roundDiameter, soliditySeen, widthSeen, windOnSolid } from './solid-wind.ts';
 
 /** One share of a structure as the wind along the lines sees it. */
 export interface SwayPart {
-  readonly name: 'roofEdge' | 'posts' | 'braces' | 'typed';
+  readonly name: 'roofEdge' | 'beam' | 'posts' | 'braces' | 'ties' | 'goods' | 'typed';
   readonly areaFt2: number;
   readonly psf: number;
   readonly forceLb: number;
@@ -25,7 +26,8 @@ export interface SwayForces {
 
 /**
  * Wind along the lines on one line's solid parts, strength level: its share of every rafter's broad side and the roof
- * edge, its posts and its braces, each by its force coefficient and never under the least pressure of an open building.
+ * edge, its beam's end, posts and braces, its part of ties and braces that run across from it, and goods that lean on
+ * it, each by its force coefficient and never under the least pressure of an open building.
  * No sheltering is counted (safe side); no diaphragm shares the force between lines.
  * @source ASCE7 29.4 and 27.1.5
  */
@@ -43,20 +45,52 @@ export function alongForces(
   const typedPsf = insteadOf(project, 'swayPsf', line.id);
   if (typedArea) {
     const psf = typedPsf?.value ?? pressure(null);
-    return forces([{ name: 'typed', areaFt2: typedArea.value, psf, forceLb: typedArea.value * psf }], posts, [], []);
+    return forces([{ name: 'typed', areaFt2: typedArea.value, psf, forceLb: typedArea.value * psf }], posts, [], [], 0);
   }
-  const roofAreaFt2 = roofEdgeArea(shelter, line);
-  const roofPsf = typedPsf?.value ?? pressure(null);
+  const flatPsf = typedPsf?.value ?? pressure(null);
+  const flat = (name: SwayPart['name'], areaFt2: number): SwayPart => ({
+    name,
+    areaFt2,
+    psf: flatPsf,
+    forceLb: areaFt2 * flatPsf,
+  });
   const perPost = posts.map((p) =>
     partOf(p.axisZIn - Math.max(p.footZIn, p.gradeZIn), p.stick, typedPsf?.value, pressure),
   );
   const perBrace = braces.map((b) => partOf(b.topPoint.zIn - b.postPoint.zIn, b.stick, typedPsf?.value, pressure));
   return forces(
-    [{ name: 'roofEdge', areaFt2: roofAreaFt2, psf: roofPsf, forceLb: roofAreaFt2 * roofPsf }],
+    [
+      flat('roofEdge', roofEdgeArea(shelter, line)),
+      flat('beam', beamEndArea(shelter, line)),
+      flat('ties', runningAcrossArea(shelter, posts)),
+    ],
     posts,
     perPost,
     braces.map((b, i) => ({ ...perBrace[i]!, id: b.id })),
+    windOnGoods(project, shelter, site, 'end', line.id),
   );
+}
+
+/** End of the line's thickest beam, by its mean diameter [ft2]. */
+function beamEndArea(shelter: Shelter, line: LineGeometry): number {
+  const ends = shelter.beams
+    .filter((b) => b.line === line.id)
+    .map(({ stick }) => (stick?.kind === 'round' ? (Math.PI * widthSeen(stick, 'side') ** 2) / 4 : faceOf(stick)));
+  return Math.max(0, ...ends) / 144;
+}
+
+const faceOf = (stick: Stick | null): number => (stick?.kind === 'sawn' ? stick.breadthIn * stick.depthIn : 0);
+
+/** Broad sides of what runs across from a post of the line: half of each tie, the whole of each brace [ft2]. */
+function runningAcrossArea(shelter: Shelter, posts: readonly PostGeometry[]): number {
+  const stand = (postId: string): boolean => posts.some((p) => p.id === postId);
+  const ties = shelter.ties.map(
+    (t) => [t.fromPostId, t.toPostId].filter(stand).length * Math.abs(t.toYIn - t.fromYIn) * widthSeen(t.stick, 'side'),
+  );
+  const braces = shelter.braces
+    .filter((b) => b.plane === 'across' && stand(b.postId))
+    .map((b) => 2 * b.lengthIn * widthSeen(b.stick, 'side'));
+  return [...ties, ...braces].reduce((sum, area) => sum + area, 0) / 2 / 144;
 }
 
 interface Upright {
@@ -103,6 +137,7 @@ function forces(
   posts: readonly PostGeometry[],
   perPost: readonly Upright[],
   perBrace: readonly (Upright & { readonly id: string })[],
+  goodsLb: number,
 ): SwayForces {
   const atTop = roof.reduce((sum, p) => sum + p.forceLb, 0);
   const group = (name: SwayPart['name'], uprights: readonly Upright[]): SwayPart => {
@@ -110,7 +145,8 @@ function forces(
     const forceLb = uprights.reduce((s, u) => s + u.areaFt2 * u.psf, 0);
     return { name, areaFt2, psf: areaFt2 > 0 ? forceLb / areaFt2 : 0, forceLb };
   };
-  const parts = [...roof, group('posts', perPost), group('braces', perBrace)];
+  const goods: SwayPart = { name: 'goods', areaFt2: 0, psf: 0, forceLb: goodsLb };
+  const parts = [...roof, group('posts', perPost), group('braces', perBrace), goods];
   return {
     parts,
     totalLb: parts.reduce((sum, p) => sum + p.forceLb, 0),
@@ -118,38 +154,38 @@ function forces(
     onPosts: (toward) =>
       posts.flatMap((p, i) => {
         const u = perPost[i];
-        return u && u.lengthIn > 0
-          ? [
-              {
-                postId: p.id,
-                footDownLbPerIn: 0,
-                topDownLbPerIn: 0,
-                alongLbPerIn: (toward * u.areaFt2 * u.psf) / (p.axisZIn - p.footZIn),
-              },
-            ]
-          : [];
+        if (!u || !(u.lengthIn > 0)) return [];
+        // goods press on the lower part of a post; spread over all of it they push higher (safe side)
+        const forceLb = u.areaFt2 * u.psf + goodsLb / posts.length;
+        const alongLbPerIn = (toward * forceLb) / (p.axisZIn - p.footZIn);
+        return [{ postId: p.id, footDownLbPerIn: 0, topDownLbPerIn: 0, alongLbPerIn }];
       }),
     onBraces: (toward) => perBrace.map((u) => ({ braceId: u.id, downLb: 0, alongLb: toward * u.areaFt2 * u.psf })),
   };
 }
 
 /** Notional push: one per cent of the dead load at the roof, each way. Load duration ten minutes. */
-const NOTIONAL_SHARE = 0.01;
+export const NOTIONAL_SHARE = 0.01;
 
-export function notionalCase(
+/**
+ * A share of a weight that pushes the line sideways at its seats, evenly on all posts since the beam ties them: the
+ * notional push, or an earthquake. Also what posts weigh counts at the seats (safe side).
+ * @source ASCE7_10 1.4.1; ASCE7 12.8 (7-16)
+ */
+export function inertiaCase(
   posts: readonly PostGeometry[],
-  heavyLb: number,
+  push: { readonly kind: 'notional' | 'seismic'; readonly forceLb: number; readonly verticalShare?: number },
   toward: 1 | -1,
-): { readonly loadCase: LoadCase; readonly lineCase: LineCase; readonly forceLb: number } {
+): { readonly loadCase: LoadCase; readonly lineCase: LineCase } {
   const direction = toward === 1 ? 'plus' : 'minus';
-  const id = `notional-${direction}`;
-  const forceLb = NOTIONAL_SHARE * heavyLb;
+  const { kind, forceLb, verticalShare } = push;
+  const id = `${kind}-${direction}`;
+  const words = message(kind === 'notional' ? 'caseNotional' : 'caseSeismic', { direction });
   return {
-    loadCase: { id, kind: 'notional', words: message('caseNotional', { direction }), swaysAlong: true },
+    loadCase: { id, kind, words, swaysAlong: true, ...(verticalShare === undefined ? {} : { verticalShare }) },
     lineCase: {
       ...emptyLineCase(id),
       points: posts.map((p) => ({ xIn: p.xIn, downLb: 0, alongLb: (toward * forceLb) / posts.length })),
     },
-    forceLb,
   };
 }

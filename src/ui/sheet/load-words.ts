@@ -7,6 +7,7 @@ const KIND_OF_CASE: readonly (readonly [prefix: string, kind: string])[] = [
   ['own-live', 'ownLive'],
   ['wind', 'wind'],
   ['notional', 'notional'],
+  ['seismic', 'seismic'],
 ];
 
 /** A combination as a reviewer writes it: `0.6 dead + 0.6 wind`; '' where no load is involved. */

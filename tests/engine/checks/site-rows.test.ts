@@ -7,8 +7,11 @@ import { plainShed } from '../../support/plain-shed.ts';
 import { placed } from '../frame/line-bench.ts';
 
 /** Rows of a project as status and reason by rule and place. */
-function rowsOf(project: Project, form: RoofForm | null = 'monoslope'): readonly string[] {
-  const shelter = placed(plainShed());
+function rowsOf(
+  project: Project,
+  form: RoofForm | null = 'monoslope',
+  shelter = placed(plainShed()),
+): readonly string[] {
   const site = sitePressures(
     project.site,
     project.code,
@@ -25,7 +28,7 @@ function rowsOf(project: Project, form: RoofForm | null = 'monoslope'): readonly
     },
     { kz: 'formula', kd: null, gustFactor: null },
   );
-  return siteRows(project, site, form).map((row) => {
+  return siteRows(project, shelter, site, form).map((row) => {
     const place = row.place.name === '' ? row.memberId : row.place.name;
     return `${row.ruleId} ${place}: ${row.status} ${row.reason?.code ?? ''}`;
   });
@@ -109,16 +112,29 @@ describe('rows of the site', () => {
     expect(rowsOf(around({ closed }))).toEqual(['site.walledSides site: outside closedSideNotComputed']);
   });
 
-  // proof [site.goods]: no-equation - goods that push on the frame are outside
-  it('[site.goods] goods that lean on a line are outside', () => {
+  it('goods that lean on a line are computed and have no row', () => {
     const goods = { blockedShare: 0, heightIn: 60, leansOnLines: ['line-0'] };
-    expect(rowsOf(around({ goods }))).toEqual(['site.goods site: outside goodsLeanNotComputed']);
+    expect(rowsOf(around({ goods }))).toEqual([]);
   });
 
-  // proof [site.seismic]: no-equation - typed earthquake values are said to be outside, not ignored
-  it('[site.seismic] typed earthquake values are outside', () => {
-    expect(rowsOf(withSite({ seismic: { sds: 0.4, sd1: 0.2, r: 1.5, rGivenBy: 'engineer' } }))).toEqual([
-      'site.seismic site: outside seismicNotComputed',
+  // An SD1 of 0.40 is the least that an S1 of 0.75 can give (2/3 x 0.8 x 0.75); category E begins there.
+  it('[site.seismic] an earthquake is computed; what decides the category and the frame must be known', () => {
+    const shaken = (seismic: Site['seismic']) => rowsOf(withSite({ seismic }));
+    const given = { sds: 0.8, sd1: 0.39, r: 1.5, rGivenBy: '' };
+    expect(shaken(given)).toEqual([]);
+    expect(shaken({ ...given, sd1: 0.41 })).toEqual(['site.seismic s1: notGiven seismicS1NotGiven']);
+    expect(shaken({ ...given, sd1: 0.41, s1: 0.5 })).toEqual([]);
+    expect(shaken({ ...given, sd1: 0.41, s1: 0.75 })).toEqual(['site.seismic category: outside seismicCategoryE']);
+    expect(shaken({ ...given, r: 3 })).toEqual(['site.seismic r: notGiven seismicRNotNamed']);
+    expect(shaken({ ...given, r: 3, rGivenBy: 'A. Engineer' })).toEqual([]);
+  });
+
+  it('[site.seismic] a frame of timber posts higher than 35 ft is outside', () => {
+    const shelter = placed(plainShed());
+    const onAHill = { ...shelter, lowestGradeZIn: shelter.lowestGradeZIn - 300 };
+    const seismic = { sds: 0.8, sd1: 0.3, r: 1.5, rGivenBy: '' };
+    expect(rowsOf(withSite({ seismic }), 'monoslope', onAHill)).toEqual([
+      'site.seismic height: outside seismicTooTall',
     ]);
   });
 

@@ -42,6 +42,7 @@ export const lineLoadsOf = (cases: readonly LineCase[], dead: readonly DeadPiece
   lineId: lineId(0),
   dead,
   cases,
+  inertiaLb: 0,
   alongLb: {},
   deadLb: 0,
 });

@@ -4,6 +4,7 @@ import { membersOfLine } from '../../../src/engine/frame/line-mesh.ts';
 import { placeShelter } from '../../../src/engine/geometry/place-shelter.ts';
 import type { Shelter } from '../../../src/engine/geometry/shelter.ts';
 import { combine, serviceCombinations } from '../../../src/engine/loads/combine.ts';
+import { earthquakeOf, highestFt, type Earthquake } from '../../../src/engine/loads/earthquake.ts';
 import { lineLoads, type LineLoading } from '../../../src/engine/loads/line-loads.ts';
 import { rafterRun } from '../../../src/engine/loads/rafter-run.ts';
 import type { RoofCase, RunOf } from '../../../src/engine/loads/roof-cases.ts';
@@ -49,6 +50,7 @@ export interface LoadBench {
   readonly roof: readonly RoofCase[];
   readonly runOf: RunOf;
   readonly weights: MemberWeights;
+  readonly earthquake: Earthquake | null;
   readonly loading: LineLoading;
 }
 
@@ -60,9 +62,10 @@ export function loadBench(project: Project, line = lineId(0)): LoadBench {
   const segments = runOf(shelter.rafters[0]!).segments.length;
   const roof = [...snowCases(site, 'monoslope', segments), ...windCases(site, shelter, 'monoslope')];
   const weights = memberWeights(project, shelter);
+  const earthquake = earthquakeOf(project.site, highestFt(shelter), site.figures.balancedSnow.value);
   const geometry = shelter.lines.find(({ id }) => id === line)!;
-  const loading = lineLoads(project, shelter, geometry, site, roof, runOf, weights);
-  return { project, shelter, site, roof, runOf, weights, loading };
+  const loading = lineLoads(project, shelter, geometry, site, roof, runOf, weights, earthquake);
+  return { project, shelter, site, roof, runOf, weights, earthquake, loading };
 }
 
 export interface LineBench extends LoadBench {

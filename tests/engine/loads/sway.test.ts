@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { acrossForce } from '../../../src/engine/loads/across.ts';
+import type { RoundStick } from '../../../src/engine/geometry/shelter.ts';
 import type { LineCase } from '../../../src/engine/loads/cases.ts';
 import { solidityBeyondTable, soliditySeen } from '../../../src/engine/loads/solid-wind.ts';
 import type { Project } from '../../../src/engine/project/model.ts';
+import { alongForces } from '../../../src/engine/loads/sway.ts';
 import { lineId, plainShed } from '../../support/plain-shed.ts';
 import { loadBench, placed, type LoadBench } from '../frame/line-bench.ts';
 
@@ -38,8 +40,13 @@ function alongByHand(bench: LoadBench): number {
   const braces = bench.shelter.braces
     .filter(({ id }) => id.startsWith('brace-0'))
     .map((b) => (((b.topPoint.zIn - b.postPoint.zIn) * 5) / 144) * psfOn(q, 5));
-  return roof * psfOn(q, 'flat') + [...posts, ...braces].reduce((a, b) => a + b, 0);
+  // the round end of a beam 12 in. thick at its butt, 10.4 at its tip
+  const beamEnd = (Math.PI * MEAN_BEAM_IN ** 2) / 4 / 144;
+  return (roof + beamEnd) * psfOn(q, 'flat') + [...posts, ...braces].reduce((a, b) => a + b, 0);
 }
+
+/** 192 in. of beam that loses an inch in 120 in.; the mean of butt and tip. */
+const MEAN_BEAM_IN = 12 - 192 / 120 / 2;
 
 /** Everything that a case pushes along x. */
 function pushed(bench: LoadBench, c: LineCase): number {
@@ -54,13 +61,16 @@ function pushed(bench: LoadBench, c: LineCase): number {
 const caseOf = (bench: LoadBench, id: string): LineCase => bench.loading.loads.cases.find((c) => c.caseId === id)!;
 
 describe('push along a line', () => {
-  it.each([60, 110, 160])('at %i mph is the sum of roof edge, posts and braces, each by its own coefficient', (mph) => {
-    const bench = loadBench(windy(mph));
-    expect(bench.site.gustFactor).toBe(0.85);
-    const hand = alongByHand(bench);
-    expect(bench.loading.loads.alongLb['wind-along-plus-A-clear']).toBeCloseTo(hand, 6);
-    expect(bench.loading.loads.alongLb['wind-along-minus-A-clear']).toBeCloseTo(-hand, 6);
-  });
+  it.each([60, 110, 160])(
+    'at %i mph is the sum of roof edge, beam end, posts and braces, each by its own coefficient',
+    (mph) => {
+      const bench = loadBench(windy(mph));
+      expect(bench.site.gustFactor).toBe(0.85);
+      const hand = alongByHand(bench);
+      expect(bench.loading.loads.alongLb['wind-along-plus-A-clear']).toBeCloseTo(hand, 6);
+      expect(bench.loading.loads.alongLb['wind-along-minus-A-clear']).toBeCloseTo(-hand, 6);
+    },
+  );
 
   it('in light wind is held up by 16 psf on everything solid', () => {
     const bench = loadBench(windy(60));
@@ -71,6 +81,54 @@ describe('push along a line', () => {
       stronger.loading.loads.alongLb['wind-along-plus-A-clear']!,
       6,
     );
+  });
+
+  // 5 ft of goods across a shelter 162 in. deep; the greatest coefficient of a flat side, 2.0. Blocked to a tenth of the
+  // opening the face is a tenth of the mean roof height.
+  it('counts the wind on goods that lean on it, whole, and on no line where they stand by themselves', () => {
+    const stacked = (leansOnLines: string[], blockedShare = 0.6): LoadBench =>
+      loadBench({
+        ...plainShed(),
+        surroundings: { ...plainShed().surroundings, goods: { blockedShare, heightIn: 60, leansOnLines } },
+      });
+    const push = (bench: LoadBench) => bench.loading.loads.alongLb['wind-along-plus-A-clear']!;
+    const bare = push(stacked([]));
+    const leaning = stacked([lineId(0)]);
+    const psf = psfOn(leaning.site.figures.velocityPressure.value!, 'flat');
+    expect(push(leaning) - bare).toBeCloseTo(((162 * 60) / 144) * psf, 6);
+    expect(pushed(leaning, caseOf(leaning, 'wind-along-plus-A-clear'))).toBeCloseTo(push(leaning), 6);
+    expect(push(stacked([lineId(1)]))).toBeCloseTo(bare, 6);
+    const lowFace = (162 * 0.1 * leaning.shelter.meanRoofHeightIn) / 144;
+    expect(push(stacked([lineId(0)], 0.1)) - bare).toBeCloseTo(lowFace * psf, 6);
+  });
+
+  // A tie log 6 in. thick over the 84 in. between the lines: half of its side to each; a knee brace across, 40 in. long and
+  // 5 in. thick, whole to the line of its post.
+  it('counts what runs across from its posts', () => {
+    const bench = loadBench(plainShed());
+    const { shelter } = bench;
+    const line = shelter.lines[0]!;
+    const posts = shelter.posts.filter((p) => p.line === line.id);
+    const log = (diameterIn: number): RoundStick => ({
+      kind: 'round',
+      logId: 'log',
+      woodId: 'wood',
+      profile: [0, 100].map((atIn) => ({ atIn, diameterIn })),
+      buttAt: 'start',
+      flatIn: 0,
+    });
+    const tie = { id: 'tie', xIn: posts[0]!.xIn, fromYIn: 0, toYIn: 84, axisZIn: 90, stick: log(6) };
+    const to = { fromPostId: posts[0]!.id, toPostId: shelter.posts.find((p) => p.line !== line.id)!.id };
+    const brace = {
+      ...shelter.braces[0]!,
+      plane: 'across',
+      postId: posts[0]!.id,
+      lengthIn: 40,
+      stick: log(5),
+    } as const;
+    const tied = { ...shelter, ties: [{ ...tie, ...to }], braces: [...shelter.braces, brace] };
+    const parts = alongForces(bench.project, tied, line, posts, [], bench.site).parts;
+    expect(parts.find((p) => p.name === 'ties')!.areaFt2).toBeCloseTo((84 * 6) / 2 / 144 + (40 * 5) / 144, 9);
   });
 
   it('arrives whole on the line: at the seats, on the posts and on the braces', () => {
@@ -99,7 +157,7 @@ describe('push along a line', () => {
 describe('push across the lines on the whole shelter', () => {
   const across = (project: Project) => {
     const b = loadBench(project);
-    return { bench: b, force: acrossForce(project, b.shelter, b.site, b.roof, b.runOf, 5000) };
+    return { bench: b, force: acrossForce(project, b.shelter, b.site, b.roof, b.runOf, 50) };
   };
 
   it('never falls under 16 psf on what is solid and on the rise of the roof', () => {
@@ -107,10 +165,22 @@ describe('push across the lines on the whole shelter', () => {
     const plane = bench.shelter.planes[0]!;
     const beams = 2 * 192 * (12 - (2 * 192) / 240 / 2);
     const posts = bench.shelter.posts.reduce((sum, p) => sum + (p.seatZIn - 7) * (9 - p.lengthIn / 160 / 2), 0);
-    const edge = 204 * 8;
+    const braces = bench.shelter.braces.reduce((sum, b) => sum + 5 * b.lengthIn, 0);
+    // rafters 8 deep with purlins 2 deep on them
+    const edge = 204 * (8 + 2);
     const rise = (plane.highZIn - plane.lowZIn) * 204;
-    expect(force.leastLb).toBeCloseTo((16 * (beams + posts + edge + rise)) / 144, 6);
+    expect(force.leastLb).toBeCloseTo((16 * (beams + posts + braces + edge + rise)) / 144, 6);
     expect(force.asdLb).toBeCloseTo(0.6 * Math.max(force.leastLb, force.roofLb + force.dragLb), 9);
+  });
+
+  it('counts goods that lean on a line once, by their long face', () => {
+    const goods = { blockedShare: 0.6, heightIn: 60, leansOnLines: [lineId(0), lineId(1)] };
+    const leaning = across({ ...plainShed(), surroundings: { ...plainShed().surroundings, goods } });
+    const standing = across(plainShed());
+    const face = (204 * 60) / 144;
+    const psf = psfOn(leaning.bench.site.figures.velocityPressure.value!, 'flat');
+    expect(leaning.force.dragLb - standing.force.dragLb).toBeCloseTo(face * psf, 6);
+    expect(leaning.force.leastLb - standing.force.leastLb).toBeCloseTo(face * 16, 6);
   });
 
   it('takes the level part of the strongest wind on the roof: the sine of its slope', () => {
@@ -135,7 +205,7 @@ describe('push across the lines on the whole shelter', () => {
       site: { ...shed.site, windMph: { value: null, givenBy: 'guess', date: null } },
     };
     const { asdLb, ...wind } = across(project).force;
-    expect(wind).toEqual({ roofLb: 0, dragLb: 0, leastLb: 0, notionalLb: 50 });
+    expect(wind).toEqual({ roofLb: 0, dragLb: 0, leastLb: 0, inertiaLb: 50 });
     expect(asdLb).toBeCloseTo(35, 9);
   });
 });

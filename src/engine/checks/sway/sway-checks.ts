@@ -1,9 +1,10 @@
 import { clause } from '../../../data/sources.ts';
-import { breaks, judge, notGiven, type Verdict } from '../../check.ts';
+import { breaks, judge, notGiven, outside, type Verdict } from '../../check.ts';
 import type { CheckRow } from '../../evaluation.ts';
 import type { LineResponse } from '../../frame/line-frame.ts';
 import type { LineGeometry } from '../../geometry/shelter.ts';
 import { holdIndex } from '../../frame/read-response.ts';
+import { message } from '../../message.ts';
 import type { Lateral } from '../../project/model.ts';
 import { put } from '../../note.ts';
 import { quantity } from '../../units.ts';
@@ -66,10 +67,13 @@ export function swayAlongRows(context: LineCheckContext, system: Lateral | null)
   const { line, frame } = context;
   const whole = { kind: 'whole', name: '' } as const;
   const label = line.label;
-  const rows: CheckRow[] = frame.unheld.slice(0, 1).map((u) => ({
-    ...plainRow('frame.stands', line.id, whole, breaks(u.reason)),
-    combinationId: u.combination.id,
-  }));
+  const rows: CheckRow[] = [
+    ...cantileverRows(context),
+    ...frame.unheld.slice(0, 1).map((u) => ({
+      ...plainRow('frame.stands', line.id, whole, breaks(u.reason)),
+      combinationId: u.combination.id,
+    })),
+  ];
   if (!system || system.by === null)
     return [
       ...rows,
@@ -122,6 +126,15 @@ export function swayAlongRows(context: LineCheckContext, system: Lateral | null)
         ),
       ];
   }
+}
+
+/** Posts that stand by their feet alone have rules of their own in an earthquake (12.2.5.2), which are not computed. */
+function cantileverRows({ line, frame }: LineCheckContext): readonly CheckRow[] {
+  const isShaken = frame.responses.some((r) => r.combination.factors.some((f) => f.caseId.startsWith('seismic-')));
+  const hasFixedFeet = frame.mesh.posts.some((p) => p.post.foot.fixity.along !== 'pinned');
+  if (!isShaken || !hasFixedFeet) return [];
+  const reason = message('seismicCantilever', { line: line.label });
+  return [plainRow('site.seismic', line.id, { kind: 'whole', name: '' }, outside(reason))];
 }
 
 /**

@@ -31,6 +31,8 @@ export const site = z.strictObject({
     .strictObject({
       sds: z.number().min(0).max(5),
       sd1: z.number().min(0).max(5),
+      /** mapped acceleration at one second; absent: bounded from sd1 */
+      s1: z.number().min(0).max(5).optional(),
       r: z.number().min(1).max(8),
       rGivenBy: shortText,
     })

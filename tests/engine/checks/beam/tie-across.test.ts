@@ -8,7 +8,7 @@ import { placed } from '../../frame/line-bench.ts';
 import { redoFaults } from '../redo-step.ts';
 
 /** strength level [lb] */
-const parts = { roofLb: 1000, dragLb: 400, leastLb: 900, notionalLb: 50 };
+const parts = { roofLb: 1000, dragLb: 400, leastLb: 900, inertiaLb: 50 };
 /** 0.6 (1000 + 400); without the roof's part the least force is more than the drag: 0.6 x 900 [lb] */
 const WHOLE = 840;
 const WITHOUT_ROOF = 540;
@@ -82,7 +82,7 @@ describe('a beam on its posts across the line', () => {
 
   // ASCE 7-16 1.4.1 with 2.4: 0.7 of one per cent of the dead load where that is more
   it('the push is never under 0.7 of one per cent of the dead load, and its step can be redone', () => {
-    expect(acrossPush({ roofLb: 0, dragLb: 0, leastLb: 0, notionalLb: 50 })).toBeCloseTo(35, 12);
+    expect(acrossPush({ roofLb: 0, dragLb: 0, leastLb: 0, inertiaLb: 50 })).toBeCloseTo(35, 12);
     expect(redoFaults((note) => acrossPush(parts, note))).toEqual([]);
   });
 });
