@@ -4,7 +4,7 @@ import { allRows, field, openLink, type } from './support/cord.ts';
 import { keptProject } from './support/device.ts';
 import { eventually } from './support/eventually.ts';
 import { countsToShow, demo, figuresOf, ratiosToShow } from './support/figures.ts';
-import { figuresShown, openDemo, saved } from './support/workbench.ts';
+import { DESK, figuresShown, openDemo, PHONE, saved } from './support/workbench.ts';
 
 afterAll(closeBrowser);
 
@@ -65,6 +65,49 @@ describe('an entry that cannot be used', () => {
     await openLink(page, 'beam A');
     await eventually(() => field(page, BUTT).inputValue()).toBe('13 1/2 in');
     expect(await page.locator('.stale').count()).toBe(0);
+    await close();
+  });
+
+  it('pushes the sentence apart while it is typed and covers none of it', async () => {
+    for (const screen of [DESK, PHONE]) {
+      const { page, close } = await openDemo(screen);
+      await openLink(page, 'beam A');
+      await type(page, BUTT, 'as thick as my leg');
+      const note = page.locator('.link-body .field-note');
+      await note.waitFor();
+      const covered = await note.evaluate((each) => {
+        const { left, right, top, bottom } = each.getBoundingClientRect();
+        const below = document.createTreeWalker(document.querySelector('.link-body')!, NodeFilter.SHOW_TEXT);
+        const words: string[] = [];
+        while (below.nextNode()) {
+          const range = document.createRange();
+          range.selectNodeContents(below.currentNode);
+          if (each.contains(below.currentNode) || below.currentNode.parentElement?.closest('.unseen, option')) continue;
+          const isUnder = [...range.getClientRects()].some(
+            (r) => r.left < right - 1 && r.right > left + 1 && r.top < bottom - 1 && r.bottom > top + 1,
+          );
+          if (isUnder) words.push(below.currentNode.textContent ?? '');
+        }
+        return words;
+      });
+      expect(covered).toEqual([]);
+      await close();
+    }
+  });
+
+  it('is the first thing that undo takes away, wherever the focus is', async () => {
+    const { page, close } = await openDemo();
+    await openLink(page, 'beam A');
+    await type(page, BUTT, '14');
+    await page.keyboard.press('Enter');
+    await type(page, BUTT, '900 in');
+    await page.keyboard.press('Enter');
+    await page.locator('.link-head').first().focus();
+    await page.keyboard.press('Control+z');
+    expect(await field(page, BUTT).inputValue()).toBe('14 in');
+    expect(await page.locator('.stale').count()).toBe(0);
+    await page.keyboard.press('Control+z');
+    expect(await field(page, BUTT).inputValue()).toBe('13 1/2 in');
     await close();
   });
 

@@ -82,13 +82,13 @@ export const PROJECT_MESSAGES = {
   // Logs
   stationsNotAscending:
     'This station at {got} in from the butt must lie beyond the one before it at {beforeIn} in. Put the stations in order from butt to tip.',
-  trimmedAway: 'The ends trimmed off log {log} leave nothing of it. Trim less.',
+  trimmedAway: 'The ends trimmed off {log} leave nothing of it. Trim less.',
   barkTooThick:
     'Bark of {barkIn} in on both sides leaves nothing of a log of {thinnestIn} in. Check the thickness of the bark.',
   stretchPastLog:
-    '{member} takes log {log} from {startIn} to {endIn} in from the butt, but the log can be used only from {fromIn} to {toIn} in. Start nearer the butt, shorten the member, add a station or choose a longer log.',
+    '{member} takes {log} from {startIn} to {endIn} in from the butt, but it can be used only from {fromIn} to {toIn} in. Start nearer the butt, shorten the member, add a station or choose a longer log.',
   logUsedTwice:
-    '{member} and {other} take the same stretch of log {log}, which is one stem. It is free from {freeFromIn} in from the butt on: start there or choose another log.',
+    '{member} and {other} take the same stretch of {log}, which is one stem. It is free from {freeFromIn} in from the butt on: start there or choose another log.',
 
   // Frame lines
   lineWithoutBeam: 'Frame line {line} has no beam. Add a beam or remove the line.',

@@ -6,13 +6,23 @@ import type { UnitSystem } from '../units/system.ts';
 export type Names = ReadonlyMap<string, string>;
 
 export function namesOf({ shelter, logs }: Pick<Evaluation, 'shelter' | 'logs'>): Names {
-  return new Map([
-    ...logs.map(({ logId }) => [logId, logId] as const),
+  const several = shelter.planes.length > 1;
+  const parts = new Map<string, string>([
     ...shelter.lines.map((line) => [line.id, `line ${line.label}`] as const),
+    ...shelter.planes.map(({ id }, i) => [id, several ? `roof ${i + 1}` : 'roof'] as const),
+    ...shelter.ties.map(({ id }, i) => [id, `tie log ${i + 1}`] as const),
     ...[...shelter.beams, ...shelter.posts, ...shelter.braces, ...shelter.rafters, ...shelter.purlins].map(
       ({ id, label }) => [id, label] as const,
     ),
   ]);
+  return new Map([...logs.map(({ logId, memberIds }) => [logId, logName(memberIds, parts)] as const), ...parts]);
+}
+
+/** A log is called by what is made of it: the only name of it that stands on the drawing. */
+function logName([first, ...others]: readonly string[], parts: Names): string {
+  if (first === undefined) return 'a log that is not used';
+  const more = others.length === 0 ? '' : ` and ${others.length} more`;
+  return `the log of ${parts.get(first) ?? 'a part'}${more}`;
 }
 
 const ENDS: Readonly<Record<string, string>> = {

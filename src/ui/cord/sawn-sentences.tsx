@@ -1,10 +1,13 @@
 import { LUMBER } from '../../data/wood/lumber.ts';
 import { LUMBER_GROUPS } from '../../data/wood/lumber-groups.ts';
 import { CLEAR_WOOD } from '../../data/wood/species.ts';
-import type { Project, SawnStock, Stock, TypedStock } from '../../engine/project/model.ts';
+import type { Log, Project, SawnStock, Stock, TypedStock } from '../../engine/project/model.ts';
 import { YoursChoice } from '../fields/choice.tsx';
 import { CommandChoice } from '../fields/command-choice.tsx';
 import { Yours } from '../fields/yours.tsx';
+import { useWorkbench } from '../state/use-workbench.ts';
+import { showField } from '../units/field-kind.ts';
+import type { UnitSystem } from '../units/system.ts';
 
 const SPECIES = [...CLEAR_WOOD.map(({ name }) => name), ...LUMBER_GROUPS.map(({ name }) => name)];
 const GRADES = [...new Set(LUMBER.map(({ grade }) => grade))];
@@ -81,10 +84,17 @@ interface StockChoiceProps {
   readonly write: (project: Project, stock: Stock) => Project;
 }
 
+/** `13 1/2 in to 10 in`: what tells one log from another on the pile. */
+function sizeInWords({ stations }: Log, system: UnitSystem): string {
+  const ends = [stations[0], stations.at(-1)].flatMap((station) => (station ? [station.diameterIn] : []));
+  return ends.map((inches) => showField('diameter', inches, system)).join(' to ');
+}
+
 /** What a piece is made of: one of the logs, or a sawn stick. */
 export function StockChoice({ project, stock, of, write }: StockChoiceProps) {
-  const fromLogs = project.logs.map((log) => ({
-    words: log.stands === 'log' ? `${log.id}, one stem` : `${log.id}, a size of log`,
+  const system = useWorkbench((state) => state.system);
+  const fromLogs = project.logs.map((log, i) => ({
+    words: `log ${i + 1}, ${sizeInWords(log, system)}, ${log.stands === 'log' ? 'one stem' : 'as many as needed'}`,
     isIt: stock?.kind === 'log' && stock.logId === log.id,
     stock: { kind: 'log', logId: log.id, fromButtIn: 0, buttAt: 'start' } satisfies Stock,
   }));

@@ -29,13 +29,17 @@ interface OneStepProps {
 function OneStep({ step, system, inWords }: OneStepProps) {
   const [open, setOpen] = useState<number | null>(null);
   const opened = open === null ? undefined : step.put[open];
+  // a force that comes from the frame has no formula of its own: its value and where it comes from say it all
+  const isTaken = step.formula === step.symbol && step.put.every(({ from }) => from === undefined);
   return (
     <li>
       <p className="step-words">{inWords(step.words)}</p>
       <p className="step-formula">
-        <var>{step.symbol}</var> = {formulaText(step.formula)} = <strong>{showQuantity(step.result, system)}</strong>
+        <var>{step.symbol}</var> ={isTaken ? ' ' : ` ${formulaText(step.formula)} = `}
+        <strong>{showQuantity(step.result, system)}</strong>
+        {isTaken && <span className="quiet"> {step.put.map(({ words }) => inWords(words)).join(', ')}</span>}
       </p>
-      {step.put.length > 0 && (
+      {!isTaken && step.put.length > 0 && (
         <ul className="step-puts">
           {step.put.map((put, i) => (
             <li key={`${put.symbol}-${i}`}>

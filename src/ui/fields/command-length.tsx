@@ -50,7 +50,9 @@ export function CommandLength({ label, valueIn, perform }: CommandLengthProps) {
         onBlur={enter}
         onKeyDown={(event) => {
           if (event.key === 'Enter') enter();
-          if (event.key === 'Escape' && typed !== null) {
+          const isUndo = event.key === 'z' && (event.ctrlKey || event.metaKey);
+          if ((event.key === 'Escape' || isUndo) && typed !== null) {
+            event.preventDefault();
             event.stopPropagation();
             setTyped(null);
             setSaid(null);

@@ -1,5 +1,6 @@
 import { Yours } from '../fields/yours.tsx';
 import type { Opening } from '../state/opening.ts';
+import { lastDraft } from '../state/open-work.ts';
 import { savingInWords } from '../state/saving.ts';
 import { acts, useWorkbench } from '../state/use-workbench.ts';
 import type { UnitSystem } from '../units/system.ts';
@@ -68,7 +69,7 @@ function UnitSwitch() {
 }
 
 function UndoRedo() {
-  const undoName = useWorkbench(({ done }) => done.at(-1)?.name ?? null);
+  const undoName = useWorkbench(({ drafts, done }) => lastDraft(drafts)?.name ?? done.at(-1)?.name ?? null);
   const redoName = useWorkbench(({ undone }) => undone.at(-1)?.name ?? null);
   return (
     <>

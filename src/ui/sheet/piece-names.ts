@@ -1,9 +1,8 @@
-import { SITE_FIELDS } from '../../data/words/sheet.ts';
-import { say } from '../../data/words/say.ts';
 import type { Evaluation } from '../../engine/evaluation.ts';
 import type { PostGeometry, Shelter } from '../../engine/geometry/shelter.ts';
 import type { Message } from '../../engine/message.ts';
 import type { Project } from '../../engine/project/model.ts';
+import { reasonInWords } from '../cord/reason.ts';
 
 /** Members that share a row because they do the same work: the posts of a line, the rafters of a plane. */
 export interface Piece {
@@ -46,7 +45,7 @@ export function pieceNames(project: Project, evaluation: Evaluation): PieceNames
     nameOf,
     inShort: (ids) => inShort(ids, shelter, (id) => pieces.get(id)?.words ?? nameOf(id)),
     pieceOf: (id) => pieces.get(id) ?? { key: id, words: nameOf(id) },
-    sayOf: (message) => say({ code: message.code, values: inWords(message.values, names) }),
+    sayOf: (message) => reasonInWords(message, names),
   };
 }
 
@@ -55,15 +54,6 @@ function inShort(ids: readonly string[], shelter: Shelter, pieceOf: (id: string)
   const posts = shelter.posts.filter((p) => asked.has(p.id));
   const others = ids.filter((id) => !posts.some((p) => p.id === id)).map(pieceOf);
   return [...(posts.length > 0 ? [postsInShort(posts)] : []), ...new Set(others)].join(', ');
-}
-
-function inWords(values: Message['values'], names: ReadonlyMap<string, string>): Message['values'] {
-  return Object.fromEntries(
-    Object.entries(values).map(([name, value]) => [
-      name,
-      typeof value === 'string' ? (SITE_FIELDS[value] ?? names.get(value) ?? value) : value,
-    ]),
-  );
 }
 
 function groupsOf(shelter: Shelter): readonly { readonly ids: readonly string[]; readonly piece: Piece }[] {

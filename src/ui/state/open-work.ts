@@ -104,6 +104,18 @@ export function withDrafts(work: OpenWork, drafts: Drafts): OpenWork {
   return { ...work, drafts, stale: Object.keys(drafts).length > 0 };
 }
 
+/** Drafts stand in the order in which they were typed. */
+export function lastDraft(drafts: Drafts): (Draft & { readonly path: string }) | null {
+  const [path, draft] = Object.entries(drafts).at(-1) ?? [];
+  return path === undefined || draft === undefined ? null : { path, ...draft };
+}
+
+export const without = (drafts: Drafts, path: string): Drafts =>
+  Object.fromEntries(Object.entries(drafts).filter(([key]) => key !== path));
+
+export const withDraft = (work: OpenWork, path: string, draft: Draft): OpenWork =>
+  withDrafts(work, { ...without(work.drafts, path), [path]: draft });
+
 /** Only the drafts whose field still exists. */
 const withStandingDrafts = (work: OpenWork): OpenWork =>
   withDrafts(
@@ -111,7 +123,10 @@ const withStandingDrafts = (work: OpenWork): OpenWork =>
     Object.fromEntries(Object.entries(work.drafts).filter(([path]) => leadsSomewhere(work.project, path))),
   );
 
+/** A refused entry is the first thing that a person means to take back, the one typed last before the others. */
 export function undone(doors: Figures, work: OpenWork): OpenWork {
+  const refused = lastDraft(work.drafts);
+  if (refused) return withDrafts(work, without(work.drafts, refused.path));
   const last = work.done.at(-1);
   if (!last) return work;
   return withStandingDrafts({

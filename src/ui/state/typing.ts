@@ -7,9 +7,10 @@ import type { EngineDoors } from './doors.ts';
 import {
   changed,
   gestureTakenBack,
+  withDraft,
   withDrafts,
+  without,
   type Draft,
-  type Drafts,
   type MeasuredFrom,
   type OpenWork,
 } from './open-work.ts';
@@ -36,7 +37,7 @@ export function typedInto(doors: EngineDoors, work: OpenWork, typing: Typing, sy
   const keep = (said: Message): OpenWork => {
     // what the same typing passed through (9 on the way to 900) was no entry: what stood before it holds
     const before = work.gesture === name ? gestureTakenBack(doors, work) : work;
-    return withDrafts(before, { ...before.drafts, [path]: { text, kind, name, from, said } });
+    return withDraft(before, path, { text, kind, name, from, said });
   };
 
   if (text.trim() === '') return emptied(doors, work, { path, kind, name }, keep, system);
@@ -49,7 +50,7 @@ export function typedInto(doors: EngineDoors, work: OpenWork, typing: Typing, sy
     undo: 'with-next',
   });
   return result.ok
-    ? withDrafts(result.work, without(work.drafts, path))
+    ? withoutDraft(result.work, path)
     : keep(sentenceFor(result.faults, { path, kind, value: reading.value, from }, system));
 }
 
@@ -59,7 +60,7 @@ export function typedTooEarly(work: OpenWork, typing: Typing): OpenWork {
   if (!leadsSomewhere(work.project, path)) return work;
   const said = message('fieldWaits', { got: text });
   const draft = { text, kind: typing.kind ?? kindOfPath(path), name: gestureName(typing), from, said };
-  return withDrafts(work, { ...work.drafts, [path]: draft });
+  return withDraft(work, path, draft);
 }
 
 const stored = (value: number | string, from: MeasuredFrom | undefined): number | string =>
@@ -84,7 +85,7 @@ function emptied(
         valueAt(project, field.path) === value ? project : doors.setAt(project, field.path, value),
       undo: 'with-next',
     });
-    if (result.ok) return withDrafts(result.work, without(work.drafts, field.path));
+    if (result.ok) return withoutDraft(result.work, field.path);
   }
   const reading = doors.readField(field.kind, '', system);
   return keep(reading.ok ? message('fieldEmpty', { example: 'a few words' }) : reading.message);
@@ -104,9 +105,6 @@ function withReading(
   if (readPath === null || read === undefined || read === (known ?? 'diameter')) return next;
   return doors.setAt(next, readPath, read);
 }
-
-const without = (drafts: Drafts, path: string): Drafts =>
-  Object.fromEntries(Object.entries(drafts).filter(([key]) => key !== path));
 
 /** Limits of a number, said of a field in the units that the person reads. */
 const LIMITS: Readonly<Partial<Record<MessageCode, readonly [MessageCode, 'most' | 'least']>>> = {

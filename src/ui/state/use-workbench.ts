@@ -1,9 +1,12 @@
 import { useStore } from 'zustand';
 import demoText from '../../../public/examples/firewood-shed.shelter.json?raw';
 import { evaluate } from '../../engine/evaluate.ts';
+import type { Evaluation } from '../../engine/evaluation.ts';
 import type { Project } from '../../engine/project/model.ts';
 import { MisuseError } from '../../engine/errors.ts';
 import type { Message } from '../../engine/message.ts';
+import { valuesInWords } from '../cord/naming.ts';
+import { namesOf, type Names } from '../cord/places.ts';
 import { startAutosave } from './autosave.ts';
 import { lateDoors, textOf } from './doors.ts';
 import { bringLastMoment, keepLastMoment } from './last-moment.ts';
@@ -33,8 +36,19 @@ export const present = (): Workbench => workbench.getState();
 /** Everything but the figures: reading files, and every change. */
 export const bringProjectCode = (): Promise<unknown> => doors.whenAll();
 
-/** A message as it reads on the screen. */
-export const say = (said: Message): string => sayIn(doors, said);
+/** What everything is called, worked out once for an evaluation. */
+const namesIn = new WeakMap<Evaluation, Names>();
+function presentNames(): Names {
+  const { evaluation } = present();
+  if (!evaluation) return new Map();
+  const names = namesIn.get(evaluation) ?? namesOf(evaluation);
+  namesIn.set(evaluation, names);
+  return names;
+}
+
+/** A message as it reads on the screen: people know labels, ids belong to the file. */
+export const say = ({ code, values }: Message): string =>
+  sayIn(doors, { code, values: valuesInWords(values, presentNames()) });
 
 /** The open project as the text of a file. */
 export const openProjectText = (): string => {

@@ -124,6 +124,16 @@ describe('a link', () => {
     expect(document.activeElement).toBe(ratio);
   });
 
+  it('shows a force that comes from the frame by its value and its words, not as a formula of itself', async () => {
+    const user = userEvent.setup();
+    openFrame();
+    await user.click(head(/^pier/));
+    await user.click(within(row(/^Bearing|^Soil/)).getByRole('button', { name: /steps of/ }));
+    const formulas = [...document.querySelectorAll('.step-formula')].map((each) => each.textContent ?? '');
+    expect(formulas.some((each) => /^N = [\d,.]+ lb from the frame analysis/.test(each))).toBe(true);
+    expect(formulas.filter((each) => /^(\S+) = \1 =/.test(each))).toEqual([]);
+  });
+
   it('says why a check has no figure, by name', async () => {
     const user = userEvent.setup();
     openFrame();

@@ -136,6 +136,23 @@ describe('undo', () => {
     expect(state().done).toHaveLength(0);
   });
 
+  it('takes refused entries away first, the last typed before the others', () => {
+    type(POST, '140');
+    state().act.settle();
+    type(BUTT, '900 in');
+    type(POST, '12 chairs');
+    type(BUTT, '901 in');
+    state().act.settle();
+    state().act.undo();
+    expect(Object.keys(state().drafts)).toEqual([POST]);
+    state().act.undo();
+    expect(state().drafts).toEqual({});
+    expect(state().stale).toBe(false);
+    expect(at(POST)).toBe(140);
+    state().act.undo();
+    expect(at(POST)).toBe(144);
+  });
+
   it('drops what was undone once something new is done', () => {
     type(POST, '140');
     state().act.undo();

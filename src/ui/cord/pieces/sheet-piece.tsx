@@ -25,8 +25,8 @@ export function SheetPiece() {
   const { roofPlanes } = useOpenProject();
   return (
     <>
-      {roofPlanes.map((plane) => (
-        <Plane key={plane.id} plane={plane} name={roofPlanes.length > 1 ? `Roof ${plane.id}` : 'The roof'} />
+      {roofPlanes.map((plane, i) => (
+        <Plane key={plane.id} plane={plane} name={roofPlanes.length > 1 ? `Roof ${i + 1}` : 'The roof'} />
       ))}
     </>
   );
