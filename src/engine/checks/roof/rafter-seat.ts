@@ -33,8 +33,8 @@ export function rafterSeatSite(
   stick: RoundStick | SawnStick,
   values: DesignValues,
 ): CheckSite<RafterResponse> {
-  const lengthIn = seatLength(loading, bearer);
   const atIn = loading.supportsAtIn[support]!;
+  const lengthIn = seatLength(loading, bearer, atIn);
   const widthIn = contactWidth(loading, stick, atIn);
   const toEndIn = Math.max(0, Math.min(atIn, loading.run.slopeLengthIn - atIn) - lengthIn / 2);
   return {
@@ -68,9 +68,14 @@ export function rafterSeatSite(
   };
 }
 
-/** Level length of the seat: what the cut leaves, at most what lies under it [in]. */
-function seatLength({ rafter, plane, run }: RafterLoading, bearer: Bearer): number {
-  const under = bearer.breadthIn ?? COMMON_BEARING_IN;
+/**
+ * Level length of the seat: what the cut leaves, at most what lies under it. A rafter that ends over its line, as at a
+ * ridge where another meets it, has only the half before its end [in].
+ */
+function seatLength({ rafter, plane, run }: RafterLoading, bearer: Bearer, atIn: number): number {
+  const half = (bearer.breadthIn ?? COMMON_BEARING_IN) / 2;
+  const toEndIn = Math.min(atIn, run.slopeLengthIn - atIn) * run.cos;
+  const under = half + Math.min(half, toEndIn);
   if (plane.risePer12 < LEVEL_BELOW_RISE) return under;
   return Math.min(under, (rafter.seatCutIn * run.cos) / run.sin);
 }

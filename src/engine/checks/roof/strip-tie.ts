@@ -10,7 +10,19 @@ import { ratedSite } from '../joints/rated-site.ts';
 import { togetherSite } from '../joints/together-site.ts';
 import { refused, unasked, type RoofCheckContext } from './context.ts';
 import { pullAt, type AnalysedRafters, type RafterChecks } from './rafter-checks.ts';
-import type { RafterResponse } from './rafter-responses.ts';
+
+/** What one rafter hands on to the strip under it. */
+interface RafterForce {
+  readonly label: string;
+  readonly pullLb: number;
+  readonly levelLb: number;
+}
+
+/** The hardest rafter of each slope in one combination: at a ridge two of them hang on one place of the strip. */
+interface OnStrip {
+  readonly combination: Combination;
+  readonly rafters: readonly RafterForce[];
+}
 
 /** One way in which rafters ask something of the strip under them. */
 interface StripAsk {
@@ -18,7 +30,7 @@ interface StripAsk {
   readonly part: 'pull' | 'across';
   readonly symbol: string;
   readonly words: string;
-  readonly forceAt: (r: RafterResponse, support: number) => number;
+  readonly of: (rafter: RafterForce) => number;
 }
 
 const PULL: StripAsk = {
@@ -26,18 +38,19 @@ const PULL: StripAsk = {
   part: 'pull',
   symbol: 'T',
   words: 'pull of the hardest pulling rafter on this line',
-  forceAt: pullAt,
+  of: (rafter) => rafter.pullLb,
 };
 const ACROSS: StripAsk = {
   ruleId: 'strip.across',
   part: 'across',
   symbol: 'H',
   words: 'level force of the hardest pushing rafter on this line',
-  forceAt: (r, support) => r.level[support]!,
+  of: (rafter) => rafter.levelLb,
 };
 
 /**
- * Strip on its beam: what the hardest rafter hands on, combination by combination, against a rating for each rafter. The
+ * Strip on its beam: what the hardest rafter hands on, combination by combination, against a rating for each place where
+ * rafters lie. At a ridge that is the straight sum of both slopes, whichever way they push (own rule, safe side). The
  * strip's own weight is not counted against the pull (safe side).
  * @source ASCE7 2.4.1 (7-16)
  */
@@ -68,49 +81,24 @@ export function stripTieChecks(context: RoofCheckContext, rafters: RafterChecks)
   });
 }
 
-interface LineForce {
-  readonly combination: Combination;
-  readonly forceLb: number;
-  readonly rafterLabel: string;
-}
+const siteOn = (context: RoofCheckContext, line: FrameLine) =>
+  ({
+    memberId: line.id,
+    place: { kind: 'whole', name: '' },
+    capacity: capacityOf(context.project, 'stripBeam', jointKey('stripBeam', line.id)),
+  }) as const;
 
 function askedSource(
   context: RoofCheckContext,
   line: FrameLine,
   onLine: readonly AnalysedRafters[],
-  { ruleId, part, symbol, words, forceAt }: StripAsk,
+  ask: StripAsk,
 ): CheckSource {
+  const { ruleId, part } = ask;
   return checkSource({
-    responses: greatestForces(onLine, line.id, forceAt),
-    sites: [
-      ratedSite<LineForce>({
-        ruleId,
-        memberId: line.id,
-        place: { kind: 'whole', name: '' },
-        capacity: capacityOf(context.project, 'stripBeam', jointKey('stripBeam', line.id)),
-        part,
-        force: (r, note) => {
-          note?.({
-            symbol,
-            words: `${words}, ${r.rafterLabel}`,
-            formula: symbol,
-            put: [put(symbol, r.forceLb, 'lb', 'as at the tie of that rafter')],
-            result: quantity(r.forceLb, 'lb'),
-            clause: clause('ASCE7', '2.4.1'),
-          });
-          return r.forceLb;
-        },
-      }),
-    ],
+    responses: hardestOf(onLine, line.id, ask.of),
+    sites: [ratedSite<OnStrip>({ ...siteOn(context, line), ruleId, part, force: handedOn(ask) })],
   });
-}
-
-/** Pull and level force of the same rafter in the same combination. */
-interface RafterAsk {
-  readonly combination: Combination;
-  readonly pullLb: number;
-  readonly levelLb: number;
-  readonly rafterLabel: string;
 }
 
 function togetherSource(
@@ -118,65 +106,56 @@ function togetherSource(
   line: FrameLine,
   onLine: readonly AnalysedRafters[],
 ): readonly CheckSource[] {
-  const handedOn =
-    (words: string, of: (r: RafterAsk) => number) =>
-    (r: RafterAsk, note?: Note): number => {
-      note?.({
-        symbol: 'P',
-        words: `${words}, ${r.rafterLabel}`,
-        formula: 'P',
-        put: [put('P', of(r), 'lb', 'as at the tie of that rafter')],
-        result: quantity(of(r), 'lb'),
-        clause: clause('ASCE7', '2.4.1'),
-      });
-      return of(r);
-    };
-  const site = togetherSite<RafterAsk>({
+  const site = togetherSite<OnStrip>({
+    ...siteOn(context, line),
     ruleId: 'strip.together',
-    memberId: line.id,
-    place: { kind: 'whole', name: '' },
-    capacity: capacityOf(context.project, 'stripBeam', jointKey('stripBeam', line.id)),
     parts: [
-      { part: 'pull', force: handedOn('pull of a rafter', (r) => r.pullLb) },
-      { part: 'across', force: handedOn('level force of that rafter', (r) => r.levelLb) },
+      { part: 'pull', force: handedOn({ ...PULL, symbol: 'P', words: 'pull of a rafter' }) },
+      { part: 'across', force: handedOn({ ...ACROSS, symbol: 'P', words: 'level force of that rafter' }) },
     ],
   });
   if (!site) return [];
-  const worst = new Map<string, RafterAsk>();
-  for (const { loading, responses } of onLine) {
-    const support = loading.run.supportLines.indexOf(line.id);
-    for (const r of responses) {
-      const { combination } = r;
-      if (combination.purpose !== 'strength') continue;
-      const asked: RafterAsk = {
-        combination,
-        pullLb: pullAt(r, support),
-        levelLb: r.level[support]!,
-        rafterLabel: loading.rafter.label,
-      };
-      const known = worst.get(combination.id);
-      if (!known || site.demand(asked) > site.demand(known)) worst.set(combination.id, asked);
-    }
-  }
-  const responses = [...worst.values()];
+  const asks = (combination: Combination, rafter: RafterForce) => site.demand({ combination, rafters: [rafter] });
+  const responses = hardestOf(onLine, line.id, (rafter, combination) => asks(combination, rafter));
   return [checkSource({ responses, sites: [site] })];
 }
 
-function greatestForces(
-  rafters: readonly AnalysedRafters[],
+/** What the rafters of one place hand on to the strip, in one way [lb]. */
+const handedOn =
+  ({ symbol, words, of }: Pick<StripAsk, 'symbol' | 'words' | 'of'>) =>
+  ({ rafters }: OnStrip, note?: Note): number => {
+    const forceLb = rafters.reduce((sum, rafter) => sum + of(rafter), 0);
+    const symbolOf = (i: number): string => (rafters.length > 1 ? `${symbol}${i + 1}` : symbol);
+    note?.({
+      symbol,
+      words: `${words}, ${rafters.map(({ label }) => label).join(' and ')}`,
+      formula: rafters.map((_, i) => symbolOf(i)).join(' + '),
+      put: rafters.map((rafter, i) => put(symbolOf(i), of(rafter), 'lb', `as at the tie of ${rafter.label}`)),
+      result: quantity(forceLb, 'lb'),
+      clause: clause('ASCE7', '2.4.1'),
+    });
+    return forceLb;
+  };
+
+/** In every combination the hardest rafter of each slope on a line, by a measure of how hard. */
+function hardestOf(
+  onLine: readonly AnalysedRafters[],
   lineId: string,
-  forceAt: StripAsk['forceAt'],
-): readonly LineForce[] {
-  const worst = new Map<string, LineForce>();
-  for (const { loading, responses } of rafters) {
+  measure: (rafter: RafterForce, combination: Combination) => number,
+): readonly OnStrip[] {
+  const worst = new Map<string, { combination: Combination; bySlope: Map<1 | -1, RafterForce> }>();
+  for (const { loading, responses } of onLine) {
+    const { label, downY } = loading.rafter;
     const support = loading.run.supportLines.indexOf(lineId);
     for (const r of responses) {
-      if (r.combination.purpose !== 'strength') continue;
-      const known = worst.get(r.combination.id);
-      const forceLb = forceAt(r, support);
-      if (!known || forceLb > known.forceLb)
-        worst.set(r.combination.id, { combination: r.combination, forceLb, rafterLabel: loading.rafter.label });
+      const { combination } = r;
+      if (combination.purpose !== 'strength') continue;
+      const found = worst.get(combination.id) ?? { combination, bySlope: new Map<1 | -1, RafterForce>() };
+      worst.set(combination.id, found);
+      const asked: RafterForce = { label, pullLb: pullAt(r, support), levelLb: r.level[support]! };
+      const known = found.bySlope.get(downY);
+      if (!known || measure(asked, combination) > measure(known, combination)) found.bySlope.set(downY, asked);
     }
   }
-  return [...worst.values()];
+  return [...worst.values()].map(({ combination, bySlope }) => ({ combination, rafters: [...bySlope.values()] }));
 }

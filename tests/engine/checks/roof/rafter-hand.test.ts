@@ -65,14 +65,14 @@ describe('a level rafter between two lines, by hand', () => {
     expect(ratioIn(rowOf(level, `rafter.shear/rafter-3/${SPAN}`), LIVE)).toBeCloseTo(fv / (180 * 1.25), 6);
   });
 
-  test('[rafter.seat] presses w L / 2 on 3.5 in. of strip, the weaker wood governing', () => {
+  test('[rafter.seat] presses w L / 2 on the half of 3.5 in. of strip before its end, the weaker wood governing', () => {
     // dead, three quarters of roof live and 0.45 of the least wind come to more than dead and roof live
     const w = ((4 + 0.75 * 20 + 0.45 * 16) * b) / 144;
     const row = rowOf(level, 'rafter.seat/rafter-3/line-low');
-    expect(row.demand!.value).toBeCloseTo((w * (L / 2)) / (1.5 * 3.5), 6);
+    expect(row.demand!.value).toBeCloseTo((w * (L / 2)) / (1.5 * (3.5 / 2)), 6);
     // home-sawn larch strip (43.1 + 1.5876 x 399) / 1.67 = 405 psi (ASTM D245, D2555), under 625 psi of the rafter
     expect(row.capacity!.value).toBeCloseTo((43.1 + 1.5876 * 399) / 1.67, 1);
-    expect(ratioIn(row, LIVE) * row.capacity!.value).toBeCloseTo((gravity * (L / 2)) / (1.5 * 3.5), 6);
+    expect(ratioIn(row, LIVE) * row.capacity!.value).toBeCloseTo((gravity * (L / 2)) / (1.5 * (3.5 / 2)), 6);
   });
 
   test('[rafter.sag] is 5 w L4 / (384 E I) under roof live, against L / 180', () => {
