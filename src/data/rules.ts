@@ -33,6 +33,7 @@ export const RULES = {
   'site.driftAndSliding': rule('site', 'Drift and sliding snow from the higher roof', clause('ASCE7', '7.7, 7.9')),
   'site.unbalancedSnow': rule('site', 'Unbalanced snow on a gable', clause('ASCE7', '7.6.1')),
   'site.roofForm': rule('site', 'Wind on this form of roof', clause('ASCE7', '27.3.2')),
+  'site.ponding': rule('site', 'Standing water on the roof', remembered('ASCE7', '8.4')),
   'site.walledSides': rule('site', 'Wind with a closed side', clause('ASCE7', '26.2')),
   'site.ownLoad': rule('site', 'Own load', clause('OWN', 'hoists, swings and animals need a licensed designer')),
   'site.seismic': rule('site', 'Earthquake', remembered('ASCE7', '11.6, 12.8')),

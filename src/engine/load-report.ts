@@ -1,6 +1,7 @@
 import type { LoadReport } from './evaluation.ts';
 import type { LineParts } from './assemble-lines.ts';
 import { earthquakeOf, highestFt, whyNoEarthquake } from './loads/earthquake.ts';
+import { LEAST_DRAINING_RISE, mayPond } from './loads/site/ponding.ts';
 import type { SitePressures } from './loads/site/site-pressures.ts';
 import type { Shelter } from './geometry/shelter.ts';
 import { message } from './message.ts';
@@ -45,6 +46,7 @@ export function loadReport(
     })),
     leftOut: [
       ...(noEarthquake ? [noEarthquake] : [message('notionalLeftOut')]),
+      ...(mayPond(shelter) ? [] : [message('pondingLeftOut', { least: LEAST_DRAINING_RISE })]),
       ...(site.figures.rainOnSnow.value === 0 ? [message('rainLeftOut')] : []),
     ],
   };

@@ -3,6 +3,8 @@ import { z } from 'zod';
 import { layersWeight, stickWeight } from '../../src/engine/loads/site/dead.ts';
 import { INCHES_PER_FOOT, lineLoadFromPsf } from '../../src/engine/units.ts';
 import { fixtureOf } from '../engine/loads/site/published.ts';
+import { ROOF_MATERIALS } from '../../src/data/loads/dead-materials.ts';
+import parts from './dead-roof-parts.json' with { type: 'json' };
 import record from './dead-permit-record.json' with { type: 'json' };
 import sticks from './dead-stick-weight.json' with { type: 'json' };
 import strips from './dead-strip-weight.json' with { type: 'json' };
@@ -19,6 +21,8 @@ const strip = fixtureOf(
   z.strictObject({ widthIn: z.number(), partsPsf: z.array(z.number()) }),
   z.strictObject({ partsPlf: z.array(z.number()), sumPlf: z.number() }),
 ).parse(strips);
+
+const surfaces = fixtureOf(z.strictObject({ key: z.string() }), z.strictObject({ psf: z.number() })).parse(parts);
 
 const layersOf = (parts: readonly number[]) => parts.map((psf, i) => ({ name: `part ${i + 1}`, psf }));
 
@@ -40,6 +44,23 @@ describe('dead weights', () => {
     expect(Math.abs(plf(layersWeight(layersOf(row.in.partsPsf))) - row.out.sumPlf)).toBeLessThanOrEqual(
       strip.tolerance.abs,
     );
+  });
+
+  it.each(surfaces.rows)('[roof surfaces] $row', (row) => {
+    const held = ROOF_MATERIALS.find(({ key }) => key === row.in.key);
+    expect(Math.abs(held!.psf - row.out.psf)).toBeLessThanOrEqual(surfaces.tolerance.abs);
+  });
+
+  // Flat sheet of 29 gauge 0.719 psf and of 26 gauge 0.906 (gauge table, from memory), a tenth more for ribs and laps.
+  it('[roof surfaces] holds no row besides, but for ribbed steel, which follows from its gauge', () => {
+    const printed = new Set(surfaces.rows.map((row) => row.in.key));
+    const own = ROOF_MATERIALS.filter(({ key }) => !printed.has(key));
+    expect(own.map(({ key, source }) => [key, source])).toEqual([
+      ['ribbedSteel29', 'OWN'],
+      ['ribbedSteel26', 'OWN'],
+    ]);
+    expect(own[0]!.psf / 0.719).toBeGreaterThan(1.1);
+    expect(own[1]!.psf / 0.906).toBeGreaterThan(1.1);
   });
 
   it('a negative layer is refused and no layer weighs nothing', () => {

@@ -82,6 +82,10 @@ export const CHECK_MESSAGES = {
   engineFault: 'The program broke one of its own promises ({detail}). Please keep the project file and report it.',
   seismicLeftOut:
     'Earthquake does not run: no values are typed in. The one per cent push sideways runs instead. Ask the building department for SDS and SD1.',
+  pondingNotComputed:
+    'A roof that rises less than {least} in 12 may hold water that bends it further and holds more water: this is not computed. Give it more slope.',
+  pondingLeftOut:
+    'Standing water is not asked: every slope rises at least {least} in 12 and drains over its free edge.',
   rainLeftOut: 'Rain on snow does not apply: more than 20 psf of ground snow, none, or too steep.',
   assumeFirstOrder:
     'Forces by first-order analysis; buckling of the whole frame and second-order effects are not computed in this version.',

@@ -14,7 +14,9 @@ export const LOAD_MESSAGES = {
   missingHillFactor: 'The factor for hills and ridges (Kzt) is not given. Level ground has 1.0.',
   missingElevationFactor: 'Neither the ground elevation factor (Ke) nor the altitude is given. 1.0 may always be used.',
   editionNotOffered:
-    'Only ASCE 7-16 is computed; {edition} was named. Snow and wind of another edition are other numbers.',
+    '{edition} is not offered yet; ASCE 7-16 is computed. Snow and wind of another edition are other numbers: take this sheet to the building department as a comparison only.',
+  codeOfAnotherEdition:
+    '{building} goes with {edition}, but {computed} is computed here: its snow and wind are other numbers. Ask the building department whether it takes {computed}.',
   slopeOverFigure: 'The roof rises at {slopeDeg} degrees; the figures for free roofs end at {limitDeg}.',
   closedSideNotComputed:
     '{sides} side(s) are closed: the roof is then no free roof, and wind on it is not computed yet.',

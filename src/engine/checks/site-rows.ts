@@ -7,7 +7,10 @@ import { logValues } from '../material/log-values.ts';
 import type { Given, Project } from '../project/model.ts';
 import { isComputed } from '../loads/own-live.ts';
 import { earthquakeDoubts, highestFt } from '../loads/earthquake.ts';
+import { codeOfAnotherEdition } from '../loads/site/edition.ts';
+import { LEAST_DRAINING_RISE, mayPond } from '../loads/site/ponding.ts';
 import type { SitePressures } from '../loads/site/site-pressures.ts';
+import { message } from '../message.ts';
 import { plainRow } from './site-of-check.ts';
 
 /** Rows that no load decides: guesses and blanks of the site, what the method does not reach, logs not looked at. */
@@ -23,8 +26,21 @@ export function siteRows(
     ...earthquakeDoubts(project.site, highestFt(shelter)).map(({ name, verdict }) =>
       plainRow('site.seismic', 'site', at(name), verdict),
     ),
+    ...pondingRows(shelter),
+    ...editionRows(project),
     ...logRows(project),
   ];
+}
+
+function pondingRows(shelter: Shelter): readonly CheckRow[] {
+  const reason = message('pondingNotComputed', { least: LEAST_DRAINING_RISE });
+  return mayPond(shelter) ? [plainRow('site.ponding', 'site', at(''), outside(reason))] : [];
+}
+
+/** The edition that is computed is a row of the site's figures; here the adopted code speaks of another one. */
+function editionRows({ code }: Project): readonly CheckRow[] {
+  const reason = codeOfAnotherEdition(code.building.value);
+  return reason ? [plainRow('site.edition', 'site', at('code.building'), notGiven(reason))] : [];
 }
 
 const at = (name: string) => ({ kind: 'whole', name }) as const;

@@ -129,6 +129,24 @@ describe('rows of the site', () => {
     expect(shaken({ ...given, r: 3, rGivenBy: 'A. Engineer' })).toEqual([]);
   });
 
+  // proof [site.ponding]: table - ASCE 7-16 8.4, from memory: susceptible below a quarter inch in a foot
+  it('[site.ponding] a roof under a quarter inch in a foot is outside, at a quarter it is not', () => {
+    const flat = placed(plainShed({ risePer12: 0.24 }));
+    expect(rowsOf(plainShed(), 'monoslope', flat)).toEqual(['site.ponding site: outside pondingNotComputed']);
+    expect(rowsOf(plainShed(), 'monoslope', placed(plainShed({ risePer12: 0.25 })))).toEqual([]);
+  });
+
+  // Each edition of the IBC names one edition of ASCE 7 (chapter 35, from memory).
+  it('[site.edition] an adopted code that goes with another load standard is said', () => {
+    const adopted = (value: string): readonly string[] => {
+      const shed = plainShed();
+      return rowsOf({ ...shed, code: { ...shed.code, building: { ...shed.code.building, value } } });
+    };
+    expect(['IBC 2018', '2021 IRC', 'our county code', 'IBC'].flatMap(adopted)).toEqual([]);
+    const said = 'site.edition code.building: notGiven codeOfAnotherEdition';
+    expect(['IBC 2024', '2015 International Building Code', 'IRC 2009'].flatMap(adopted)).toEqual([said, said, said]);
+  });
+
   it('[site.seismic] a frame of timber posts higher than 35 ft is outside', () => {
     const shelter = placed(plainShed());
     const onAHill = { ...shelter, lowestGradeZIn: shelter.lowestGradeZIn - 300 };
