@@ -12,19 +12,15 @@ import { breaks, judge, notGiven, outside } from './check.ts';
 import type { CheckRow, LineReport } from './evaluation.ts';
 import { analyseLine, type BraceModel, type LineResponse } from './frame/line-frame.ts';
 import { membersOfLine, type LineMembers } from './frame/line-mesh.ts';
-import type { LineGeometry, Shelter, Stick } from './geometry/shelter.ts';
+import type { LineGeometry, Stick } from './geometry/shelter.ts';
+import type { Givens } from './givens.ts';
 import { lineReport } from './line-report.ts';
 import { combine, serviceCombinations } from './loads/combine.ts';
 import type { Combination } from './loads/combination.ts';
 import type { LoadCase } from './loads/cases.ts';
-import type { Earthquake } from './loads/earthquake.ts';
 import { whyStripNotWeighed } from './loads/dead-pieces.ts';
 import { lineLoads } from './loads/line-loads.ts';
 import { stretchesOf } from './loads/stretches.ts';
-import type { RoofCase, RunOf } from './loads/roof-cases.ts';
-import type { SitePressures } from './loads/site/site-pressures.ts';
-import type { MemberWeights } from './loads/weights.ts';
-import type { Materials } from './material-of.ts';
 import { message, type Message } from './message.ts';
 import { capacityOf, jointKey } from './project/joint-capacity.ts';
 import type { Project } from './project/model.ts';
@@ -42,17 +38,6 @@ export interface LineParts {
   readonly inertiaLb: number;
   /** null where the line holds itself or nobody has said what holds it */
   readonly held: HeldLine | null;
-}
-
-export interface Givens {
-  readonly project: Project;
-  readonly shelter: Shelter;
-  readonly site: SitePressures;
-  readonly roof: readonly RoofCase[];
-  readonly runOf: RunOf;
-  readonly weights: MemberWeights;
-  readonly materials: Materials;
-  readonly earthquake: Earthquake | null;
 }
 
 /** Largest unbalanced force over applied force that is rounding and nothing else. */

@@ -1,5 +1,5 @@
 import { LINKS, RULES } from '../data/rules.ts';
-import { assembleLine, type Givens, type LineParts } from './assemble-lines.ts';
+import { assembleLine, type LineParts } from './assemble-lines.ts';
 import type { CheckSource } from './checks/check-source.ts';
 import { plainSource } from './checks/check-source.ts';
 import { roofChecks } from './checks/roof/roof-checks.ts';
@@ -10,32 +10,21 @@ import { withWindDepartures } from './checks/wind-departures.ts';
 import { ratedAlongRows } from './checks/sway/rated-along.ts';
 import { swayAcrossRows } from './checks/sway/sway-checks.ts';
 import type { Status } from './check.ts';
-import { EngineError } from './errors.ts';
 import type { CheckRow, EvaluateAnswer, Evaluation } from './evaluation.ts';
-import { placeShelter } from './geometry/place-shelter.ts';
+import { givensOf, type Prepared } from './givens.ts';
+import { guarded } from './guarded.ts';
 import { loadReport } from './load-report.ts';
 import { acrossForce } from './loads/across.ts';
-import { earthquakeOf, highestFt } from './loads/earthquake.ts';
-import { rafterRun, type RafterRun } from './loads/rafter-run.ts';
-import { roofFormOf, type RoofCase, type RunOf } from './loads/roof-cases.ts';
-import { snowCases } from './loads/snow-cases.ts';
-import { windCases } from './loads/wind-cases.ts';
-import { sitePressures, type SitePressures } from './loads/site/site-pressures.ts';
-import { solidityBeyondTable } from './loads/solid-wind.ts';
-import { memberWeights } from './loads/weights.ts';
-import { materialsOf, type Materials } from './material-of.ts';
 import { message, type Fault, type Message } from './message.ts';
 import type { Step } from './note.ts';
 import { fingerprint } from './project/fingerprint.ts';
 import type { Project } from './project/model.ts';
-import type { RafterGeometry, Shelter } from './geometry/shelter.ts';
 import { assumptionsOf } from './assumptions.ts';
 import { DATA_VERSION, PROGRAM_VERSION } from './versions.ts';
 
-interface Assembled extends Givens {
+interface Assembled extends Prepared {
   readonly lines: readonly LineParts[];
   readonly sources: readonly CheckSource[];
-  readonly form: ReturnType<typeof roofFormOf>;
 }
 
 /**
@@ -71,37 +60,10 @@ export function explain(project: Project, key: string, combinationId?: string): 
   return { ok: false, reason: answer.faults[0] ?? message('engineFault', { detail: '' }) };
 }
 
-/** A broken promise inside becomes a typed problem at the door. */
-function guarded<A>(work: () => A): A | { readonly ok: false; readonly faults: readonly Fault[] } {
-  try {
-    return work();
-  } catch (error) {
-    const detail =
-      error instanceof EngineError
-        ? error.message
-        : error instanceof Error
-          ? `${error.name}: ${error.message}`
-          : String(error);
-    return { ok: false, faults: [{ path: '', ...message('engineFault', { detail }) }] };
-  }
-}
-
 function assemble(project: Project): Assembled | { readonly faults: readonly Fault[] } {
-  const { shelter, faults } = placeShelter(project);
-  if (faults.length > 0) return { faults };
-  const form = roofFormOf(shelter.planes);
-  const site = withSolidity(siteOf(project, shelter, form ?? 'monoslope'), shelter);
-  const materials = materialsOf(project, shelter);
-  const weights = memberWeights(project, shelter);
-  const runOf = cachedRuns(materials);
-  const segments = shelter.rafters[0] ? runOf(shelter.rafters[0]).segments.length : 1;
-  // snow needs no figure of the wind: on a roof that has none it still lies
-  const roof: readonly RoofCase[] = [
-    ...snowCases(site, form ?? 'monoslope', segments),
-    ...(form === null ? [] : windCases(site, shelter, form)),
-  ];
-  const earthquake = earthquakeOf(project.site, highestFt(shelter), site.figures.balancedSnow.value);
-  const givens: Givens = { project, shelter, site, roof, runOf, weights, materials, earthquake };
+  const givens = givensOf(project);
+  if ('faults' in givens) return givens;
+  const { shelter, site, form, roof, runOf, weights, materials } = givens;
   const lines = shelter.lines.filter((l) => l.kind === 'frame').map((line) => assembleLine(givens, line));
   const inertiaLb = lines.reduce((sum, l) => sum + l.inertiaLb, 0);
   const across = acrossForce(project, shelter, site, roof, runOf, inertiaLb);
@@ -113,61 +75,8 @@ function assemble(project: Project): Assembled | { readonly faults: readonly Fau
     beamAcrossChecks(project, shelter, across, new Set(lines.flatMap((l) => (l.isAnalysed ? [l.report.lineId] : [])))),
     plainSource(swayAcrossRows(project.lateral.across, across.asdLb)),
   ];
-  return { ...givens, lines, sources, form };
+  return { ...givens, lines, sources };
 }
-
-function siteOf(project: Project, shelter: Shelter, form: 'monoslope' | 'pitched') {
-  const covering = project.roofPlanes.map((p) => p.covering);
-  const typed = (what: 'kd' | 'gustFactor'): number | null =>
-    project.instead.find((i) => i.what === what)?.value ?? null;
-  return sitePressures(
-    project.site,
-    project.code,
-    {
-      form,
-      slopeDeg: Math.max(...shelter.planes.map((p) => p.slopeDeg)),
-      slippery: covering.every((c) => c.slippery),
-      unobstructed: covering.every((c) => c.unobstructed),
-      meanRoofHeightFt: shelter.meanRoofHeightIn / 12,
-      planAlongFt: shelter.planAlongIn / 12,
-      planAcrossFt: shelter.planAcrossIn / 12,
-      blockedShare: project.surroundings.goods?.blockedShare ?? null,
-      closedSides: project.surroundings.closed.length,
-    },
-    { kz: project.calculation.kz, kd: typed('kd'), gustFactor: typed('gustFactor') },
-  );
-}
-
-/** A frame more solid than the table of open frames is a departure of the site's wind as well. */
-function withSolidity(site: SitePressures, shelter: Shelter): SitePressures {
-  const beyond = solidityBeyondTable(shelter);
-  return beyond ? { ...site, departures: [...site.departures, beyond] } : site;
-}
-
-/** Rafters that are alike are solved once. */
-function cachedRuns(materials: Materials): RunOf {
-  const alike = new Map<string, RafterRun>();
-  const runs = new Map<RafterGeometry, RafterRun>();
-  return (rafter: RafterGeometry) => {
-    const known = runs.get(rafter);
-    if (known) return known;
-    const key = likenessOf(rafter);
-    const answer = materials.of(rafter.id);
-    const run = alike.get(key) ?? rafterRun(rafter, answer.ok ? answer.values.EPsi : 1);
-    alike.set(key, run);
-    runs.set(rafter, run);
-    return run;
-  };
-}
-
-const likenessOf = (rafter: RafterGeometry): string =>
-  JSON.stringify([
-    rafter.stick,
-    rafter.supports.map((s) => [s.line, s.atIn]),
-    rafter.runIn,
-    rafter.slopeDeg,
-    rafter.continuous,
-  ]);
 
 const LINK_ORDER = new Map(LINKS.map((link, i) => [link, i]));
 const byPath = (a: CheckRow, b: CheckRow): number =>

@@ -1,0 +1,103 @@
+import type { RoofForm } from '../data/loads/free-roof-main.ts';
+import { placeShelter } from './geometry/place-shelter.ts';
+import type { RafterGeometry, Shelter } from './geometry/shelter.ts';
+import { earthquakeOf, highestFt, type Earthquake } from './loads/earthquake.ts';
+import { rafterRun, type RafterRun } from './loads/rafter-run.ts';
+import { roofFormOf, type RoofCase, type RunOf } from './loads/roof-cases.ts';
+import { sitePressures, type SitePressures } from './loads/site/site-pressures.ts';
+import { snowCases } from './loads/snow-cases.ts';
+import { solidityBeyondTable } from './loads/solid-wind.ts';
+import { memberWeights, type MemberWeights } from './loads/weights.ts';
+import { windCases } from './loads/wind-cases.ts';
+import { materialsOf, type Materials } from './material-of.ts';
+import type { Fault } from './message.ts';
+import type { Project } from './project/model.ts';
+
+/** A placed shelter with everything that acts on it, before any line is analysed. */
+export interface Givens {
+  readonly project: Project;
+  readonly shelter: Shelter;
+  readonly site: SitePressures;
+  readonly roof: readonly RoofCase[];
+  readonly runOf: RunOf;
+  readonly weights: MemberWeights;
+  readonly materials: Materials;
+  readonly earthquake: Earthquake | null;
+}
+
+export interface Prepared extends Givens {
+  /** null where the method has no wind for the roof */
+  readonly form: RoofForm | null;
+}
+
+/** What checks, reports and pictures of loads all start from; faults where the shelter cannot be placed. */
+export function givensOf(project: Project): Prepared | { readonly faults: readonly Fault[] } {
+  const { shelter, faults } = placeShelter(project);
+  if (faults.length > 0) return { faults };
+  const form = roofFormOf(shelter.planes);
+  const site = withSolidity(siteOf(project, shelter, form ?? 'monoslope'), shelter);
+  const materials = materialsOf(project, shelter);
+  const weights = memberWeights(project, shelter);
+  const runOf = cachedRuns(materials);
+  const segments = shelter.rafters[0] ? runOf(shelter.rafters[0]).segments.length : 1;
+  // snow needs no figure of the wind: on a roof that has none it still lies
+  const roof: readonly RoofCase[] = [
+    ...snowCases(site, form ?? 'monoslope', segments),
+    ...(form === null ? [] : windCases(site, shelter, form)),
+  ];
+  const earthquake = earthquakeOf(project.site, highestFt(shelter), site.figures.balancedSnow.value);
+  return { project, shelter, site, form, roof, runOf, weights, materials, earthquake };
+}
+
+function siteOf(project: Project, shelter: Shelter, form: 'monoslope' | 'pitched') {
+  const covering = project.roofPlanes.map((p) => p.covering);
+  const typed = (what: 'kd' | 'gustFactor'): number | null =>
+    project.instead.find((i) => i.what === what)?.value ?? null;
+  return sitePressures(
+    project.site,
+    project.code,
+    {
+      form,
+      slopeDeg: Math.max(...shelter.planes.map((p) => p.slopeDeg)),
+      slippery: covering.every((c) => c.slippery),
+      unobstructed: covering.every((c) => c.unobstructed),
+      meanRoofHeightFt: shelter.meanRoofHeightIn / 12,
+      planAlongFt: shelter.planAlongIn / 12,
+      planAcrossFt: shelter.planAcrossIn / 12,
+      blockedShare: project.surroundings.goods?.blockedShare ?? null,
+      closedSides: project.surroundings.closed.length,
+    },
+    { kz: project.calculation.kz, kd: typed('kd'), gustFactor: typed('gustFactor') },
+  );
+}
+
+/** A frame more solid than the table of open frames is a departure of the site's wind as well. */
+function withSolidity(site: SitePressures, shelter: Shelter): SitePressures {
+  const beyond = solidityBeyondTable(shelter);
+  return beyond ? { ...site, departures: [...site.departures, beyond] } : site;
+}
+
+/** Rafters that are alike are solved once. */
+function cachedRuns(materials: Materials): RunOf {
+  const alike = new Map<string, RafterRun>();
+  const runs = new Map<RafterGeometry, RafterRun>();
+  return (rafter: RafterGeometry) => {
+    const known = runs.get(rafter);
+    if (known) return known;
+    const key = likenessOf(rafter);
+    const answer = materials.of(rafter.id);
+    const run = alike.get(key) ?? rafterRun(rafter, answer.ok ? answer.values.EPsi : 1);
+    alike.set(key, run);
+    runs.set(rafter, run);
+    return run;
+  };
+}
+
+const likenessOf = (rafter: RafterGeometry): string =>
+  JSON.stringify([
+    rafter.stick,
+    rafter.supports.map((s) => [s.line, s.atIn]),
+    rafter.runIn,
+    rafter.slopeDeg,
+    rafter.continuous,
+  ]);
