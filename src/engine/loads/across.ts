@@ -1,5 +1,5 @@
 import { clause } from '../../data/sources.ts';
-import type { Shelter, Stick } from '../geometry/shelter.ts';
+import type { PlaneGeometry, Shelter, Stick } from '../geometry/shelter.ts';
 import { nominalDepth } from '../geometry/sticks.ts';
 import { put, type Note } from '../note.ts';
 import type { Project } from '../project/model.ts';
@@ -25,6 +25,11 @@ interface AcrossParts {
 }
 
 export interface AcrossForce extends AcrossParts {
+  /**
+   * as `roofLb`, but only of the slopes that push the same way: of a gable the line that holds one slope may not be the one
+   * that holds the other, so that what they push against one another helps neither [lb]
+   */
+  readonly oneWayLb: number;
   /** allowable-stress level, see `acrossPush` [lb] */
   readonly asdLb: number;
 }
@@ -68,16 +73,14 @@ export function acrossForce(
   inertiaLb: number,
 ): AcrossForce {
   const q = site.figures.velocityPressure.value ?? 0;
-  const roofLb = roof
+  const levels = roof
     .filter((c) => c.kind === 'wind' && c.windAlong === 0)
-    .reduce((most, c) => {
-      const level = shelter.rafters.reduce((sum, r) => {
-        const run = runOf(r);
-        const loads = squareLoads(run, r.tributaryWidthIn, (i) => c.pressure(r, run.parts[i]!), 'squarePsf');
-        return sum + r.downY * levelPart(run, loads);
-      }, 0);
-      return Math.max(most, Math.abs(level));
-    }, 0);
+    .map((c) => shelter.planes.map((plane) => levelOn(shelter, plane, c, runOf)));
+  const roofLb = Math.max(0, ...levels.map((slopes) => Math.abs(sum(slopes))));
+  const oneWayLb = Math.max(
+    0,
+    ...levels.flatMap((slopes) => [1, -1].map((way) => sum(slopes.map((level) => Math.max(0, way * level))))),
+  );
   const solids = solidAreas(shelter);
   const solidity = soliditySeen(shelter, 'side');
   const typedDrag = project.instead.find((i) => i.what === 'acrossDragLb');
@@ -86,13 +89,33 @@ export function acrossForce(
   const goodsLb = Math.max(0, ...shelter.lines.map((l) => windOnGoods(project, shelter, site, 'side', l.id)));
   const dragLb = typedDrag
     ? typedDrag.value
-    : goodsLb + solids.reduce((sum, s) => sum + s.areaFt2 * windOnSolid(site, solidity, s.diameterIn), 0);
-  const rise = shelter.planes.reduce((sum, p) => sum + ((p.highZIn - p.lowZIn) * (p.toXIn - p.fromXIn)) / 144, 0);
+    : goodsLb + sum(solids.map((s) => s.areaFt2 * windOnSolid(site, solidity, s.diameterIn)));
   const goodsFt2 = goodsLb > 0 ? goodsFace(project, shelter, 'side') : 0;
-  const areaFt2 = typedArea ? typedArea.value : solids.reduce((sum, s) => sum + s.areaFt2, 0) + rise + goodsFt2;
+  const areaFt2 = typedArea ? typedArea.value : sum(solids.map((s) => s.areaFt2)) + riseOf(shelter) + goodsFt2;
   const leastLb = q > 0 ? LEAST_PSF * areaFt2 : 0;
   const parts = { roofLb, dragLb, leastLb, inertiaLb };
-  return { ...parts, asdLb: acrossPush(parts) };
+  return { ...parts, oneWayLb, asdLb: acrossPush(parts) };
+}
+
+const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
+
+/** Level part of a wind case on one slope, toward +y [lb]. */
+function levelOn(shelter: Shelter, plane: PlaneGeometry, roofCase: RoofCase, runOf: RunOf): number {
+  const rafters = shelter.rafters.filter((r) => r.plane === plane.id);
+  const levels = rafters.map((r) => {
+    const run = runOf(r);
+    const pressure = (i: number) => roofCase.pressure(r, run.parts[i]!);
+    return levelPart(run, squareLoads(run, r.tributaryWidthIn, pressure, 'squarePsf'));
+  });
+  return plane.downY * sum(levels);
+}
+
+/** Rise of the roof as the wind across sees it, slopes that fall the other way behind it not twice [ft2]. */
+function riseOf({ planes }: Shelter): number {
+  const facing = ([1, -1] as const).map((downY) =>
+    sum(planes.filter((p) => p.downY === downY).map((p) => (p.highZIn - p.lowZIn) * (p.toXIn - p.fromXIn))),
+  );
+  return Math.max(...facing) / 144;
 }
 
 interface Solid {

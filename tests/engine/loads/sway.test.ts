@@ -196,6 +196,7 @@ describe('push across the lines on the whole shelter', () => {
         return Math.abs(half * sine * (on(true) + on(false)));
       });
     expect(force.roofLb).toBeCloseTo(Math.max(...levels), 6);
+    expect(force.oneWayLb).toBeCloseTo(Math.max(...levels), 6);
   });
 
   it('without wind is seven tenths of one per cent of the dead load', () => {
@@ -205,7 +206,7 @@ describe('push across the lines on the whole shelter', () => {
       site: { ...shed.site, windMph: { value: null, givenBy: 'guess', date: null } },
     };
     const { asdLb, ...wind } = across(project).force;
-    expect(wind).toEqual({ roofLb: 0, dragLb: 0, leastLb: 0, inertiaLb: 50 });
+    expect(wind).toEqual({ roofLb: 0, oneWayLb: 0, dragLb: 0, leastLb: 0, inertiaLb: 50 });
     expect(asdLb).toBeCloseTo(35, 9);
   });
 });

@@ -74,7 +74,7 @@ function pushOn(project: Project, shelter: Shelter, across: AcrossForce, seat: S
   const holdsRoof = project.roofPlanes.some(
     (p) => p.onLines.includes(line.id) && mayHoldLevel(p.horizontalHeldBy, line.id),
   );
-  const W = acrossPush(holdsRoof ? across : { ...across, roofLb: 0 }, note);
+  const W = acrossPush({ ...across, roofLb: holdsRoof ? across.oneWayLb : 0 }, note);
   const lengthIn = line.toXIn - line.fromXIn;
   const push = (W * tributaryIn) / lengthIn;
   note?.({

@@ -40,7 +40,7 @@ const tied = (measures: Partial<Measures>): Project => ({
 });
 
 function rowsOf(project: Project, analysed: readonly string[] = [lineId(0), lineId(1)]): readonly CheckRow[] {
-  const across = { ...parts, asdLb: acrossPush(parts) };
+  const across = { ...parts, oneWayLb: parts.roofLb, asdLb: acrossPush(parts) };
   return beamAcrossChecks(project, placed(project), across, new Set(analysed)).rows();
 }
 const rowOf = (project: Project, beam: string, post: string): CheckRow =>
