@@ -7,6 +7,7 @@ import { INCHES_PER_FOOT, plf } from '../units.ts';
 import { emptyLineCase, type DeadPiece, type LineCase } from './cases.ts';
 import type { LineSetting } from './line-setting.ts';
 import { plumbReactions } from './rafter-reactions.ts';
+import { even } from './rafter-run.ts';
 import { rafterOwnWeight, surfaceWeight } from './roof-weights.ts';
 import { shareIn, type Stretch } from './stretches.ts';
 import { weightAlong, wholeWeight, type TwoWeights } from './weights.ts';
@@ -50,7 +51,7 @@ function deadReaction(c: LineSetting, rafter: RafterGeometry): TwoWeights {
   const own = rafterOwnWeight(c.project, rafter, run, c.weights);
   const side = (weight: keyof TwoWeights): number => {
     // plumb weight per inch of slope; its part square to the slope is what the run was solved for
-    const loads = own.map((w) => ((surface[weight] * rafter.tributaryWidthIn) / 144 + w[weight]) * run.cos);
+    const loads = own.map((w) => even(((surface[weight] * rafter.tributaryWidthIn) / 144 + w[weight]) * run.cos));
     return plumbReactions(run, loads).reduce((sum, r) => (r.line === c.line.id ? sum + r.downLb : sum), 0);
   };
   return { heavy: side('heavy'), light: side('light') };

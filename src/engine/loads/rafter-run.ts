@@ -3,7 +3,19 @@ import { continuousBeam, type BeamOnRollers, type RollerLoads } from '../solver/
 import type { BeamElement } from '../solver/model.ts';
 import { radiansFromDegrees } from '../units.ts';
 
-/** A stretch of rafter on which every load is even: cut at supports and at mid-slope, where wind steps. Slope distances from the eave. */
+/** A value at the low and at the high end of a part, straight between. */
+export interface AtEnds<Value = number> {
+  readonly low: Value;
+  readonly high: Value;
+}
+
+/** The same at both ends. */
+export const even = (value: number): AtEnds => ({ low: value, high: value });
+
+/**
+ * A stretch of rafter on which every load is straight: cut at supports, at mid-slope, where wind steps, and wherever else
+ * a load jumps or bends. Slope distances from the eave.
+ */
 export interface RafterPart {
   readonly fromIn: number;
   readonly toIn: number;
@@ -13,8 +25,8 @@ export interface RafterPart {
 }
 
 /**
- * What one pound per inch square to the slope on each part does: reactions at the supports (low to high), and moment
- * and sag at stations. Every load on the rafter is a weighted sum of these.
+ * What one pound per inch square to the slope does that falls to nothing from one end of a part to its other: reactions at
+ * the supports (low to high), and moment and sag at stations. Every load on the rafter is a weighted sum of these.
  */
 export interface RafterRun {
   readonly cos: number;
@@ -28,11 +40,12 @@ export interface RafterRun {
     readonly name: string;
   }[];
   readonly supportLines: readonly string[];
-  readonly reactions: readonly (readonly number[])[];
+  /** per support, per part */
+  readonly reactions: readonly (readonly AtEnds[])[];
   readonly stationsIn: readonly number[];
   /** per part, per station */
-  readonly moments: readonly Float64Array[];
-  readonly sags: readonly Float64Array[];
+  readonly moments: readonly AtEnds<Float64Array>[];
+  readonly sags: readonly AtEnds<Float64Array>[];
 }
 
 const STATION_STEP_IN = 12;
@@ -41,20 +54,23 @@ const STATION_STEP_IN = 12;
  * The rafter as a beam on its lines, along the slope. Over three lines it is continuous, or a separate piece between
  * each pair of lines, as the person builds it; then the eave and ridge pieces carry the overhangs.
  * @param E mean modulus for sag [psi]
+ * @param cutsIn where loads jump or bend beside supports and mid-slope, along the slope from the eave; what lies beyond the
+ *   rafter is left out [in]
  */
-export function rafterRun(rafter: RafterGeometry, E: number): RafterRun {
+export function rafterRun(rafter: RafterGeometry, E: number, cutsIn: readonly number[] = []): RafterRun {
   const theta = radiansFromDegrees(rafter.slopeDeg);
   const cos = Math.cos(theta);
   const slopeLengthIn = rafter.runIn / cos;
   const supports = rafter.supports.map((s) => s.atIn / cos);
-  const parts = partsOf(slopeLengthIn, supports);
+  const parts = partsOf(slopeLengthIn, supports, cutsIn);
   const pieces =
     rafter.continuous || supports.length === 2
       ? [{ fromIn: 0, toIn: slopeLengthIn, supports }]
       : simplePieces(slopeLengthIn, supports);
   const stationsIn = stationsOf(slopeLengthIn, supports);
-  const reactions = supports.map(() => parts.map(() => 0));
-  const perPart = (): Float64Array[] => parts.map(() => new Float64Array(stationsIn.length));
+  const reactions = supports.map(() => parts.map(() => ({ low: 0, high: 0 })));
+  const stations = (): Float64Array => new Float64Array(stationsIn.length);
+  const perPart = (): AtEnds<Float64Array>[] => parts.map(() => ({ low: stations(), high: stations() }));
   const moments = perPart();
   const sags = perPart();
 
@@ -67,19 +83,20 @@ export function rafterRun(rafter: RafterGeometry, E: number): RafterRun {
       supportsAtIn: piece.supports.map((s) => s - piece.fromIn),
       stationsAtIn: inside.map((s) => Math.min(piece.toIn, Math.max(piece.fromIn, s)) - piece.fromIn),
     };
-    const own = parts.flatMap((p, i) => (p.fromIn >= piece.fromIn - 1e-6 && p.toIn <= piece.toIn + 1e-6 ? [i] : []));
-    const states = continuousBeam(
-      beam,
-      own.map((i) => unitLoad(parts[i]!, piece.fromIn)),
+    const own = parts.flatMap((p, part) =>
+      p.fromIn >= piece.fromIn - 1e-6 && p.toIn <= piece.toIn + 1e-6
+        ? (['low', 'high'] as const).map((end) => ({ part, end }))
+        : [],
     );
-    own.forEach((part, k) => {
-      const state = states[k]!;
-      piece.supports.forEach((s, n) => (reactions[supports.indexOf(s)]![part]! += state.reactionsLb[n]!));
-      inside.forEach((s, n) => {
-        const at = stationsIn.indexOf(s);
-        const forces = state.stations[n]!;
-        moments[part]![at] = forces.momentLbIn;
-        sags[part]![at] = forces.sagIn;
+    const loads = own.map(({ part, end }) => unitLoad(parts[part]!, end, piece.fromIn));
+    const firstSupport = supports.indexOf(piece.supports[0]!);
+    const firstStation = stationsIn.indexOf(inside[0]!);
+    continuousBeam(beam, loads).forEach((state, k) => {
+      const { part, end } = own[k]!;
+      state.reactionsLb.forEach((lb, n) => (reactions[firstSupport + n]![part]![end] += lb));
+      state.stations.forEach(({ momentLbIn, sagIn }, n) => {
+        moments[part]![end][firstStation + n] = momentLbIn;
+        sags[part]![end][firstStation + n] = sagIn;
       });
     });
   }
@@ -101,19 +118,26 @@ export function rafterRun(rafter: RafterGeometry, E: number): RafterRun {
   };
 }
 
-const unitLoad = (part: RafterPart, fromIn: number): RollerLoads => ({
-  lines: [{ fromIn: part.fromIn - fromIn, toIn: part.toIn - fromIn, fromLbPerIn: 1, toLbPerIn: 1 }],
+const unitLoad = (part: RafterPart, end: keyof AtEnds, fromIn: number): RollerLoads => ({
+  lines: [
+    {
+      fromIn: part.fromIn - fromIn,
+      toIn: part.toIn - fromIn,
+      fromLbPerIn: end === 'low' ? 1 : 0,
+      toLbPerIn: end === 'high' ? 1 : 0,
+    },
+  ],
   points: [],
 });
 
 function boundaries(length: number, supports: readonly number[], more: readonly number[]): readonly number[] {
-  return [0, ...supports, ...more, length]
+  return [0, ...supports, ...more.filter((s) => s > 0 && s < length), length]
     .sort((a, b) => a - b)
     .filter((s, i, all) => i === 0 || s - all[i - 1]! > 1e-6);
 }
 
-function partsOf(length: number, supports: readonly number[]): readonly RafterPart[] {
-  const cuts = boundaries(length, supports, [length / 2]);
+function partsOf(length: number, supports: readonly number[], cutsIn: readonly number[]): readonly RafterPart[] {
+  const cuts = boundaries(length, supports, [length / 2, ...cutsIn]);
   const edges = boundaries(length, supports, []);
   return cuts.slice(1).map((toIn, i) => {
     const fromIn = cuts[i]!;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { LineCase } from '../../../src/engine/loads/cases.ts';
+import { atEnds } from '../../../src/engine/loads/rafter-reactions.ts';
 import { patternFactor, shareIn, stretchesOf } from '../../../src/engine/loads/stretches.ts';
 import type { Project } from '../../../src/engine/project/model.ts';
 import { lineId, plainShed } from '../../support/plain-shed.ts';
@@ -77,7 +78,7 @@ describe('what the roof hands to its lines', () => {
     );
     const cos = 1 / Math.hypot(1, 4 / 12);
     const half = (204 * 81) / cos / 144;
-    const plumb = half * (low!.squarePsf + high!.squarePsf) * cos;
+    const plumb = half * (atEnds(low!.squarePsf).low + atEnds(high!.squarePsf).high) * cos;
     expect(both(project, 'wind-0-A-clear')).toBeCloseTo(plumb, 6);
   });
 

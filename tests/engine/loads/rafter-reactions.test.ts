@@ -8,12 +8,14 @@ import {
   squareLoads,
   windReactions,
 } from '../../../src/engine/loads/rafter-reactions.ts';
-import { rafterRun, type RafterRun } from '../../../src/engine/loads/rafter-run.ts';
+import { rafterRun, type AtEnds, type RafterRun } from '../../../src/engine/loads/rafter-run.ts';
 import { placeShelter } from '../../../src/engine/geometry/place-shelter.ts';
 import { lineId, plainShed } from '../../support/plain-shed.ts';
 import { placed } from '../frame/line-bench.ts';
 
-/** A rafter of random slope and overhangs over two or three lines, with an even pressure on each of its parts. */
+const psf = fc.double({ min: -40, max: 60, noNaN: true });
+
+/** A rafter of random slope, overhangs and cuts over two or three lines, with a straight pressure on each of its parts. */
 const rafterOn = (lines: number) =>
   fc
     .record({
@@ -22,9 +24,10 @@ const rafterOn = (lines: number) =>
       high: fc.double({ min: 0, max: 30, noNaN: true }),
       low: fc.double({ min: 0, max: 30, noNaN: true }),
       rafters: fc.constantFrom('simple', 'continuous'),
-      pressures: fc.array(fc.double({ min: -40, max: 60, noNaN: true }), { minLength: 8, maxLength: 8 }),
+      cutsIn: fc.array(fc.double({ min: 5, max: 250, noNaN: true }), { maxLength: 3 }),
+      pressures: fc.array(fc.record({ low: psf, high: psf }), { minLength: 12, maxLength: 12 }),
     })
-    .map(({ gaps, high, low, pressures, ...rest }) => {
+    .map(({ gaps, high, low, pressures, cutsIn, ...rest }) => {
       const ys = gaps.reduce((at, gap) => [...at, at[at.length - 1]! + gap], [0]);
       const shed = plainShed({
         ...rest,
@@ -33,18 +36,29 @@ const rafterOn = (lines: number) =>
         bearing: { line: 0, of: 'bearing', zIn: 150 },
       });
       // the posts under it may not fit a slope like this; the rafter does
-      return { run: rafterRun(placeShelter(shed).shelter.rafters[0]!, 1_200_000), pressures };
+      return { run: rafterRun(placeShelter(shed).shelter.rafters[0]!, 1_200_000, cutsIn), pressures };
     });
 
 const WIDTH_IN = 24;
 const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
 const near = (a: number, b: number, scale: number): boolean => Math.abs(a - b) < 1e-8 * Math.max(1, scale);
 
-/** Resultant of a load per inch on each part and its place along the slope. */
-function resultant(run: RafterRun, perInch: readonly number[]): { readonly W: number; readonly moment: number } {
-  const parts = run.parts.map((p, i) => ({ w: perInch[i]! * (p.toIn - p.fromIn), s: (p.fromIn + p.toIn) / 2 }));
-  return { W: sum(parts.map(({ w }) => w)), moment: sum(parts.map(({ w, s }) => w * s)) };
+/** Resultant of a load per inch on each part, straight between its ends, and its moment about the eave along the slope. */
+function resultant(run: RafterRun, perInch: readonly AtEnds[]): { readonly W: number; readonly moment: number } {
+  const parts = run.parts.map(({ fromIn, toIn }, i) => {
+    const { low: a, high: b } = perInch[i]!;
+    const L = toIn - fromIn;
+    // a rectangle of the low end's height and a triangle of what it grows by
+    return {
+      w: a * L + ((b - a) * L) / 2,
+      moment: a * L * (fromIn + L / 2) + ((b - a) * L * (fromIn + (2 * L) / 3)) / 2,
+    };
+  });
+  return { W: sum(parts.map(({ w }) => w)), moment: sum(parts.map(({ moment }) => moment)) };
 }
+
+/** The same load at both ends of every part. */
+const evenly = (run: RafterRun, load: number): readonly AtEnds[] => run.parts.map(() => ({ low: load, high: load }));
 
 const supportsOf = (run: RafterRun): readonly number[] =>
   run.segments.filter(({ kind }) => kind === 'span').flatMap((s, i) => (i === 0 ? [s.fromIn, s.toIn] : [s.toIn]));
@@ -55,7 +69,8 @@ describe('reactions of a rafter on its lines', () => {
       fc.assert(
         fc.property(rafterOn(lines), ({ run, pressures }) => {
           const loads = squareLoads(run, WIDTH_IN, (i) => ({ plumbPsf: pressures[i]!, squarePsf: 0 }), 'plumbPsf');
-          const onLevel = run.parts.map((p, i) => (pressures[i]! * WIDTH_IN * (p.toIn - p.fromIn) * run.cos) / 144);
+          const mean = (i: number): number => (pressures[i]!.low + pressures[i]!.high) / 2;
+          const onLevel = run.parts.map((p, i) => (mean(i) * WIDTH_IN * (p.toIn - p.fromIn) * run.cos) / 144);
           const down = sum(plumbReactions(run, loads).map((r) => r.downLb));
           expect(near(down, sum(onLevel), sum(onLevel.map(Math.abs)))).toBe(true);
         }),
@@ -85,12 +100,14 @@ describe('reactions of a rafter on its lines', () => {
     fc.assert(
       fc.property(rafterOn(2), ({ run, pressures }) => {
         const loads = squareLoads(run, WIDTH_IN, (i) => ({ plumbPsf: pressures[i]!, squarePsf: 0 }), 'plumbPsf');
-        const plumb = run.parts.map((p, i) => ({
-          lb: (pressures[i]! * WIDTH_IN * (p.toIn - p.fromIn) * run.cos) / 144,
-          x: ((p.fromIn + p.toIn) / 2) * run.cos,
+        // pounds per inch of slope, plumb: the level projection of an inch is its cosine
+        const perInch = run.parts.map((_, i) => ({
+          low: (pressures[i]!.low * WIDTH_IN * run.cos) / 144,
+          high: (pressures[i]!.high * WIDTH_IN * run.cos) / 144,
         }));
+        const { W, moment } = resultant(run, perInch);
         const [low, high] = supportsOf(run).map((s) => s * run.cos);
-        const byStatics = sum(plumb.map(({ lb, x }) => lb * (x - low!))) / (high! - low!);
+        const byStatics = (moment * run.cos - W * low!) / (high! - low!);
         expect(near(plumbReactions(run, loads)[1]!.downLb, byStatics, 5000)).toBe(true);
       }),
       { seed: 92, numRuns: 60 },
@@ -167,7 +184,7 @@ describe('reactions of a rafter on its lines', () => {
       placed(plainShed({ risePer12: 6, bearing: { line: 0, of: 'bearing', zIn: 140 } })).rafters[0]!,
       1e6,
     );
-    const loads = run.parts.map(() => 1);
+    const loads = evenly(run, 1);
     const plumb = windReactions(run, loads, lineId(1));
     const square = windReactions(run, loads, 'each-square');
     expect(plumb[1]!.downLb / square[1]!.downLb).toBeCloseTo(1.25, 9);
@@ -179,19 +196,9 @@ describe('reactions of a rafter on its lines', () => {
       1e6,
     );
     // 3-4-5: slope length of a run of 162 is 202.5
-    expect(
-      levelPart(
-        run,
-        run.parts.map(() => 2),
-      ),
-    ).toBeCloseTo(2 * 202.5 * 0.6, 9);
+    expect(levelPart(run, evenly(run, 2))).toBeCloseTo(2 * 202.5 * 0.6, 9);
     const level = rafterRun(placed(plainShed({ risePer12: 0 })).rafters[0]!, 1e6);
-    expect(
-      levelPart(
-        level,
-        level.parts.map(() => 2),
-      ),
-    ).toBeCloseTo(0, 9);
+    expect(levelPart(level, evenly(level, 2))).toBeCloseTo(0, 9);
   });
 });
 
@@ -206,7 +213,7 @@ describe('reactions of the other sign on a steep roof', () => {
       bearing: { line: 0, of: 'bearing', zIn: 150 },
     });
     const run = rafterRun(placeShelter(shed).shelter.rafters[0]!, 1_200_000);
-    const loads = run.parts.map((p) => (p.onHighHalf ? 2 : 0));
+    const loads = run.parts.map((p) => ({ low: p.onHighHalf ? 2 : 0, high: p.onHighHalf ? 2 : 0 }));
     const N = (2 * run.slopeLengthIn) / 2;
     const low = (reactions: readonly { readonly line: string; readonly downLb: number }[]) => reactions[0]!.downLb;
     const both = [low(windReactions(run, loads, 'worse')), low(opposedWindReactions(run, loads))].sort((a, b) => a - b);
@@ -216,10 +223,7 @@ describe('reactions of the other sign on a steep roof', () => {
 
   it('are nothing on a low slope under an even load', () => {
     const run = rafterRun(placeShelter(plainShed({ risePer12: 3 })).shelter.rafters[0]!, 1_200_000);
-    const found = opposedWindReactions(
-      run,
-      run.parts.map(() => 1),
-    );
+    const found = opposedWindReactions(run, evenly(run, 1));
     expect(found.map((r) => r.downLb)).toEqual(found.map(() => 0));
   });
 });

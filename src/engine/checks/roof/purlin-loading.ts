@@ -2,6 +2,7 @@ import type { PurlinGeometry } from '../../geometry/shelter.ts';
 import type { Combination } from '../../loads/combination.ts';
 import { combine, serviceCombinations } from '../../loads/combine.ts';
 import { componentLive, componentWind, type ComponentWind } from '../../loads/component-cases.ts';
+import { atEnds } from '../../loads/rafter-reactions.ts';
 import { surfaceWeight } from '../../loads/roof-weights.ts';
 import { snowCases } from '../../loads/snow-cases.ts';
 import { areaClass } from '../../loads/site/components.ts';
@@ -79,7 +80,7 @@ export function purlinLoading(context: RoofCheckContext, purlin: PurlinGeometry)
   const cases: PurlinCase[] = [
     ...live.map((c) => ({ id: c.id, isWind: false, psf: c.psf[0]!, load: onLevel(c.psf[0]!), steps: c.steps })),
     ...snow.map((c) => {
-      const psf = c.pressure(rafter, part).plumbPsf;
+      const psf = atEnds(c.pressure(rafter, part).plumbPsf).low;
       return { id: c.id, isWind: false, psf, load: onLevel(psf), steps: () => site.figures.balancedSnow.steps };
     }),
     ...(wind.ok ? wind.cases : []).map((c) => ({

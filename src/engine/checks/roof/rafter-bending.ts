@@ -11,7 +11,8 @@ import { durationFactor } from '../wood/duration.ts';
 import type { RoofCheckContext } from './context.ts';
 import { SegmentBending, type PressedEdge } from './rafter-allowable.ts';
 import type { RafterLoading, Segment } from './rafter-loading.ts';
-import { type Influence, type RafterResponse } from './rafter-responses.ts';
+import type { Influence } from './rafter-influence.ts';
+import type { RafterResponse } from './rafter-responses.ts';
 import { tellEffect } from './rafter-telling.ts';
 import type { RafterStation } from './rafter-stations.ts';
 

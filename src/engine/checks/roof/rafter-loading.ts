@@ -1,8 +1,8 @@
 import type { RafterGeometry } from '../../geometry/shelter.ts';
 import type { LoadCase } from '../../loads/cases.ts';
 import { componentLive, componentWind, type ComponentWind } from '../../loads/component-cases.ts';
-import { squareLoads } from '../../loads/rafter-reactions.ts';
-import type { RafterRun } from '../../loads/rafter-run.ts';
+import { atEnds, squareLoads, type Pressure } from '../../loads/rafter-reactions.ts';
+import type { AtEnds, RafterRun } from '../../loads/rafter-run.ts';
 import { rafterOwnWeight, surfaceWeight } from '../../loads/roof-weights.ts';
 import { snowCases } from '../../loads/snow-cases.ts';
 import { areaClass } from '../../loads/site/components.ts';
@@ -14,14 +14,14 @@ import { placedPlane, purlinsOn, writtenPlane, type RoofCheckContext } from './c
 /** An overhang or a span of a rafter. */
 export type Segment = RafterRun['segments'][number];
 
-/** One load case on one rafter: even loads square to the slope on each part of its run. */
+/** One load case on one rafter: loads square to the slope on each part of its run. */
 export interface RafterCase {
   readonly loadCase: LoadCase;
   readonly isWind: boolean;
   /** on each part [lb/in] */
-  readonly loads: readonly number[];
+  readonly loads: readonly AtEnds[];
   /** pressure on each part, of level area or, wind, square to the slope [psf] */
-  readonly psf: readonly number[];
+  readonly psf: readonly AtEnds[];
   readonly steps: () => readonly Step[];
 }
 
@@ -69,10 +69,10 @@ export function rafterLoading(context: RoofCheckContext, rafter: RafterGeometry)
     areaClass(effectiveAreaFt2, site.figures.edgeWidth.value ?? 3),
   );
 
-  const plumb = (loadCase: LoadCase, psf: readonly number[], steps: RafterCase['steps']): RafterCase => ({
+  const plumb = (loadCase: LoadCase, psf: readonly Pressure[], steps: RafterCase['steps']): RafterCase => ({
     loadCase,
     isWind: false,
-    psf,
+    psf: psf.map(atEnds),
     loads: squareLoads(run, width, (i) => ({ plumbPsf: psf[i]!, squarePsf: 0 }), 'plumbPsf'),
     steps,
   });
@@ -101,7 +101,7 @@ export function rafterLoading(context: RoofCheckContext, rafter: RafterGeometry)
       ),
     ),
     ...(wind.ok ? wind.cases : []).map((c): RafterCase => {
-      const psf = run.parts.map(() => c.psf);
+      const psf = run.parts.map(() => atEnds(c.psf));
       const loads = squareLoads(run, width, () => ({ plumbPsf: 0, squarePsf: c.psf }), 'squarePsf');
       return { loadCase: c, isWind: true, psf, loads, steps: c.steps };
     }),

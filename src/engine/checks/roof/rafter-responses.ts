@@ -1,16 +1,16 @@
 import type { Combination } from '../../loads/combination.ts';
 import { combine, serviceCombinations } from '../../loads/combine.ts';
-import { levelReactions, windReactions } from '../../loads/rafter-reactions.ts';
-import type { RafterRun } from '../../loads/rafter-run.ts';
+import type { AtEnds, RafterRun } from '../../loads/rafter-run.ts';
 import type { TwoWeights } from '../../loads/weights.ts';
-import type { RafterLoading, Segment } from './rafter-loading.ts';
+import { evenBrings, sumOf, type Brings, type Influence } from './rafter-influence.ts';
+import type { RafterCase, RafterLoading, Segment } from './rafter-loading.ts';
 
 /** What one combination does to a rafter. Arrays run over the stations of its run, lists over its supports, low to high. */
 export interface RafterResponse {
   readonly combination: Combination;
   /** loads of the combination without dead load, on each part [lb/in] */
-  readonly plumbLoads: readonly number[];
-  readonly windLoads: readonly number[];
+  readonly plumbLoads: readonly AtEnds[];
+  readonly windLoads: readonly AtEnds[];
   /** sagging + [lb·in] */
   readonly moments: Float64Array;
   /** on the eave's and on the ridge's side of each station [lb] */
@@ -25,82 +25,27 @@ export interface RafterResponse {
   readonly level: readonly number[];
 }
 
-/** What one pound per inch on each part does: [part][station] or [part][support]. */
-export interface Influence {
-  readonly moments: readonly ArrayLike<number>[];
-  readonly shearsBefore: readonly ArrayLike<number>[];
-  readonly shearsAfter: readonly ArrayLike<number>[];
-  readonly sags: readonly ArrayLike<number>[];
-  readonly plumb: readonly ArrayLike<number>[];
-  /** one set for each way in which the level part of the wind may be held */
-  readonly wind: readonly (readonly ArrayLike<number>[])[];
-  /** the level part itself, in the same ways, toward the high side + */
-  readonly level: readonly (readonly ArrayLike<number>[])[];
-}
-
-/** Influence of every part of a rafter's run on all that is asked of it. */
-export function influenceOf(loading: RafterLoading): Influence {
-  const { run, plane } = loading;
-  const unit = (part: number): number[] => run.parts.map((_, i) => (i === part ? 1 : 0));
-  const { horizontalHeldBy: heldBy } = plane;
-  const ways = heldBy === 'worse' ? ['each-square', ...run.supportLines] : [heldBy];
-  return {
-    moments: run.moments,
-    ...shearsOf(loading),
-    sags: run.sags,
-    plumb: run.parts.map((_, p) => run.reactions.map((perPart) => perPart[p]! / run.cos)),
-    wind: ways.map((way) => run.parts.map((_, p) => windReactions(run, unit(p), way).map((r) => r.downLb))),
-    level: ways.map((way) => run.parts.map((_, p) => levelReactions(run, unit(p), way))),
-  };
-}
-
-/** Shear on both sides of every station by statics from the eave: reactions passed less load passed. */
-function shearsOf({ run, supportsAtIn }: RafterLoading): Pick<Influence, 'shearsBefore' | 'shearsAfter'> {
-  const passed = (part: number, station: number, isReached: (supportIn: number) => boolean): number => {
-    const { fromIn, toIn } = run.parts[part]!;
-    const load = Math.min(Math.max(station - fromIn, 0), toIn - fromIn);
-    const held = supportsAtIn.reduce((sum, at, i) => (isReached(at) ? sum + run.reactions[i]![part]! : sum), 0);
-    return held - load;
-  };
-  const perPart = (side: (part: number, station: number) => number): readonly Float64Array[] =>
-    run.parts.map((_, part) => Float64Array.from(run.stationsIn, (s) => side(part, s)));
-  return {
-    shearsBefore: perPart((part, s) => passed(part, s, (at) => at < s - SAME_PLACE_IN)),
-    shearsAfter: perPart((part, s) => passed(part, s, (at) => at < s + SAME_PLACE_IN)),
-  };
-}
-
-const SAME_PLACE_IN = 1e-6;
-
 /**
  * All combinations of a rafter. In uplift each part's dead load counts light x 0.6 where it helps and heavy where it
  * adds to the harm, effect by effect (own rule).
  */
 export function rafterResponses(loading: RafterLoading, influence: Influence, kcr: number): readonly RafterResponse[] {
-  const { run, cases, dead } = loading;
+  const { run, cases } = loading;
   const loadCases = cases.map((c) => c.loadCase);
-  const byId = new Map(cases.map((c) => [c.loadCase.id, c]));
   const stations = run.stationsIn.length;
   const nothing = new Float64Array(stations);
+  const moments = alongRafter(loading, influence.moments);
+  const shearsBefore = alongRafter(loading, influence.shearsBefore);
+  const shearsAfter = alongRafter(loading, influence.shearsAfter);
+  const sags = alongRafter(loading, influence.sags);
   return [...combine(loadCases), ...serviceCombinations(loadCases, kcr)].map((combination): RafterResponse => {
-    const plumbLoads = run.parts.map(() => 0);
-    const windLoads = run.parts.map(() => 0);
-    for (const { caseId, factor } of combination.factors) {
-      const found = byId.get(caseId)!;
-      const into = found.isWind ? windLoads : plumbLoads;
-      found.loads.forEach((load, part) => (into[part]! += factor * load));
-    }
-    const loads = plumbLoads.map((load, part) => load + windLoads[part]!);
-    const along = (of: readonly ArrayLike<number>[]): Float64Array => {
-      const out = new Float64Array(stations);
-      for (let s = 0; s < stations; s++) out[s] = withDead(combination, dead, of, s, sumOf(loads, of, s));
-      return out;
-    };
     const isStrength = combination.purpose === 'strength';
+    const plumbLoads = combined(loading, combination, false);
+    const windLoads = combined(loading, combination, true);
     const downAt = (support: number): readonly number[] =>
       influence.wind.map((way) => {
         const others = sumOf(plumbLoads, influence.plumb, support) + sumOf(windLoads, way, support);
-        return withDead(combination, dead, influence.plumb, support, others);
+        return withDead(combination, loading.dead, influence.plumb, support, others);
       });
     const levelAt = (support: number): number =>
       Math.max(...influence.level.map((way) => Math.abs(sumOf(windLoads, way, support))));
@@ -109,10 +54,10 @@ export function rafterResponses(loading: RafterLoading, influence: Influence, kc
       combination,
       plumbLoads,
       windLoads,
-      moments: isStrength ? along(influence.moments) : nothing,
-      shearsBefore: isStrength ? along(influence.shearsBefore) : nothing,
-      shearsAfter: isStrength ? along(influence.shearsAfter) : nothing,
-      sags: isStrength ? nothing : along(influence.sags),
+      moments: isStrength ? moments(combination) : nothing,
+      shearsBefore: isStrength ? shearsBefore(combination) : nothing,
+      shearsAfter: isStrength ? shearsAfter(combination) : nothing,
+      sags: isStrength ? nothing : sags(combination),
       least: downs.map((ways) => Math.min(...ways)),
       greatest: downs.map((ways) => Math.max(...ways)),
       level: isStrength ? run.supportLines.map((_, i) => levelAt(i)) : [],
@@ -120,21 +65,59 @@ export function rafterResponses(loading: RafterLoading, influence: Influence, kc
   });
 }
 
-export function sumOf(loads: readonly number[], of: readonly ArrayLike<number>[], at: number): number {
-  let sum = 0;
-  for (let p = 0; p < loads.length; p++) sum += loads[p]! * of[p]![at]!;
-  return sum;
+/** Loads of a combination on each part, without dead load: its wind, or all else. */
+function combined({ run, cases }: RafterLoading, { factors }: Combination, isWind: boolean): readonly AtEnds[] {
+  const loads = run.parts.map(() => ({ low: 0, high: 0 }));
+  for (const { caseId, factor } of factors) {
+    const found = cases.find((c) => c.loadCase.id === caseId)!;
+    if (found.isWind === isWind)
+      found.loads.forEach(({ low, high }, part) => {
+        loads[part]!.low += factor * low;
+        loads[part]!.high += factor * high;
+      });
+  }
+  return loads;
+}
+
+/** One effect along the rafter in any combination: what each case and each part's dead load bring is worked out once. */
+function alongRafter({ run, cases, dead }: RafterLoading, of: Brings): (combination: Combination) => Float64Array {
+  const places = run.stationsIn;
+  const brought = new Map(
+    cases.map(({ loadCase, loads }: RafterCase) => [
+      loadCase.id,
+      Float64Array.from(places, (_, at) => sumOf(loads, of, at)),
+    ]),
+  );
+  const heavy = Float64Array.from(places, (_, at) =>
+    dead.reduce((sum, d, part) => sum + d.heavy * evenBrings(of, part, at), 0),
+  );
+  return (combination) => {
+    const out = new Float64Array(places.length);
+    for (const { caseId, factor } of combination.factors) {
+      const one = brought.get(caseId)!;
+      for (let at = 0; at < out.length; at++) out[at]! += factor * one[at]!;
+    }
+    const { dead: rule } = combination;
+    for (let at = 0; at < out.length; at++) {
+      out[at] =
+        rule.weight === 'heavy' ? out[at]! + rule.factor * heavy[at]! : withDead(combination, dead, of, at, out[at]!);
+    }
+    return out;
+  };
 }
 
 function withDead(
   { dead: rule }: Combination,
   dead: readonly TwoWeights[],
-  of: readonly ArrayLike<number>[],
+  of: Brings,
   at: number,
   others: number,
 ): number {
   let sum = others;
-  for (let p = 0; p < dead.length; p++) sum += deadShare(rule, dead[p]!, of[p]![at]!, others) * of[p]![at]!;
+  for (let p = 0; p < dead.length; p++) {
+    const brings = evenBrings(of, p, at);
+    sum += deadShare(rule, dead[p]!, brings, others) * brings;
+  }
   return sum;
 }
 
@@ -143,6 +126,8 @@ export function deadShare(rule: Combination['dead'], dead: TwoWeights, influence
   if (rule.weight === 'heavy') return rule.factor * dead.heavy;
   return influence * others > 0 ? dead.heavy : rule.factor * dead.light;
 }
+
+const SAME_PLACE_IN = 1e-6;
 
 export const isStrength = (r: RafterResponse): boolean => r.combination.purpose === 'strength';
 

@@ -2,7 +2,8 @@ import type { Note } from '../../note.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { sagAfterYears, sagLimit, type SagKind } from '../wood/sag.ts';
 import type { RafterLoading, Segment } from './rafter-loading.ts';
-import { stationsOf, worstIndex, type Influence, type RafterResponse } from './rafter-responses.ts';
+import { evenBrings, type Influence } from './rafter-influence.ts';
+import { stationsOf, worstIndex, type RafterResponse } from './rafter-responses.ts';
 import { tellEffect } from './rafter-telling.ts';
 import { depthAt } from './rafter-stations.ts';
 
@@ -63,6 +64,6 @@ function tellSag(
   const of = influence.sags;
   tellEffect(loading, r, { symbol: 'Δ', words: 'sag, down +', unit: 'in', perLoadUnit: 'in', of, at }, note);
   if (r.combination.purpose !== 'sagLongTerm') return;
-  const dead = loading.dead.reduce((sum, d, part) => sum + d.heavy * of[part]![at]!, 0);
+  const dead = loading.dead.reduce((sum, d, part) => sum + d.heavy * evenBrings(of, part, at), 0);
   sagAfterYears(dead, r.sags[at]! - (kcr - 1) * dead, kcr, note);
 }

@@ -10,7 +10,8 @@ import type { CheckSite } from '../site-of-check.ts';
 import { adjustedAcrossGrain, bearingAreaFactor, bearingStress } from '../wood/bearing.ts';
 import type { Bearer } from './bearers.ts';
 import type { RafterLoading } from './rafter-loading.ts';
-import { type Influence, type RafterResponse } from './rafter-responses.ts';
+import type { Influence } from './rafter-influence.ts';
+import type { RafterResponse } from './rafter-responses.ts';
 import { tellReaction } from './rafter-telling.ts';
 import { depthAt, squareSeatCut } from './rafter-stations.ts';
 

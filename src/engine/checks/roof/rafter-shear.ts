@@ -16,7 +16,8 @@ import {
   roundShearStress,
 } from '../wood/shear.ts';
 import type { RafterLoading, Segment } from './rafter-loading.ts';
-import { stationsOf, worstIndex, type Influence, type RafterResponse } from './rafter-responses.ts';
+import type { Influence } from './rafter-influence.ts';
+import { stationsOf, worstIndex, type RafterResponse } from './rafter-responses.ts';
 import { tellEffect } from './rafter-telling.ts';
 import { squareSeatCut, type RafterStation } from './rafter-stations.ts';
 import { typedCapacity } from './rafter-typed.ts';

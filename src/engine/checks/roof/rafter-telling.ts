@@ -1,8 +1,10 @@
 import { clause } from '../../../data/sources.ts';
+import type { AtEnds } from '../../loads/rafter-run.ts';
 import { put, type Note, type Put, type Step } from '../../note.ts';
 import { quantity, type Unit } from '../../units.ts';
 import type { RafterCase, RafterLoading } from './rafter-loading.ts';
-import { deadShare, sumOf, type Influence, type RafterResponse } from './rafter-responses.ts';
+import { evenBrings, sumOf, type Brings, type Influence } from './rafter-influence.ts';
+import { deadShare, type RafterResponse } from './rafter-responses.ts';
 
 /** An effect that is to be told: which, where, and in which unit one pound per inch brings it about. */
 export interface ToldEffect {
@@ -10,9 +12,9 @@ export interface ToldEffect {
   readonly words: string;
   readonly unit: Unit;
   readonly perLoadUnit: Unit;
-  readonly of: readonly ArrayLike<number>[];
+  readonly of: Brings;
   /** where wind comes down otherwise than plumb loads do, as at supports */
-  readonly windOf?: readonly ArrayLike<number>[];
+  readonly windOf?: Brings;
   readonly at: number;
   /** plumb loads bring nothing of it */
   readonly windOnly?: true;
@@ -24,21 +26,21 @@ export function tellEffect(loading: RafterLoading, response: RafterResponse, eff
   const { of, at, windOf = of } = effect;
   const others = sumOf(plumbLoads, of, at) + sumOf(windLoads, windOf, at);
   const terms = plumbLoads.flatMap((load, part): readonly Term[] => {
-    const dead = deadShare(combination.dead, loading.dead[part]!, of[part]![at]!, others);
-    const plumb = { part, kind: 'plumb', dead, load: load + dead, brings: of[part]![at]! } as const;
-    const wind = { part, kind: 'wind', dead: 0, load: windLoads[part]!, brings: windOf[part]![at]! } as const;
-    if (effect.windOnly) return [wind];
-    return wind.load === 0 ? [plumb] : [plumb, wind];
+    const dead = deadShare(combination.dead, loading.dead[part]!, evenBrings(of, part, at), others);
+    const plumb = termsOf({ part, kind: 'plumb', dead }, load, of, at);
+    const wind = termsOf({ part, kind: 'wind', dead: 0 }, windLoads[part]!, windOf, at);
+    if (effect.windOnly) return wind;
+    return wind.every((w) => w.load === 0) ? plumb : [...plumb, ...wind];
   });
   note({
     symbol: effect.symbol,
     words: effect.words,
     formula: terms.map((t) => `${named('w', t)} × ${named('m', t)}`).join(' + '),
     put: terms.flatMap((t): readonly Put[] => [
-      put(named('w', t), t.load, 'lb/in', `${t.kind === 'wind' ? 'wind' : 'load'} on part ${t.part + 1} of the run`, [
+      put(named('w', t), t.load, 'lb/in', `${t.kind === 'wind' ? 'wind' : 'load'} ${placeWords(t)}`, [
         loadStep(loading, response, t),
       ]),
-      put(named('m', t), t.brings, effect.perLoadUnit, `brought here by 1 lb/in on part ${t.part + 1}`),
+      put(named('m', t), t.brings, effect.perLoadUnit, `brought here by 1 lb/in ${placeWords(t)}`),
     ]),
     result: quantity(
       terms.reduce((sum, t) => sum + t.load * t.brings, 0),
@@ -73,7 +75,7 @@ export function tellLevel(
   support: number,
   note: Note,
 ): void {
-  const way = (of: readonly ArrayLike<number>[]): number => Math.abs(sumOf(response.windLoads, of, support));
+  const way = (of: Brings): number => Math.abs(sumOf(response.windLoads, of, support));
   const of = influence.level.reduce((a, b) => (way(b) > way(a) ? b : a));
   const words = 'level force that the support holds, toward the high side +';
   tellEffect(
@@ -84,15 +86,36 @@ export function tellLevel(
   );
 }
 
-interface Term {
+interface Loaded {
   readonly part: number;
   readonly kind: 'plumb' | 'wind';
   readonly dead: number;
+}
+
+interface Term extends Loaded {
+  /** the end at which the load counts, falling to nothing at the other; `both` where it is even */
+  readonly end: keyof AtEnds | 'both';
   readonly load: number;
   readonly brings: number;
 }
 
-const named = (letter: string, { part, kind }: Term): string => `${letter}${part + 1}${kind === 'wind' ? "'" : ''}`;
+/** An even load is told in one term, a sloping one by its two ends. */
+function termsOf(loaded: Loaded, { low, high }: AtEnds, of: Brings, at: number): readonly Term[] {
+  const { part, dead } = loaded;
+  if (low === high) return [{ ...loaded, end: 'both', load: low + dead, brings: evenBrings(of, part, at) }];
+  return [
+    { ...loaded, end: 'low', load: low + dead, brings: of[part]!.low[at]! },
+    { ...loaded, end: 'high', load: high + dead, brings: of[part]!.high[at]! },
+  ];
+}
+
+const END_MARK = { both: '', low: 'a', high: 'b' } as const;
+
+const named = (letter: string, { part, kind, end }: Term): string =>
+  `${letter}${part + 1}${END_MARK[end]}${kind === 'wind' ? "'" : ''}`;
+
+const placeWords = ({ part, end }: Term): string =>
+  end === 'both' ? `on part ${part + 1} of the run` : `at the ${end} end of part ${part + 1} of the run`;
 
 function loadStep(loading: RafterLoading, { combination }: RafterResponse, term: Term): Step {
   const { run, rafter, surfacePsf } = loading;
@@ -105,7 +128,7 @@ function loadStep(loading: RafterLoading, { combination }: RafterResponse, term:
   const products = acting.map((_, i) => `f${i + 1} × p${i + 1} × b × c / 144`);
   return {
     symbol: named('w', term),
-    words: `square to the slope from ${fromIn.toFixed(1)} to ${toIn.toFixed(1)} in. from the eave`,
+    words: `square to the slope ${whereWords(term.end, fromIn, toIn)} from the eave`,
     formula: [...(isWind ? [] : ['wD']), ...products].join(' + '),
     put: [
       ...(isWind
@@ -127,10 +150,21 @@ function loadStep(loading: RafterLoading, { combination }: RafterResponse, term:
       ),
       ...acting.flatMap(({ factor, found }, i) => [
         put(`f${i + 1}`, factor, '1', `factor of ${found.loadCase.id}`),
-        put(`p${i + 1}`, found.psf[term.part]!, 'psf', found.loadCase.id, found.steps()),
+        put(
+          `p${i + 1}`,
+          found.psf[term.part]![term.end === 'high' ? 'high' : 'low'],
+          'psf',
+          found.loadCase.id,
+          found.steps(),
+        ),
       ]),
     ],
     result: quantity(term.load, 'lb/in'),
     clause: clause('ASCE7', '2.4.1'),
   };
 }
+
+const whereWords = (end: Term['end'], fromIn: number, toIn: number): string =>
+  end === 'both'
+    ? `from ${fromIn.toFixed(1)} to ${toIn.toFixed(1)} in.`
+    : `at ${(end === 'low' ? fromIn : toIn).toFixed(1)} in.`;

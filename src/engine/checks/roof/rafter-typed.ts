@@ -6,7 +6,8 @@ import { put, type Note } from '../../note.ts';
 import { quantity } from '../../units.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import type { RafterLoading, Segment } from './rafter-loading.ts';
-import { stationsOf, worstIndex, type Influence, type RafterResponse } from './rafter-responses.ts';
+import type { Influence } from './rafter-influence.ts';
+import { stationsOf, worstIndex, type RafterResponse } from './rafter-responses.ts';
 import { tellEffect } from './rafter-telling.ts';
 
 /** A typed section is judged by moment against what its maker allows. */

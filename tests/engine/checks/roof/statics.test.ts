@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { influenceOf } from '../../../../src/engine/checks/roof/rafter-responses.ts';
+import { influenceOf, type Brings } from '../../../../src/engine/checks/roof/rafter-influence.ts';
 import { at } from '../../project/raw.ts';
 import { analysedRafters, shedWith } from './roof.ts';
 
@@ -11,6 +11,8 @@ const heldBy = (horizontalHeldBy: string) =>
     }),
   );
 
+const mean = ({ low, high }: { readonly low: number; readonly high: number }): number => (low + high) / 2;
+
 describe('a rafter in every combination', () => {
   test('[rafter.seat] plumb reactions add up to the plumb load (equilibrium)', () => {
     for (const { loading, responses } of heldBy('line-low')) {
@@ -18,8 +20,8 @@ describe('a rafter in every combination', () => {
       const lengths = run.parts.map((p) => p.toIn - p.fromIn);
       for (const r of responses.filter((one) => one.combination.purpose === 'strength')) {
         if (r.combination.dead.weight === 'light') continue;
-        const plumb = lengths.reduce((sum, l, i) => sum + ((r.plumbLoads[i]! + dead[i]!.heavy) / run.cos) * l, 0);
-        const wind = lengths.reduce((sum, l, i) => sum + r.windLoads[i]! * l * run.cos, 0);
+        const plumb = lengths.reduce((sum, l, i) => sum + ((mean(r.plumbLoads[i]!) + dead[i]!.heavy) / run.cos) * l, 0);
+        const wind = lengths.reduce((sum, l, i) => sum + mean(r.windLoads[i]!) * l * run.cos, 0);
         const held = r.least.reduce((a, c) => a + c, 0);
         expect(held).toBeCloseTo(plumb + wind, 6);
         expect(r.greatest).toEqual(r.least);
@@ -31,17 +33,24 @@ describe('a rafter in every combination', () => {
     for (const { loading } of heldBy('worse')) {
       const { run, supportsAtIn } = loading;
       const { moments, shearsBefore, shearsAfter } = influenceOf(loading);
-      run.parts.forEach((_, part) => {
-        run.stationsIn.forEach((atIn, i) => {
-          const support = supportsAtIn.findIndex((s) => Math.abs(s - atIn) < 1e-6);
-          const jump = support < 0 ? 0 : run.reactions[support]![part]!;
-          expect(shearsAfter[part]![i]! - shearsBefore[part]![i]!).toBeCloseTo(jump, 6);
-          if (i === 0) return;
-          // under an even load the moment gains the mean shear times the distance
-          const mean = (shearsAfter[part]![i - 1]! + shearsBefore[part]![i]!) / 2;
-          const gained = moments[part]![i]! - moments[part]![i - 1]!;
-          expect(gained).toBeCloseTo(mean * (atIn - run.stationsIn[i - 1]!), 4);
-        });
+      run.parts.forEach(({ fromIn, toIn }, part) => {
+        for (const end of ['low', 'high'] as const) {
+          const V = (side: Brings, i: number): number => side[part]![end][i]!;
+          run.stationsIn.forEach((atIn, i) => {
+            const support = supportsAtIn.findIndex((s) => Math.abs(s - atIn) < 1e-6);
+            const jump = support < 0 ? 0 : run.reactions[support]![part]![end];
+            expect(V(shearsAfter, i) - V(shearsBefore, i)).toBeCloseTo(jump, 6);
+            if (i === 0) return;
+            const beforeIn = run.stationsIn[i - 1]!;
+            // parts end at stations here: a straight load bends the shear into a parabola, of load w at the middle
+            const isLoaded = (beforeIn + atIn) / 2 > fromIn && (beforeIn + atIn) / 2 < toIn;
+            const perIn = isLoaded ? (end === 'low' ? -1 : 1) / (toIn - fromIn) : 0;
+            const L = atIn - beforeIn;
+            const mean = (V(shearsAfter, i - 1) + V(shearsBefore, i)) / 2;
+            const gained = moments[part]![end][i]! - moments[part]![end][i - 1]!;
+            expect(gained).toBeCloseTo(mean * L + (perIn * L ** 3) / 12, 4);
+          });
+        }
       });
     }
   });
@@ -52,9 +61,10 @@ describe('a rafter in every combination', () => {
       const { run, dead } = loading;
       for (const r of responses.filter((one) => one.combination.id.startsWith('7+wind-up'))) {
         const least = run.reactions.map((perPart) =>
-          perPart.reduce((sum, perUnit, i) => {
+          perPart.reduce((sum, { low, high }, i) => {
+            const perUnit = low + high;
             const share = perUnit > 0 ? 0.6 * dead[i]!.light : dead[i]!.heavy;
-            const wind = r.windLoads[i]! * perUnit * run.cos;
+            const wind = (r.windLoads[i]!.low * low + r.windLoads[i]!.high * high) * run.cos;
             return sum + wind + (share * perUnit) / run.cos;
           }, 0),
         );
