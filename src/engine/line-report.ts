@@ -1,103 +1,122 @@
 import type { LineReport, MemberEnvelope, PostReactions } from './evaluation.ts';
-import type { LineCheckContext } from './checks/line-context.ts';
+import { isStrength, type LineCheckContext } from './checks/line-context.ts';
 import { beamStretches } from './checks/beam/beam-sections.ts';
 import { pullShareOf, stressAt } from './checks/beam/bending.ts';
-import { footIndex, holdIndex, sectionsOf } from './frame/read-response.ts';
+import { footIndex, holdIndex, pushIndex, sectionsOf } from './frame/read-response.ts';
 import type { Chain } from './frame/line-mesh.ts';
 import type { LineResponse } from './frame/line-frame.ts';
+import { once } from './once.ts';
 
-/** What the drawing hatches and the sheet prints of one analysed line. */
+/**
+ * What the drawing hatches and the sheet prints of one analysed line. The long lists, of every combination and of every
+ * station, are made when they are first read: between two keystrokes mostly nobody reads them.
+ */
 export function lineReport(context: LineCheckContext): LineReport {
   const { frame, line } = context;
-  const strength = frame.responses.filter((r) => r.combination.purpose === 'strength');
-  const hold = holdIndex(frame.layout, frame.mesh);
+  const { layout, mesh } = frame;
+  const strength = frame.responses.filter(isStrength);
+  const hold = holdIndex(layout, mesh);
+  const members = once(() => envelopes(context, strength));
   return {
     lineId: line.id,
     stands: frame.unheld.length === 0,
     reason: frame.unheld[0]?.reason ?? null,
-    posts: frame.mesh.posts.map((p) => reactionsOf(p.memberId, footIndex(frame.layout, p), strength)),
-    members: [
-      ...frame.mesh.beams.map((chain) => envelope(context, chain, frame.responses, beamRatios(context, chain))),
-      ...frame.mesh.posts.map((chain) => envelope(context, chain, frame.responses, null)),
-    ],
-    braces: frame.mesh.braces.map((link, j) => {
-      const pushes = strength.map((r) => r.values[frame.layout.bracesAt + j]!);
-      return {
-        braceId: link.brace.id,
-        greatestPushLb: Math.max(0, ...pushes),
-        greatestPullLb: Math.max(0, ...pushes.map((p) => -p)),
-      };
-    }),
-    holdingLb: strength.reduce((most, r) => (r.held ? Math.max(most, Math.abs(r.values[hold]!)) : most), 0),
+    posts: mesh.posts.map((p) => reactionsOf(p.memberId, footIndex(layout, p), strength)),
+    get members() {
+      return members();
+    },
+    braces: mesh.braces.map((link, j) => ({
+      braceId: link.brace.id,
+      greatestPushLb: greatest(strength, (v) => v[pushIndex(layout, j)]!),
+      greatestPullLb: greatest(strength, (v) => -v[pushIndex(layout, j)]!),
+    })),
+    holdingLb: greatest(
+      strength.filter((r) => r.held),
+      (v) => Math.abs(v[hold]!),
+    ),
   };
 }
+
+/** Greatest of a force over all responses, none less than zero. */
+const greatest = (responses: readonly LineResponse[], force: (values: Float64Array) => number): number =>
+  responses.reduce((most, r) => Math.max(most, force(r.values)), 0);
 
 /** Worst of the brace models in every combination; each part on its own. */
 function reactionsOf(postId: string, foot: number, responses: readonly LineResponse[]): PostReactions {
-  const byCombination: Record<string, { verticalLb: number; alongLb: number; momentLbIn: number }> = {};
-  let down = 0;
-  let up = 0;
-  let along = 0;
-  for (const r of responses) {
-    const v = { verticalLb: r.values[foot + 1]!, alongLb: r.values[foot]!, momentLbIn: r.values[foot + 2]! };
-    byCombination[`${r.combination.id}|${r.braceModel}`] = v;
-    down = Math.max(down, v.verticalLb);
-    up = Math.max(up, -v.verticalLb);
-    along = Math.max(along, Math.abs(v.alongLb));
-  }
-  return { postId, byCombination, greatestDownLb: down, greatestUpLb: up, greatestAlongLb: along };
-}
-
-function envelope(
-  context: LineCheckContext,
-  chain: Chain,
-  responses: readonly LineResponse[],
-  ratios: readonly number[] | null,
-): MemberEnvelope {
-  const sections = sectionsOf(chain, context.frame.layout);
-  const valuesOf = (purpose: LineResponse['combination']['purpose']): readonly Float64Array[] =>
-    responses.filter((r) => r.combination.purpose === purpose).map((r) => r.values);
-  const strength = valuesOf('strength');
-  const years = valuesOf('sagLongTerm');
-  const axial = sections.map((s) => rangeOf(strength, s.axial));
-  const shear = sections.map((s) => rangeOf(strength, s.shear));
-  const moment = sections.map((s) => rangeOf(strength, s.moment));
+  const byCombination = once(() =>
+    Object.fromEntries(
+      responses.map(({ combination, braceModel, values }) => [
+        `${combination.id}|${braceModel}`,
+        { verticalLb: values[foot + 1]!, alongLb: values[foot]!, momentLbIn: values[foot + 2]! },
+      ]),
+    ),
+  );
   return {
-    memberId: chain.memberId,
-    atIn: sections.map((s) => s.atIn),
-    axialMaxLb: axial.map((r) => r.most),
-    axialMinLb: axial.map((r) => r.least),
-    shearMaxLb: shear.map((r) => r.most),
-    shearMinLb: shear.map((r) => r.least),
-    momentMaxLbIn: moment.map((r) => r.most),
-    momentMinLbIn: moment.map((r) => r.least),
-    // a post is asked how far it bows sideways, a beam how far it sags
-    sagIn: sections.map((s) => (chain.role === 'beam' ? -farthest(years, s.move + 1) : farthest(years, s.move))),
-    bendingRatio: ratios ?? [],
+    postId,
+    get byCombination() {
+      return byCombination();
+    },
+    greatestDownLb: greatest(responses, (v) => v[foot + 1]!),
+    greatestUpLb: greatest(responses, (v) => -v[foot + 1]!),
+    greatestAlongLb: greatest(responses, (v) => Math.abs(v[foot]!)),
   };
 }
 
-/** Greatest and least of one value over all responses. */
-function rangeOf(responses: readonly Float64Array[], index: number): { readonly most: number; readonly least: number } {
-  let most = -Infinity;
-  let least = Infinity;
-  for (const values of responses) {
-    const v = values[index]!;
-    if (v > most) most = v;
-    if (v < least) least = v;
+function envelopes(context: LineCheckContext, strength: readonly LineResponse[]): readonly MemberEnvelope[] {
+  const { layout, mesh, responses } = context.frame;
+  const forces = rangesOf(strength, layout.size);
+  const moves = rangesOf(
+    responses.filter((r) => r.combination.purpose === 'sagLongTerm'),
+    layout.size,
+  );
+  return [...mesh.beams, ...mesh.posts].map((chain) => {
+    const sections = sectionsOf(chain, layout);
+    // a post is asked how far it bows sideways, a beam how far it sags
+    const sagOf = (move: number): number =>
+      chain.role === 'beam' ? -farthest(moves, move + 1) : farthest(moves, move);
+    return {
+      memberId: chain.memberId,
+      atIn: sections.map((s) => s.atIn),
+      axialMaxLb: sections.map((s) => forces.most[s.axial]!),
+      axialMinLb: sections.map((s) => forces.least[s.axial]!),
+      shearMaxLb: sections.map((s) => forces.most[s.shear]!),
+      shearMinLb: sections.map((s) => forces.least[s.shear]!),
+      momentMaxLbIn: sections.map((s) => forces.most[s.moment]!),
+      momentMinLbIn: sections.map((s) => forces.least[s.moment]!),
+      sagIn: sections.map((s) => sagOf(s.move)),
+      bendingRatio: chain.role === 'beam' ? beamRatios(context, chain, strength) : [],
+    };
+  });
+}
+
+interface Ranges {
+  readonly most: Float64Array;
+  readonly least: Float64Array;
+}
+
+/** Greatest and least of every value over all responses. */
+function rangesOf(responses: readonly LineResponse[], size: number): Ranges {
+  const most = new Float64Array(size).fill(-Infinity);
+  const least = new Float64Array(size).fill(Infinity);
+  for (const { values } of responses) {
+    for (let i = 0; i < size; i++) {
+      const v = values[i]!;
+      if (v > most[i]!) most[i] = v;
+      if (v < least[i]!) least[i] = v;
+    }
   }
   return { most, least };
 }
 
-/** The value farthest from zero over all responses, with its sign. */
-function farthest(responses: readonly Float64Array[], index: number): number {
-  const { most, least } = rangeOf(responses, index);
-  if (most < least) return 0;
-  return most > -least ? most : least;
+/** The value farthest from zero over all responses, with its sign; zero where there are none. */
+function farthest({ most, least }: Ranges, index: number): number {
+  const [high, low] = [most[index]!, least[index]!];
+  if (high < low) return 0;
+  return high > -low ? high : low;
 }
 
 /** Bending stress over Fb CD at every station of a beam, worst combination, by the measure of its check (CL apart). */
-function beamRatios(context: LineCheckContext, chain: Chain): readonly number[] {
+function beamRatios(context: LineCheckContext, chain: Chain, strength: readonly LineResponse[]): readonly number[] {
   const answer = context.valuesOf(chain.memberId);
   if (!answer.ok) return [];
   const stations = new Map(
@@ -107,7 +126,6 @@ function beamRatios(context: LineCheckContext, chain: Chain): readonly number[] 
   );
   const { values } = answer;
   const pullShare = pullShareOf(values);
-  const strength = context.frame.responses.filter((r) => r.combination.purpose === 'strength');
   return sectionsOf(chain, context.frame.layout).map((s) => {
     const station = stations.get(s.axial);
     if (!station) return 0;

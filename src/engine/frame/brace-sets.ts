@@ -1,28 +1,15 @@
-import type { FrameState } from '../solver/model.ts';
 import type { LineMesh } from './line-mesh.ts';
+import type { ValueLayout } from './value-layout.ts';
 
 /**
  * Braces as unknown forces. The mesh is factored once without braces and held sideways; every load case, every unit
  * brace push and a unit sideways shift of the hold are solved once. Any set of working braces, held or free, is then a
  * small system: the gap of a working brace closes by its own shortening, and a free line has no force in its hold.
  */
-export interface SolvedStates {
-  readonly cases: readonly FrameState[];
-  readonly unitPush: readonly FrameState[];
-  readonly unitShift: FrameState;
-}
-
-export interface BraceSet {
-  /** per case: push in each brace (compression +), then the shift of the hold; null for a mechanism */
-  readonly answers: readonly Float64Array[];
-}
-
-/** How much the ends of brace j move apart in a state [in]. */
-export function gapOpening(mesh: LineMesh, state: FrameState, j: number): number {
-  const link = mesh.braces[j]!;
-  const a = link.postNode * 3;
-  const b = link.topNode * 3;
-  return (state.moves[b]! - state.moves[a]!) * link.du + (state.moves[b + 1]! - state.moves[a + 1]!) * link.dw;
+export interface SolvedStates<State> {
+  readonly cases: readonly State[];
+  readonly unitPush: readonly State[];
+  readonly unitShift: State;
 }
 
 /**
@@ -31,45 +18,53 @@ export function gapOpening(mesh: LineMesh, state: FrameState, j: number): number
  */
 const FREE_LB_PER_IN = 1e-6;
 
-const holdForce = (mesh: LineMesh, state: FrameState): number => state.reactions[mesh.holdSupport * 3]!;
-
 /**
  * Solves one set of working braces for all cases at once.
- * @returns null when the set leaves a mechanism (nothing holds the free line sideways)
+ * @returns per case all values with these braces working; null when the set leaves a mechanism (nothing holds the free
+ *   line sideways)
  */
 export function solveBraceSet(
   mesh: LineMesh,
-  states: SolvedStates,
+  layout: ValueLayout,
+  states: SolvedStates<Float64Array>,
   working: readonly boolean[],
   free: boolean,
-): BraceSet | null {
-  const count = mesh.braces.length;
+): readonly Float64Array[] | null {
+  const opening = (values: Float64Array, j: number): number => values[layout.openingsAt + j]!;
+  const holdForce = (values: Float64Array): number => values[layout.reactionsAt + mesh.holdSupport * 3]!;
+
   const on = working.flatMap((w, j) => (w ? [j] : []));
   if (free && on.length === 0 && !someFootHoldsATurn(mesh)) return null;
-  const size = on.length + (free ? 1 : 0);
-  if (free && on.length === 0 && Math.abs(holdForce(mesh, states.unitShift)) < FREE_LB_PER_IN) return null;
+  if (free && on.length === 0 && Math.abs(holdForce(states.unitShift)) < FREE_LB_PER_IN) return null;
   const matrix: number[][] = [];
   for (const j of on) {
-    const row = on.map((k) => gapOpening(mesh, states.unitPush[k]!, j) + (j === k ? mesh.braces[j]!.flexibility : 0));
-    if (free) row.push(gapOpening(mesh, states.unitShift, j));
+    const row = on.map((k) => opening(states.unitPush[k]!, j) + (j === k ? mesh.braces[j]!.flexibility : 0));
+    if (free) row.push(opening(states.unitShift, j));
     matrix.push(row);
   }
-  if (free) matrix.push([...on.map((k) => holdForce(mesh, states.unitPush[k]!)), holdForce(mesh, states.unitShift)]);
-  const right = states.cases.map((state) => {
-    const column = on.map((j) => -gapOpening(mesh, state, j));
-    if (free) column.push(-holdForce(mesh, state));
+  if (free) matrix.push([...on.map((k) => holdForce(states.unitPush[k]!)), holdForce(states.unitShift)]);
+  const right = states.cases.map((values) => {
+    const column = on.map((j) => -opening(values, j));
+    if (free) column.push(-holdForce(values));
     return column;
   });
   const solved = solveDense(matrix, right);
   if (!solved) return null;
-  return {
-    answers: solved.map((x) => {
-      const answer = new Float64Array(count + 1);
-      on.forEach((j, i) => (answer[j] = x[i]!));
-      if (free) answer[count] = x[size - 1]!;
-      return answer;
-    }),
-  };
+  const units = on.map((j) => states.unitPush[j]!);
+  if (free) units.push(states.unitShift);
+  return states.cases.map((values, c) => withUnits(values, units, solved[c]!));
+}
+
+/** A state with so much of each unit state added. */
+function withUnits(state: Float64Array, units: readonly Float64Array[], amounts: readonly number[]): Float64Array {
+  if (units.length === 0) return state;
+  const sum = state.slice();
+  for (let k = 0; k < units.length; k++) {
+    const unit = units[k]!;
+    const amount = amounts[k]!;
+    for (let i = 0; i < sum.length; i++) sum[i]! += amount * unit[i]!;
+  }
+  return sum;
 }
 
 /**

@@ -3,16 +3,17 @@ import { message } from '../message.ts';
 import type { Combination } from '../loads/combination.ts';
 import type { LineLoads } from '../loads/cases.ts';
 import { factorFrame } from '../solver/factor.ts';
-import type { SolvedStates } from './brace-sets.ts';
+import type { FrameState, LoadState } from '../solver/model.ts';
 import { loadState, unitPush, unitShift } from './line-states.ts';
 import { meshLine, type LineMembers, type LineMesh } from './line-mesh.ts';
 import { Superposition } from './superposition.ts';
 import { pushOnly } from './push-only.ts';
+import type { WorkingSet } from './working-set.ts';
 
 /** Which braces work, and how: both ways; only pushing; idle (green logs shrink, housings open); there are none. */
 export type BraceModel = 'bothWays' | 'pushOnly' | 'idle' | 'noBraces';
 
-/** Forces and moves of a line in one combination and brace model; `values` is laid out as {@link Superposition} says. */
+/** Forces and moves of a line in one combination and brace model; `values` stands as the frame's layout says. */
 export interface LineResponse {
   readonly combination: Combination;
   readonly braceModel: BraceModel;
@@ -45,7 +46,8 @@ export interface LineSetting {
 /**
  * Analyses one frame line for every combination in every brace model that applies.
  * Gravity is judged with braces both ways, pushing only and idle; wind and sway with braces both ways where pull is
- * given, and pushing only. First order.
+ * given, and pushing only. Where all braces push anyway, and the line is held alike, both ways stands for pushing only:
+ * the two are the same numbers. First order.
  */
 export function analyseLine(
   members: LineMembers,
@@ -54,57 +56,65 @@ export function analyseLine(
   elasticity: (memberId: string) => number,
   setting: LineSetting,
 ): LineAnswer {
-  const allCases = [...loads.dead.map((d) => d.heavy), ...loads.dead.map((d) => d.light), ...loads.cases];
-  const loadX = [...new Set(allCases.flatMap((c) => c.points.map((p) => p.xIn)))];
+  const cases = [...loads.dead.map((d) => d.heavy), ...loads.dead.map((d) => d.light), ...loads.cases];
+  const loadX = [...new Set(cases.flatMap((c) => c.points.map((p) => p.xIn)))];
   const mesh = meshLine(members, elasticity, loadX);
   const factored = factorFrame(mesh.model);
   if (!factored.ok) return { ok: false, reason: message('lineIsMechanism', { line: members.line.label }) };
-  const solved = allCases.map((c) => factored.solve(loadState(mesh, c)));
-  const states: SolvedStates = {
-    cases: solved,
-    unitPush: mesh.braces.map((_, j) => factored.solve(unitPush(mesh, j))),
-    unitShift: factored.solve(unitShift(mesh)),
+  let residual = 0;
+  const solve = (load: LoadState): FrameState => {
+    const state = factored.solve(load);
+    residual = Math.max(residual, state.residual);
+    return state;
   };
   const layout = new Superposition(
     mesh,
-    states,
-    loads.dead.map((d) => d.piece),
-    new Map(loads.cases.map((c, i) => [c.caseId, i])),
+    {
+      cases: cases.map((c) => solve(loadState(mesh, c))),
+      unitPush: mesh.braces.map((_, j) => solve(unitPush(mesh, j))),
+      unitShift: factored.solve(unitShift(mesh)),
+    },
+    {
+      pieces: loads.dead.map((d) => d.piece),
+      indexOf: new Map(loads.cases.map((c, i) => [c.caseId, 2 * loads.dead.length + i])),
+    },
   );
+  const { responses, unheld } = responsesOf(members, mesh, layout, combinations, setting);
+  return { ok: true, frame: { members, mesh, layout, responses, unheld, residual } };
+}
 
+function responsesOf(
+  { line }: LineMembers,
+  mesh: LineMesh,
+  layout: Superposition,
+  combinations: readonly Combination[],
+  { pullGiven, holdsItself }: LineSetting,
+): Pick<LineFrame, 'responses' | 'unheld'> {
   const responses: LineResponse[] = [];
   const unheld: { combination: Combination; reason: Message }[] = [];
   const all = mesh.braces.map(() => true);
   const none = mesh.braces.map(() => false);
-  const add = (
-    combination: Combination,
-    braceModel: BraceModel,
-    working: readonly boolean[],
-    free: boolean,
-  ): boolean => {
-    const values = layout.combine(combination, working, free);
-    if (!values) return false;
-    responses.push({ combination, braceModel, held: !free, working, values });
-    return true;
+  const add = (combination: Combination, braceModel: BraceModel, set: WorkingSet | null): void => {
+    if (!set) return;
+    const { working, free } = set;
+    responses.push({ combination, braceModel, held: !free, working, values: set.combine(combination) });
   };
 
   for (const combination of combinations) {
+    const { gravityOnly, swaysAlong } = combination;
     if (mesh.braces.length === 0) {
-      if (!add(combination, 'noBraces', none, setting.holdsItself)) {
-        unheld.push({ combination, reason: message('nothingHoldsSideways', { line: members.line.label }) });
-        add(combination, 'noBraces', none, false);
-      }
+      const free = layout.with(none, holdsItself);
+      if (!free) unheld.push({ combination, reason: message('nothingHoldsSideways', { line: line.label }) });
+      add(combination, 'noBraces', free ?? layout.with(none, false));
       continue;
     }
-    const bothWaysCounts = combination.gravityOnly || setting.pullGiven;
-    const bothWays = bothWaysCounts && add(combination, 'bothWays', all, setting.holdsItself);
-    const free = setting.holdsItself && combination.swaysAlong;
-    const working = pushOnly(mesh, layout, combination, free);
-    const pushing = working !== null && add(combination, 'pushOnly', working, free);
-    if (!pushing && !bothWays)
-      unheld.push({ combination, reason: message('nothingHoldsWhilePulled', { line: members.line.label }) });
-    if (combination.gravityOnly) add(combination, 'idle', none, false);
+    const bothWays = gravityOnly || pullGiven ? layout.with(all, holdsItself) : null;
+    const pushing = pushOnly(layout, combination, all, holdsItself && swaysAlong);
+    if (!bothWays && !pushing)
+      unheld.push({ combination, reason: message('nothingHoldsWhilePulled', { line: line.label }) });
+    add(combination, 'bothWays', bothWays);
+    if (pushing !== bothWays) add(combination, 'pushOnly', pushing);
+    if (gravityOnly) add(combination, 'idle', layout.with(none, false));
   }
-  const residual = Math.max(0, ...[...solved, ...states.unitPush].map((s) => s.residual));
-  return { ok: true, frame: { members, mesh, layout, responses, unheld, residual } };
+  return { responses, unheld };
 }

@@ -1,6 +1,6 @@
 import type { Combination } from '../loads/combination.ts';
-import type { LineMesh } from './line-mesh.ts';
 import type { Superposition } from './superposition.ts';
+import type { WorkingSet } from './working-set.ts';
 
 /** No steady state after this many rounds counts as no brace holding (own rule). */
 const ROUNDS = 10;
@@ -11,21 +11,24 @@ const CLOSES_IN = 1e-9;
  * Which braces push in a combination when joints cannot pull: take out braces that pull, put back those whose ends
  * come closer, until nothing changes. Where taking out all that pull leaves nothing that holds the line, only the
  * hardest pulled goes: under a lift both braces of a bent may pull at first, and one of them still press alone.
- * @returns the braces that push; null when the free line becomes a mechanism or no steady state is found
+ * @param all  every brace of the line, working
+ * @returns the set of those that push; null when the free line becomes a mechanism or no steady state is found
  */
 export function pushOnly(
-  mesh: LineMesh,
   layout: Superposition,
   combination: Combination,
+  all: readonly boolean[],
   free: boolean,
-): readonly boolean[] | null {
-  let working: readonly boolean[] = mesh.braces.map(() => true);
-  for (let round = 0; round < ROUNDS; round++) {
-    const forces = layout.braceForces(combination, working, free);
-    if (!forces) return null;
-    const next = working.map((on, j) => (on ? forces.push[j]! >= -PULL_LB : forces.opening[j]! < -CLOSES_IN));
-    if (next.every((on, j) => on === working[j])) return working;
-    working = layout.braceForces(combination, next, free) ? next : withoutHardestPulled(working, forces.push);
+): WorkingSet | null {
+  let set = layout.with(all, free);
+  for (let round = 0; set && round < ROUNDS; round++) {
+    const { working } = set;
+    const values = set.braceValues(combination);
+    const push = values.subarray(0, working.length);
+    const opening = values.subarray(working.length);
+    const next = working.map((on, j) => (on ? push[j]! >= -PULL_LB : opening[j]! < -CLOSES_IN));
+    if (next.every((on, j) => on === working[j])) return set;
+    set = layout.with(next, free) ?? layout.with(withoutHardestPulled(working, push), free);
   }
   return null;
 }

@@ -1,5 +1,5 @@
 import { MisuseError, positive } from '../errors.ts';
-import { integrate } from './quadrature.ts';
+import { GAUSS_POINTS } from './quadrature.ts';
 import { axialStiffnessAt, bendingStiffnessAt, flexibilityOf } from './section.ts';
 import type { BarElement, BeamElement } from './model.ts';
 
@@ -88,21 +88,7 @@ function readyBeam(beam: BeamElement, L: number): Stiffness {
   const crossTurn = -give.cross / determinant;
   const endTurn = give.start / determinant;
 
-  // moment of the load alone on the simple span, for 1 lb/in at one end; t = x/L
-  const momentOfA = (t: number) => (L * L * t * (-2 + 3 * t - t * t)) / 6;
-  const momentOfB = (t: number) => (L * L * t * (t * t - 1)) / 6;
-  // thrust gathered up to t by 1 lb/in along the element
-  const gatheredA = (t: number) => L * (t - (t * t) / 2);
-  const gatheredB = (t: number) => (L * t * t) / 2;
-
-  const turns = (moment: (t: number) => number) => ({
-    start: -L * integrate((t) => ((1 - t) * moment(t)) / bendingStiffnessAt(beam, t), 0, 1),
-    end: L * integrate((t) => (t * moment(t)) / bendingStiffnessAt(beam, t), 0, 1),
-  });
-  const turnsA = turns(momentOfA);
-  const turnsB = turns(momentOfB);
-  const pull = (gathered: (t: number) => number) =>
-    integrate((t) => gathered(t) / axialStiffnessAt(beam, t), 0, 1) / give.stretch;
+  const { startA, endA, startB, endB, pullA, pullB } = bareEffects(beam, L);
   return {
     isBeam: true,
     stretch: 1 / (L * give.stretch),
@@ -110,15 +96,33 @@ function readyBeam(beam: BeamElement, L: number): Stiffness {
     crossTurn,
     endTurn,
     held: {
-      startMoment: {
-        a: -startTurn * turnsA.start - crossTurn * turnsA.end,
-        b: -startTurn * turnsB.start - crossTurn * turnsB.end,
-      },
-      endMoment: {
-        a: -crossTurn * turnsA.start - endTurn * turnsA.end,
-        b: -crossTurn * turnsB.start - endTurn * turnsB.end,
-      },
-      startPull: { a: pull(gatheredA), b: pull(gatheredB) },
+      startMoment: { a: -startTurn * startA - crossTurn * endA, b: -startTurn * startB - crossTurn * endB },
+      endMoment: { a: -crossTurn * startA - endTurn * endA, b: -crossTurn * startB - endTurn * endB },
+      startPull: { a: pullA / give.stretch, b: pullB / give.stretch },
     },
   };
+}
+
+/**
+ * What 1 lb/in at the start (A) or at the end (B), straight to zero at the other, does to an element that only lies on
+ * its two ends: turns of both ends under the load across it, stretch of the whole under the load along it, per inch.
+ */
+function bareEffects(beam: BeamElement, L: number) {
+  const sums = { startA: 0, endA: 0, startB: 0, endB: 0, pullA: 0, pullB: 0 };
+  for (const { at: t, weight } of GAUSS_POINTS) {
+    // moment of the load alone on the simple span
+    const momentOfA = (L * L * t * (-2 + 3 * t - t * t)) / 6;
+    const momentOfB = (L * L * t * (t * t - 1)) / 6;
+    const EI = bendingStiffnessAt(beam, t);
+    sums.startA -= weight * (((1 - t) * momentOfA) / EI);
+    sums.endA += weight * ((t * momentOfA) / EI);
+    sums.startB -= weight * (((1 - t) * momentOfB) / EI);
+    sums.endB += weight * ((t * momentOfB) / EI);
+    // thrust gathered up to t
+    const EA = axialStiffnessAt(beam, t);
+    sums.pullA += weight * ((L * (t - (t * t) / 2)) / EA);
+    sums.pullB += weight * ((L * t * t) / 2 / EA);
+  }
+  const { startA, endA, startB, endB, pullA, pullB } = sums;
+  return { startA: L * startA, endA: L * endA, startB: L * startB, endB: L * endB, pullA, pullB };
 }

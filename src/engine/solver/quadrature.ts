@@ -9,17 +9,20 @@ function legendre(x: number): { value: number; slope: number } {
 }
 
 /** Gauss-Legendre abscissas and weights for the stretch from 0 to 1: worked out, so that no digit can be mistyped. */
-const RULE = Array.from({ length: POINTS }, (_, i) => {
-  let x = Math.cos((Math.PI * (i + 0.75)) / (POINTS + 0.5));
-  for (let round = 0; round < 20; round++) {
-    const { value, slope } = legendre(x);
-    const step = value / slope;
-    x -= step;
-    if (Math.abs(step) < 1e-16) break;
-  }
-  const { slope } = legendre(x);
-  return { at: (1 - x) / 2, weight: 1 / ((1 - x * x) * slope * slope) };
-});
+export const GAUSS_POINTS: readonly { readonly at: number; readonly weight: number }[] = Array.from(
+  { length: POINTS },
+  (_, i) => {
+    let x = Math.cos((Math.PI * (i + 0.75)) / (POINTS + 0.5));
+    for (let round = 0; round < 20; round++) {
+      const { value, slope } = legendre(x);
+      const step = value / slope;
+      x -= step;
+      if (Math.abs(step) < 1e-16) break;
+    }
+    const { slope } = legendre(x);
+    return { at: (1 - x) / 2, weight: 1 / ((1 - x * x) * slope * slope) };
+  },
+);
 
 /**
  * Integral of a smooth function. Exact for polynomials up to degree 27; for the reciprocals of a straight-tapered
@@ -27,6 +30,6 @@ const RULE = Array.from({ length: POINTS }, (_, i) => {
  */
 export function integrate(f: (x: number) => number, from: number, to: number): number {
   let sum = 0;
-  for (const { at, weight } of RULE) sum += weight * f(from + (to - from) * at);
+  for (const { at, weight } of GAUSS_POINTS) sum += weight * f(from + (to - from) * at);
   return sum * (to - from);
 }

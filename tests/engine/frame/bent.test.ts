@@ -86,6 +86,30 @@ describe('a knee-braced bent pushed along its line', () => {
   });
 });
 
+describe('what a response tells', () => {
+  const valuesIn = (more: Parameters<typeof combination>[1]): { frame: LineFrame; values: Float64Array } => {
+    const frame = analysed(membersOf(bent), lineLoadsOf([push]), [combination({ push: 1 }, more)]);
+    return { frame, values: frame.responses[0]!.values };
+  };
+  const known = (values: Float64Array, from: number, to: number): boolean[] => [
+    ...new Set(Array.from(values.subarray(from, to), (v) => Number.isFinite(v))),
+  ];
+
+  it('is forces for strength, moves for sag, both where the line sways; the rest is no number', () => {
+    const asked = [
+      [{ gravityOnly: true }, true, false],
+      [{ swaysAlong: true }, true, true],
+      [{ gravityOnly: true, purpose: 'sag' }, false, true],
+      [{ gravityOnly: true, purpose: 'sagLongTerm' }, false, true],
+    ] as const;
+    for (const [more, forces, moves] of asked) {
+      const { frame, values } = valuesIn(more);
+      expect(known(values, 0, frame.layout.movesAt)).toEqual([forces]);
+      expect(known(values, frame.layout.movesAt, values.length)).toEqual([moves]);
+    }
+  });
+});
+
 describe('which brace models are run', () => {
   const models = (more: Parameters<typeof combination>[1], pullGiven: boolean): string[] =>
     analysed(membersOf(bent), lineLoadsOf([push]), [combination({ push: 1 }, more)], {
@@ -101,6 +125,16 @@ describe('which brace models are run', () => {
   it('sway: both ways only where a pull is given; never idle', () => {
     expect(models({ swaysAlong: true }, false)).toEqual(['pushOnly']);
     expect(models({ swaysAlong: true }, true)).toEqual(['bothWays', 'pushOnly']);
+  });
+
+  it('both ways alone where every brace pushes anyway and the line is held alike', () => {
+    const press: LineCase = { ...push, points: [{ xIn: 60, downLb: 4000, alongLb: 10 }] };
+    const frame = analysed(membersOf(bent), lineLoadsOf([press]), [sway]);
+    const only = analysed(membersOf(bent), lineLoadsOf([press]), [sway], { pullGiven: false, holdsItself: true });
+    expect(frame.responses.map(({ braceModel }) => braceModel)).toEqual(['bothWays']);
+    expect(only.responses.map(({ braceModel }) => braceModel)).toEqual(['pushOnly']);
+    expect(frame.responses[0]!.values).toEqual(only.responses[0]!.values);
+    expect(braces(only, only.responses[0]!).every((lb) => lb > 0)).toBe(true);
   });
 
   it('a push that leaves no brace pushing falls, unless a pull is given', () => {

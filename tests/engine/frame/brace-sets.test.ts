@@ -1,8 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { gapOpening } from '../../../src/engine/frame/brace-sets.ts';
 import type { LineFrame, LineResponse } from '../../../src/engine/frame/line-frame.ts';
 import { loadState } from '../../../src/engine/frame/line-states.ts';
+import { gapOpening } from '../../../src/engine/frame/value-layout.ts';
 import type { LineCase } from '../../../src/engine/loads/cases.ts';
 import { factorFrame } from '../../../src/engine/solver/factor.ts';
 import type { BarElement, FrameModel, FrameState } from '../../../src/engine/solver/model.ts';
@@ -58,6 +58,9 @@ function difference(frame: LineFrame, response: LineResponse, direct: FrameState
 /** Reached with braces that share a force over stiffnesses far apart; the solver itself is good to about 1e-12. */
 const SAME = 1e-9;
 
+/** No joint can pull: braces that only push are the one model of a line that sways. */
+const NO_PULL = { pullGiven: false, holdsItself: true };
+
 const lineAndCase = randomLine.chain((members) => fc.tuple(fc.constant(members), randomCase(members, 'load')));
 
 describe('braces as unknown forces', () => {
@@ -105,7 +108,8 @@ describe('braces as unknown forces', () => {
   it('only pushing give the same as a frame with just those that push', () => {
     fc.assert(
       fc.property(lineAndCase, ([members, lineCase]) => {
-        const frame = analysed(members, lineLoadsOf([lineCase]), [combination({ load: 1 }, { swaysAlong: true })]);
+        const sways = combination({ load: 1 }, { swaysAlong: true });
+        const frame = analysed(members, lineLoadsOf([lineCase]), [sways], NO_PULL);
         const response = responseOf(frame, 'load', 'pushOnly');
         fc.pre(response !== undefined);
         const direct = solvedWithBars(frame, lineCase, response!.working, true);
@@ -137,7 +141,8 @@ describe('braces that only push', () => {
   it('end in a steady state: no working brace pulls, no idle one is pressed', () => {
     fc.assert(
       fc.property(lineAndCase, fc.boolean(), ([members, lineCase], sways) => {
-        const frame = analysed(members, lineLoadsOf([lineCase]), [combination({ load: 1 }, { swaysAlong: sways })]);
+        const all = [combination({ load: 1 }, { swaysAlong: sways })];
+        const frame = analysed(members, lineLoadsOf([lineCase]), all, NO_PULL);
         const response = responseOf(frame, 'load', 'pushOnly');
         fc.pre(response !== undefined);
         expect(isSteady(frame, lineCase, response!.working, sways)).toBe(true);
@@ -148,12 +153,11 @@ describe('braces that only push', () => {
 
   // The search may also end without one that exists; that reads as a line that nothing holds, on the safe side.
   it('are given up in words where the search finds no steady set', () => {
-    const without = { pullGiven: false, holdsItself: true };
     fc.assert(
       fc.property(lineAndCase, ([members, lineCase]) => {
         fc.pre(members.braces.length > 0);
         const all = [combination({ load: 1 }, { swaysAlong: true })];
-        const frame = analysed(members, lineLoadsOf([lineCase]), all, without);
+        const frame = analysed(members, lineLoadsOf([lineCase]), all, NO_PULL);
         const found = responseOf(frame, 'load', 'pushOnly') !== undefined;
         expect(frame.unheld.map(({ reason }) => reason.code)).toEqual(found ? [] : ['nothingHoldsWhilePulled']);
         expect(frame.responses).toHaveLength(found ? 1 : 0);
@@ -170,7 +174,7 @@ describe('braces that only push', () => {
         // without a push both sides of a lifted bent let go alike
         fc.pre(Math.abs(lineCase.points.reduce((sum, p) => sum + p.alongLb, 0)) > 1);
         const all = [combination({ load: 1 }, { swaysAlong: true })];
-        const frame = analysed(members, lineLoadsOf([lineCase]), all);
+        const frame = analysed(members, lineLoadsOf([lineCase]), all, NO_PULL);
         const found = responseOf(frame, 'load', 'pushOnly') !== undefined;
         const sets = [0, 1, 2, 3].map((bits) => [bits % 2 === 1, bits > 1]);
         expect(sets.some((working) => isSteady(frame, lineCase, working, true))).toBe(found);

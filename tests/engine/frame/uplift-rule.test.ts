@@ -5,6 +5,8 @@ import { analysed, combination, lineLoadsOf, randomCase, randomLine, responseOf 
 
 const light = { factor: 0.6, weight: 'light' } as const;
 const none = { factor: 0, weight: 'heavy' } as const;
+/** Where a line sways its moves are worked out beside its forces. */
+const SWAYS = { swaysAlong: true } as const;
 
 /** A line with two dead pieces of unlike light and heavy weight, and a wind. */
 const loadedLine = randomLine.chain((members) =>
@@ -24,14 +26,16 @@ describe('dead load in an uplift combination', () => {
           [heavyB!, lightB!],
         ] as const;
         const dead: DeadPiece[] = pieces.map(([heavy, own], i) => ({ piece: `piece-${i}`, heavy, light: own }));
-        const together = analysed(members, lineLoadsOf([wind], dead), [combination({ wind: 0.6 }, { dead: light })]);
+        const together = analysed(members, lineLoadsOf([wind], dead), [
+          combination({ wind: 0.6 }, { dead: light, ...SWAYS }),
+        ]);
         const values = responseOf(together, 'wind', 'bothWays')!.values;
         // each load alone, as a case of its own, on the same mesh: every x that is loaded must have its node
         const cases = [wind, ...pieces.flat()];
         const alone = analysed(
           members,
           lineLoadsOf(cases),
-          cases.map((c) => combination({ [c.caseId]: 1 }, { dead: none })),
+          cases.map((c) => combination({ [c.caseId]: 1 }, { dead: none, ...SWAYS })),
         );
         const of = (c: LineCase): Float64Array => responseOf(alone, c.caseId, 'bothWays')!.values;
         const [w, ...each] = [wind, ...pieces.flat()].map(of);
@@ -55,12 +59,12 @@ describe('dead load in an uplift combination', () => {
     fc.assert(
       fc.property(loadedLine, ([members, wind, heavyA, lightA]) => {
         const dead: DeadPiece[] = [{ piece: 'piece', heavy: heavyA!, light: lightA! }];
-        const both = analysed(members, lineLoadsOf([wind], dead), [combination({ wind: 0.45 })]);
+        const both = analysed(members, lineLoadsOf([wind], dead), [combination({ wind: 0.45 }, SWAYS)]);
         const cases = [wind, heavyA!, lightA!];
         const alone = analysed(
           members,
           lineLoadsOf(cases),
-          cases.map((c) => combination({ [c.caseId]: 1 }, { dead: none })),
+          cases.map((c) => combination({ [c.caseId]: 1 }, { dead: none, ...SWAYS })),
         );
         const [w, h] = [wind, heavyA!].map((c) => responseOf(alone, c.caseId, 'bothWays')!.values);
         const values = responseOf(both, 'wind', 'bothWays')!.values;
@@ -75,7 +79,9 @@ describe('dead load in an uplift combination', () => {
     fc.assert(
       fc.property(loadedLine, ([members, wind, heavyA, lightA]) => {
         const dead: DeadPiece[] = [{ piece: 'piece', heavy: heavyA!, light: lightA! }];
-        const frame = analysed(members, lineLoadsOf([wind], dead), [combination({ wind: 0.6 }, { dead: light })]);
+        const frame = analysed(members, lineLoadsOf([wind], dead), [
+          combination({ wind: 0.6 }, { dead: light, ...SWAYS }),
+        ]);
         const response = responseOf(frame, 'wind', 'bothWays')!;
         const scale = Math.max(...Array.from(response.values, Math.abs));
         for (let i = 0; i < response.values.length; i += 7) {
