@@ -1,16 +1,12 @@
 import { useState } from 'react';
 import { setAt } from '../../../engine/project/edits/set-at.ts';
-import { YoursChoice } from '../../fields/choice.tsx';
 import { CommandButton } from '../../fields/command-choice.tsx';
 import { Yours } from '../../fields/yours.tsx';
 import { useOpenProject } from '../../state/use-workbench.ts';
 import { JointSentences } from '../joint-sentences.tsx';
 import { SawnSentence } from '../sawn-sentences.tsx';
+import { BuildingBeside } from './building-beside.tsx';
 
-const yesOrNo = (yes: string, no: string) => [
-  { value: true, words: yes },
-  { value: false, words: no },
-];
 const NEIGHBOUR = 'surroundings.neighbour';
 
 /** The ledger, its wall, and the building that must be able to take both. */
@@ -34,23 +30,7 @@ export function LedgerPiece() {
       })}
       {surroundings.neighbour && (
         <>
-          <p className="sentence">
-            The building’s eave is <Yours path={`${NEIGHBOUR}.stepFt`} label="Building: eave above this roof" /> above
-            this roof, its own roof <Yours path={`${NEIGHBOUR}.upperLengthFt`} label="Building: length of its roof" />{' '}
-            long and{' '}
-            <YoursChoice
-              path={`${NEIGHBOUR}.upperSlippery`}
-              label="Building: its roof"
-              choices={yesOrNo('slippery', 'not slippery')}
-            />
-            ;{' '}
-            <YoursChoice
-              path={`${NEIGHBOUR}.slidesThisWay`}
-              label="Building: where its snow goes"
-              choices={yesOrNo('its snow slides onto this roof', 'its snow does not slide this way')}
-            />
-            .
-          </p>
+          <BuildingBeside />
           <AbleBy isSaid={surroundings.neighbour.ableBy !== null} />
         </>
       )}
