@@ -2,6 +2,7 @@ import { CHECK_MESSAGES } from './checks.ts';
 import { FETCHING_MESSAGES } from './fetching.ts';
 import { FIELD_MESSAGES } from './fields.ts';
 import { GEOMETRY_MESSAGES } from './geometry.ts';
+import { LOAD_PICTURE_MESSAGES } from './load-pictures.ts';
 import { LOAD_MESSAGES } from './loads.ts';
 import { PROJECT_MESSAGES } from './project.ts';
 import { ROOF_MESSAGES } from './roof.ts';
@@ -12,6 +13,7 @@ export const MESSAGES = {
   ...PROJECT_MESSAGES,
   ...GEOMETRY_MESSAGES,
   ...LOAD_MESSAGES,
+  ...LOAD_PICTURE_MESSAGES,
   ...CHECK_MESSAGES,
   ...ROOF_MESSAGES,
   ...WOOD_MESSAGES,
