@@ -1,3 +1,4 @@
+import { ridgeOf } from '../../engine/geometry/ridge.ts';
 import type { LineGeometry, Shelter } from '../../engine/geometry/shelter.ts';
 import { drawString, type Stretch } from './dimension.ts';
 import type { PictureOptions } from './picture-options.ts';
@@ -44,21 +45,40 @@ export function planPicture(shelter: Shelter, options: PlanOptions): Picture {
       );
     } else sketch.line([view.at(beam.fromXIn, -y), view.at(beam.toXIn, -y)], 'hidden-line', target);
   }
-  for (const plane of shelter.planes) {
-    const corners = [
-      view.at(plane.fromXIn, -plane.highYIn),
-      view.at(plane.toXIn, -plane.highYIn),
-      view.at(plane.toXIn, -plane.lowYIn),
-      view.at(plane.fromXIn, -plane.lowYIn),
-    ];
-    sketch.outline(corners, 'hidden-line');
-  }
+  drawEdges(sketch, shelter);
   drawPosts(sketch, shelter);
   nameLines(sketch, shelter);
   drawStrings(sketch, shelter, showLength);
   drawScaleBar(sketch, options.units, { x: view.at(extent.left, 0).x, y: view.height - size * 1.8 });
   nameDripLine(sketch, shelter);
   return sketch.finish(PLAN_TITLE, planDescription(shelter, showLength));
+}
+
+/** Edges of the covering; where two slopes meet on a ridge there is none, but a line with its name. */
+function drawEdges(sketch: Sketch, shelter: Shelter): void {
+  const { view } = sketch;
+  const ridge = ridgeOf(shelter.planes);
+  const edges = ridge ? [{ ...ridge.planes[0], highYIn: ridge.planes[1].lowYIn }] : shelter.planes;
+  for (const { fromXIn, toXIn, highYIn, lowYIn } of edges) {
+    const corners = [
+      view.at(fromXIn, -highYIn),
+      view.at(toXIn, -highYIn),
+      view.at(toXIn, -lowYIn),
+      view.at(fromXIn, -lowYIn),
+    ];
+    sketch.outline(corners, 'hidden-line');
+  }
+  if (!ridge) return;
+  const [plane] = ridge.planes;
+  const size = view.paper.textSize;
+  const from = view.at(plane.fromXIn, -plane.highYIn);
+  const to = view.at(plane.toXIn, -plane.highYIn);
+  sketch.line([from, to], 'dimension');
+  const about = { x: (from.x + to.x) / 2, y: from.y };
+  const centres = [1.4, -1.4, 2, -2, 2.6, -2.6].flatMap((up) =>
+    [0, 0.5, -0.5, 1, -1, 1.5, -1.5].map((along) => ({ x: about.x + along * size, y: about.y + up * size })),
+  );
+  sketch.text({ key: 'ridge', text: DRAWING_WORDS.ridge, kind: 'note', centres, about, optional: true });
 }
 
 function drawWall(sketch: Sketch, shelter: Shelter, line: LineGeometry): void {

@@ -1,4 +1,5 @@
 import { between } from '../../engine/geometry/beam-shape.ts';
+import { ridgeOf } from '../../engine/geometry/ridge.ts';
 import type { BraceGeometry, LineGeometry, PostGeometry, Shelter, TieGeometry } from '../../engine/geometry/shelter.ts';
 import { hatchStrokes } from './outline.ts';
 import type { Point, Segment } from './paper.ts';
@@ -189,7 +190,7 @@ export function drawSnow(sketch: Sketch, shelter: Shelter, words: string): void 
   }
   const plane = shelter.planes[0];
   if (!plane) return;
-  const y = (plane.highYIn + plane.lowYIn) / 2;
+  const y = ridgeOf(shelter.planes) ? plane.highYIn : (plane.highYIn + plane.lowYIn) / 2;
   const about = view.at(y, coverZAt(plane, y));
   const centres = [3.2, 3.8, 4.6].flatMap((up) =>
     [0, 3, 6].map((along) => ({ x: about.x + plane.downY * along * size, y: about.y - up * size })),

@@ -1,5 +1,6 @@
+import { ridgeOf } from '../../engine/geometry/ridge.ts';
 import type { LineGeometry, Shelter } from '../../engine/geometry/shelter.ts';
-import { drawString, type Stretch } from './dimension.ts';
+import { drawDimension, drawString, type Stretch } from './dimension.ts';
 import type { PictureOptions } from './picture-options.ts';
 import { drawGround, drawPost, nameCentres, reachOfPost } from './ground.ts';
 import { extentOf, fitView, type Extent } from './paper.ts';
@@ -29,7 +30,7 @@ export function sectionPicture(shelter: Shelter, options: SectionOptions): Pictu
   const size = paper.textSize;
   const view = fitView(sectionExtent(shelter, options), paper, {
     left: size * 1.2,
-    right: size * 1.2,
+    right: ridgeOf(shelter.planes) ? size * 2.6 : size * 1.2,
     top: options.snow ? size * 5.2 : size * 2.6,
     bottom: size * 4,
   });
@@ -65,6 +66,7 @@ export function sectionPicture(shelter: Shelter, options: SectionOptions): Pictu
     sketch.text({ key: `name-${post.id}`, text: label, kind: 'name', centres: nameCentres(view, post, post.yIn) });
   }
   drawAcrossString(sketch, shelter, options);
+  drawRidgeHeight(sketch, shelter, options);
   namePitches(sketch, shelter);
   return sketch.finish(SECTION_TITLE, sectionDescription(shelter, options.showLength));
 }
@@ -112,7 +114,24 @@ function drawAcrossString(sketch: Sketch, shelter: Shelter, options: SectionOpti
   drawString(sketch, 'across', stops, (i) => inOrder[i]!.after ?? inOrder[i + 1]!.before, options.showLength, -1);
 }
 
-/** The two edges of a covering: what lies between an edge and its line is an overhang. */
+/** From the ground at the ridge post up to where the coverings meet. */
+function drawRidgeHeight(sketch: Sketch, shelter: Shelter, options: SectionOptions): void {
+  const ridge = ridgeOf(shelter.planes);
+  const post = shelter.posts.find((p) => p.line === ridge?.lineId);
+  if (!ridge || !post) return;
+  const { view } = sketch;
+  const x = view.width - view.paper.textSize * 1.9;
+  const topZIn = Math.max(...ridge.planes.map((p) => p.highZIn));
+  drawDimension(sketch, {
+    key: 'ridge',
+    from: { x, y: view.at(0, post.gradeZIn).y },
+    to: { x, y: view.at(0, topZIn).y },
+    text: DRAWING_WORDS.toRidge(options.showLength(topZIn - post.gradeZIn)),
+    side: 1,
+  });
+}
+
+/** The two edges of a covering: what lies between an edge and its line is an overhang. One that ends on its line has none. */
 function edgesOf(
   shelter: Shelter,
   planeId: string,
@@ -126,7 +145,7 @@ function edgesOf(
   return [
     edge(plane.highYIn, 'highOverhangIn', plane.downY === 1 ? -1 : 1),
     edge(plane.lowYIn, 'lowOverhangIn', plane.downY),
-  ];
+  ].filter(({ atIn }) => !plane.lineYIn.includes(atIn));
 }
 
 function namePitches(sketch: Sketch, shelter: Shelter): void {

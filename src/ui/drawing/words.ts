@@ -1,3 +1,4 @@
+import { ridgeOf } from '../../engine/geometry/ridge.ts';
 import type { LineGeometry, Shelter } from '../../engine/geometry/shelter.ts';
 import { byY, postsOf } from './shelter-parts.ts';
 
@@ -6,6 +7,8 @@ export type ShowLength = (inches: number) => string;
 /** What the views say about themselves to a person who cannot see them, and the few words written on them. */
 export const DRAWING_WORDS = {
   toSeat: (length: string) => `${length} to the seat`,
+  toRidge: (length: string) => `${length} to the ridge`,
+  ridge: 'ridge',
   pitch: (risePer12: number) => `${Math.round(risePer12 * 1000) / 1000} in 12`,
   dripLine: 'drip line',
   noBeamLog: 'beam: size not given',
@@ -42,10 +45,13 @@ export function frontDescription(shelter: Shelter, line: LineGeometry, show: Sho
 export const SECTION_TITLE = 'Section across the frame lines';
 export function sectionDescription(shelter: Shelter, show: ShowLength): string {
   const lines = byY(shelter);
+  const ridge = ridgeOf(shelter.planes);
+  const ridgeLine = lines.find((l) => l.id === ridge?.lineId);
   return [
     `${counted(lines.length, 'line')}: ${lines.map((l) => (l.kind === 'ledger' ? `${l.label} on the wall` : l.label)).join(', ')}.`,
     ...lines.slice(1).map((l, i) => `${lines[i]!.label} to ${l.label} ${show(l.yIn - lines[i]!.yIn)}.`),
     ...shelter.planes.map((p) => `Roof ${DRAWING_WORDS.pitch(p.risePer12)}, ${show(p.runIn)} from edge to edge.`),
+    ...(ridgeLine ? [`The slopes meet on the ridge, line ${ridgeLine.label}; the rafters hang on its beam.`] : []),
   ].join(' ');
 }
 

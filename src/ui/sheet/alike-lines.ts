@@ -15,7 +15,7 @@ export function frontsOnSheet(shelter: Shelter, system: UnitSystem): readonly Fr
   const frames = shelter.lines.filter((l) => l.kind === 'frame').toSorted((a, b) => a.label.localeCompare(b.label));
   return groupBy(frames, (line) => shapeOf(shelter, line)).map(([drawn, ...alike]) => ({
     lineId: drawn!.id,
-    words: `Line ${drawn!.label} from the front${alike.length === 0 ? '' : ` (${alike.map((line) => besides(line, drawn!, system)).join('; ')})`}`,
+    words: `Line ${drawn!.label} from the front${alike.length === 0 ? '' : ` (${besides(alike, drawn!, system)})`}`,
   }));
 }
 
@@ -33,8 +33,18 @@ function shapeOf(shelter: Shelter, line: LineGeometry): string {
   ]);
 }
 
-function besides(line: LineGeometry, drawn: LineGeometry, system: UnitSystem): string {
+/** `line B alike, 2' 3" lower`; lines that differ by the same are named together. */
+function besides(alike: readonly LineGeometry[], drawn: LineGeometry, system: UnitSystem): string {
+  return groupBy(alike, (line) => offWords(line, drawn, system))
+    .map((lines) => {
+      const labels = lines.map(({ label }) => label).join(', ');
+      return `line${lines.length > 1 ? 's' : ''} ${labels} alike${offWords(lines[0]!, drawn, system)}`;
+    })
+    .join('; ');
+}
+
+function offWords(line: LineGeometry, drawn: LineGeometry, system: UnitSystem): string {
   const lower = drawn.bearingZIn - line.bearingZIn;
-  if (Math.abs(lower) < 1 / 16) return `line ${line.label} alike`;
-  return `line ${line.label} alike, ${showLength(Math.abs(lower), system)} ${lower > 0 ? 'lower' : 'higher'}`;
+  if (Math.abs(lower) < 1 / 16) return '';
+  return `, ${showLength(Math.abs(lower), system)} ${lower > 0 ? 'lower' : 'higher'}`;
 }

@@ -1,3 +1,5 @@
+import { say } from '../../../data/words/say.ts';
+import { ridgeOf } from '../../../engine/geometry/ridge.ts';
 import type { Shelter } from '../../../engine/geometry/shelter.ts';
 import { respaceRafters } from '../../../engine/project/edits/respace-rafters.ts';
 import { setAt } from '../../../engine/project/edits/set-at.ts';
@@ -50,14 +52,17 @@ export function RafterPiece({ shelter }: { readonly shelter: Shelter }) {
           </p>
         </div>
       ))}
-      {project.roofPlanes.map((plane) => {
+      {ridgeOf(shelter.planes) && <p className="sentence">{say({ code: 'assumeNoThrust', values: {} })}</p>}
+      {project.roofPlanes.map((plane, i) => {
+        const several = project.roofPlanes.length > 1;
         const spacings = shelter.rafters.filter((r) => r.plane === plane.id).map((r) => r.spacingIn ?? 0);
         if (spacings.length < 2) return null;
         return (
           <p key={plane.id} className="sentence">
-            Spread evenly, at most{' '}
+            {several && `On roof ${i + 1} spread`}
+            {!several && 'Spread'} evenly, at most{' '}
             <CommandLength
-              label="Spacing of the rafters"
+              label={`Spacing of the rafters${several ? ` on roof ${i + 1}` : ''}`}
               valueIn={Math.max(...spacings)}
               perform={(p, spacingIn) => respaceRafters(p, plane.id, spacingIn, (what) => `${what}-${newId()}`)}
             />{' '}
@@ -73,22 +78,27 @@ export function RafterPiece({ shelter }: { readonly shelter: Shelter }) {
 
 export function PurlinPiece({ shelter }: { readonly shelter: Shelter }) {
   const project = useOpenProject();
-  const rows = shelter.purlins.toSorted((a, b) => a.upSlopeIn - b.upSlopeIn);
   return (
     <>
       {groupsOfRole(project, 'purlin').map((group) => (
         <GroupStock key={group.id} group={group} of="purlin" />
       ))}
-      <p className="sentence">
-        Rows, measured up the slope from the low edge, at{' '}
-        {rows.map(({ id, label }, i) => (
-          <span key={id}>
-            {i > 0 && ', '}
-            <Yours path={`members[${id}].upSlopeIn`} label={`${sentenceCase(label)}: up the slope`} />
-          </span>
-        ))}
-        .
-      </p>
+      {shelter.planes.map((plane, i) => {
+        const rows = shelter.purlins.filter((p) => p.plane === plane.id);
+        if (rows.length === 0) return null;
+        return (
+          <p key={plane.id} className="sentence">
+            Rows{shelter.planes.length > 1 ? ` on roof ${i + 1}` : ''}, measured up the slope from the low edge, at{' '}
+            {rows.map(({ id, label }, n) => (
+              <span key={id}>
+                {n > 0 && ', '}
+                <Yours path={`members[${id}].upSlopeIn`} label={`${sentenceCase(label)}: up the slope`} />
+              </span>
+            ))}
+            .
+          </p>
+        );
+      })}
       <JointSentences kind="purlinRafter" />
     </>
   );

@@ -1,4 +1,5 @@
 import { ROOF_MATERIALS } from '../../../data/loads/dead-materials.ts';
+import { isUnlikeAcross, matchSlope } from '../../../engine/project/edits/match-slope.ts';
 import { setAt } from '../../../engine/project/edits/set-at.ts';
 import type { RoofPlane } from '../../../engine/project/model.ts';
 import { YoursChoice } from '../../fields/choice.tsx';
@@ -33,6 +34,7 @@ export function SheetPiece() {
 }
 
 function Plane({ plane, name }: { readonly plane: RoofPlane; readonly name: string }) {
+  const isUnlike = isUnlikeAcross(useOpenProject(), plane);
   const path = `roofPlanes[${plane.id}]`;
   return (
     <>
@@ -49,6 +51,16 @@ function Plane({ plane, name }: { readonly plane: RoofPlane; readonly name: stri
           </>
         )}
       </p>
+      {isUnlike && (
+        <p className="aside">
+          The slope beyond the ridge rises or ends otherwise.{' '}
+          <CommandButton
+            words="make it like this one"
+            name={`${name}: make the other slope like it`}
+            perform={(p) => matchSlope(p, plane.id)}
+          />
+        </p>
+      )}
       <p className="sentence">
         Covered with <Yours path={`${path}.covering.kind`} label={`${name}: covering`} kind="text" />,{' '}
         <YoursChoice path={`${path}.covering.slippery`} label={`${name}: slippery or not`} choices={SLIPPERY} />;{' '}
