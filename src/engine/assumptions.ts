@@ -11,6 +11,7 @@ export function assumptionsOf(project: Project, site: SitePressures, form: RoofF
     message('assumeNoDiaphragm'),
     message('assumeNoShelter'),
     ...((project.surroundings.goods?.leansOnLines.length ?? 0) > 0 ? [message('assumeGoodsStand')] : []),
+    ...(project.ownLoads.some((own) => own.kind === 'live') ? [message('assumeOwnLive')] : []),
     message('assumeBraceModels'),
     message('worstZoneEverywhere'),
     ...(project.supportLines.some((l) => l.kind === 'ledger') ? [message('attachedCanopy')] : []),

@@ -2,6 +2,8 @@ import type { RoofForm } from '../data/loads/free-roof-main.ts';
 import { placeShelter } from './geometry/place-shelter.ts';
 import type { RafterGeometry, Shelter } from './geometry/shelter.ts';
 import { earthquakeOf, highestFt, type Earthquake } from './loads/earthquake.ts';
+import { ownCuts, ownPatches } from './loads/own-on-rafters.ts';
+import { personCuts } from './loads/person.ts';
 import { rafterRun, type RafterRun } from './loads/rafter-run.ts';
 import { roofFormOf, type RoofCase, type RunOf } from './loads/roof-cases.ts';
 import { sitePressures, type SitePressures } from './loads/site/site-pressures.ts';
@@ -38,7 +40,7 @@ export function givensOf(project: Project): Prepared | { readonly faults: readon
   const site = withSolidity(siteOf(project, shelter, form ?? 'monoslope'), shelter);
   const materials = materialsOf(project, shelter);
   const weights = memberWeights(project, shelter);
-  const runOf = cachedRuns(materials);
+  const runOf = cachedRuns(project, materials);
   const segments = shelter.rafters[0] ? runOf(shelter.rafters[0]).segments.length : 1;
   // snow needs no figure of the wind: on a roof that has none it still lies
   const roof: readonly RoofCase[] = [
@@ -78,26 +80,28 @@ function withSolidity(site: SitePressures, shelter: Shelter): SitePressures {
 }
 
 /** Rafters that are alike are solved once. */
-function cachedRuns(materials: Materials): RunOf {
+function cachedRuns(project: Project, materials: Materials): RunOf {
   const alike = new Map<string, RafterRun>();
   const runs = new Map<RafterGeometry, RafterRun>();
   return (rafter: RafterGeometry) => {
     const known = runs.get(rafter);
     if (known) return known;
-    const key = likenessOf(rafter);
+    const cuts = [...ownCuts(ownPatches(rafter, project.ownLoads)), ...personCuts(rafter)];
+    const key = likenessOf(rafter, cuts);
     const answer = materials.of(rafter.id);
-    const run = alike.get(key) ?? rafterRun(rafter, answer.ok ? answer.values.EPsi : 1);
+    const run = alike.get(key) ?? rafterRun(rafter, answer.ok ? answer.values.EPsi : 1, cuts);
     alike.set(key, run);
     runs.set(rafter, run);
     return run;
   };
 }
 
-const likenessOf = (rafter: RafterGeometry): string =>
+const likenessOf = (rafter: RafterGeometry, cutsIn: readonly number[]): string =>
   JSON.stringify([
     rafter.stick,
     rafter.supports.map((s) => [s.line, s.atIn]),
     rafter.runIn,
     rafter.slopeDeg,
     rafter.continuous,
+    cutsIn,
   ]);

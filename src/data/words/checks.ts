@@ -57,7 +57,17 @@ export const CHECK_MESSAGES = {
   seismicCantilever:
     'Fixed feet hold line {line} in an earthquake: the limit of 15 per cent on what presses on such posts, and the greater force on their footings, are not computed. Brace the line instead.',
   notionalLeftOut: 'The one per cent push sideways does not run: the earthquake stands in for it.',
-  ownLoadNotComputed: 'The own load {name} is of a kind, direction or place that is not computed in this version.',
+  ownAcross:
+    'The own load {name} pushes across the lines: it would bend a log sideways, which is not computed. Have it looked at.',
+  ownOnlyDown: 'The own load {name} is dead weight or snow, which only press down. Call a pull live or wind.',
+  ownOnLedger: 'The own load {name} hangs on a ledger: its fixings are not asked for it. Hang it on a frame line.',
+  ownOnMember:
+    'The own load {name} hangs on a tie or a brace, which is not computed. Hang it on a beam, a post or a rafter.',
+  ownBendsSideways:
+    'The own load {name} pushes a rafter or the roof along the lines: it would bend rafters sideways, which is not computed.',
+  ownOffRoof: 'The own load {name} lies partly past the edge of the roof. Keep it on the covering.',
+  assumeOwnLive:
+    'Loads that somebody hangs here are judged as typed, at rest. Hoists, swings and animals pull harder than they weigh: a licensed designer sets those loads.',
   transverseNotComputed: 'Tie logs and braces across the lines are drawn, but not computed in this version.',
   knotsNotMeasured: 'Knots or slope of grain of {log} are not measured: the lowest stated strength is used.',
   buildingNotShown: 'Nobody has said that the building can take the ledger. Write the name and date of who says so.',

@@ -61,7 +61,12 @@ export const LOAD_MESSAGES = {
   caseSnowAlong: 'Partial snow along the beam ({pattern})',
   caseRoofLive: 'Roof live load',
   caseRoofLivePattern: 'Roof live load on part of the beam ({pattern})',
+  casePerson: 'A person at work on the roof, 300 lb',
   caseOwnLive: 'What the person hangs on the line',
+  caseOwnLiveWay: 'What the person hangs on the line or pulls it with ({way})',
+  caseOwnSnow: 'Balanced snow with the snow that the person adds',
+  caseOwnWind: 'Wind that the person adds ({way})',
+  caseWindWithOwn: 'Wind of the site with the wind that the person adds ({way})',
   caseWindAcross: 'Wind across the lines, direction {direction}, case {windCase}, {flow} flow',
   caseWindFlat:
     'Wind across the lines on a long flat roof, in bands, direction {direction}, case {windCase}, {flow} flow',

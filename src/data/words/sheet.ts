@@ -41,7 +41,8 @@ export const LOAD_KINDS: Readonly<Record<string, string>> = {
   snow: 'snow',
   wind: 'wind',
   notional: '1 % push',
-  seismic: 'earthquake',
+  seismic: 'earthquake, level and upright',
+  person: 'a person at work',
 };
 
 /** Names of the fields that a message may point at. */

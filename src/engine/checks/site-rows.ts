@@ -5,7 +5,7 @@ import type { Shelter } from '../geometry/shelter.ts';
 import { areKnotsMeasured, isGrainRead } from '../material/strength-ratio.ts';
 import { logValues } from '../material/log-values.ts';
 import type { Given, Project } from '../project/model.ts';
-import { isComputed } from '../loads/own-live.ts';
+import { whyOwnNotComputed } from '../loads/own-loads.ts';
 import { earthquakeDoubts, highestFt } from '../loads/earthquake.ts';
 import { codeOfAnotherEdition } from '../loads/site/edition.ts';
 import { LEAST_DRAINING_RISE, mayPond } from '../loads/site/ponding.ts';
@@ -22,7 +22,7 @@ export function siteRows(
 ): readonly CheckRow[] {
   return [
     ...givenRows(project, site),
-    ...outsideRows(project, site, form),
+    ...outsideRows(project, shelter, site, form),
     ...earthquakeDoubts(project.site, highestFt(shelter)).map(({ name, verdict }) =>
       plainRow('site.seismic', 'site', at(name), verdict),
     ),
@@ -68,7 +68,12 @@ function givenRows(project: Project, site: SitePressures): readonly CheckRow[] {
 const isGiven = (v: unknown): v is Given<unknown> =>
   typeof v === 'object' && v !== null && 'givenBy' in v && 'value' in v;
 
-function outsideRows(project: Project, site: SitePressures, form: RoofForm | null): readonly CheckRow[] {
+function outsideRows(
+  project: Project,
+  shelter: Shelter,
+  site: SitePressures,
+  form: RoofForm | null,
+): readonly CheckRow[] {
   const rows: CheckRow[] = site.outside.map((o) => plainRow(o.ruleId, 'site', at(''), outside(o.reason)));
   const add = (
     ruleId: CheckRow['ruleId'],
@@ -84,7 +89,8 @@ function outsideRows(project: Project, site: SitePressures, form: RoofForm | nul
   if (form === null) add('site.roofForm', 'site', 'roofFormNotCovered');
   if (form === 'pitched') add('site.unbalancedSnow', 'site', 'unbalancedNotComputed');
   for (const own of project.ownLoads) {
-    if (!isComputed(project, own)) add('site.ownLoad', own.id, 'ownLoadNotComputed', { name: own.name });
+    const why = whyOwnNotComputed(project, shelter, own);
+    if (why) rows.push(plainRow('site.ownLoad', own.id, at(''), outside(why)));
   }
   if (project.members.some((m) => m.role === 'tie' || (m.role === 'brace' && m.to !== 'line')))
     add('sway.across', 'ties', 'transverseNotComputed');

@@ -58,7 +58,12 @@ export function analyseLine(
 ): LineAnswer {
   const cases = [...loads.dead.map((d) => d.heavy), ...loads.dead.map((d) => d.light), ...loads.cases];
   const loadX = [...new Set(cases.flatMap((c) => c.points.map((p) => p.xIn)))];
-  const mesh = meshLine(members, elasticity, loadX);
+  const mesh = meshLine(
+    members,
+    elasticity,
+    loadX,
+    cases.flatMap((c) => c.atPosts),
+  );
   const factored = factorFrame(mesh.model);
   if (!factored.ok) return { ok: false, reason: message('lineIsMechanism', { line: members.line.label }) };
   let residual = 0;

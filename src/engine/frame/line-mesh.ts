@@ -80,11 +80,13 @@ export function membersOfLine(shelter: Shelter, line: LineGeometry): LineMembers
  *
  * @param elasticity mean E of each member [psi]
  * @param loadX      x of point loads, so that each lands on a node [in]
+ * @param onPosts    the same for point loads on posts
  */
 export function meshLine(
   members: LineMembers,
   elasticity: (memberId: string) => number,
   loadX: readonly number[],
+  onPosts: readonly { readonly postId: string; readonly zIn: number }[] = [],
 ): LineMesh {
   const builder = new Builder();
   const { beams, posts, braces, line } = members;
@@ -116,9 +118,11 @@ export function meshLine(
   });
 
   const postChains = posts.map((post) => {
-    const stops = [post.seatZIn, ...braces.filter((b) => b.postId === post.id).map((b) => b.postPoint.zIn)].filter(
-      (z) => z > post.footZIn && z < post.axisZIn,
-    );
+    const stops = [
+      post.seatZIn,
+      ...braces.filter((b) => b.postId === post.id).map((b) => b.postPoint.zIn),
+      ...onPosts.filter((load) => load.postId === post.id).map((load) => load.zIn),
+    ].filter((z) => z > post.footZIn && z < post.axisZIn);
     const zs = subdivided([post.footZIn, ...stops, post.axisZIn], POST_STEP_IN);
     const beamNodes = beams.flatMap((beam, i) => {
       const node = builder.nodeAt(beamChains[i]!, post.xIn - beam.fromXIn);

@@ -31,6 +31,11 @@ export function loadState(mesh: LineMesh, lineCase: LineCase): LoadState {
       });
     }
   }
+  for (const on of lineCase.atPosts) {
+    const post = mesh.posts.find((p) => p.memberId === on.postId);
+    const node = post && nearestNode(mesh, post, on.zIn);
+    if (node !== undefined) nodes.push({ node: nodeId(node), u: on.alongLb, w: -on.downLb });
+  }
   for (const on of lineCase.onBraces) {
     const link = mesh.braces.find((b) => b.brace.id === on.braceId);
     if (!link) continue;
@@ -38,6 +43,12 @@ export function loadState(mesh: LineMesh, lineCase: LineCase): LoadState {
       nodes.push({ node: nodeId(node), u: on.alongLb / 2, w: -on.downLb / 2 });
   }
   return { nodes, elements };
+}
+
+/** The node of a chain that lies nearest to a level; the mesh has one at every load on a post. */
+function nearestNode(mesh: LineMesh, chain: Chain, zIn: number): number {
+  const off = (node: number): number => Math.abs(mesh.model.nodes[node]!.w - zIn);
+  return chain.nodes.reduce((best, node) => (off(node) < off(best) ? node : best));
 }
 
 /** A pound of push in a brace: its ends are pressed apart, the brace itself is not in the mesh. */

@@ -12,6 +12,8 @@ export interface LoadCase {
   readonly swaysAlong: boolean;
   /** how long it lasts, where that is not the duration of its kind: counts in the combination that it leads alone */
   readonly duration?: LoadDuration;
+  /** false where nobody asks how far anything sags under it */
+  readonly isAskedForSag?: false;
   /** of an earthquake: its vertical effect as a share of the dead load */
   readonly verticalShare?: number;
 }
@@ -30,8 +32,23 @@ export interface LineCase {
     readonly topDownLbPerIn: number;
     readonly alongLbPerIn: number;
   }[];
+  /** at a place on a post's axis */
+  readonly atPosts: readonly {
+    readonly postId: string;
+    readonly zIn: number;
+    readonly downLb: number;
+    readonly alongLb: number;
+  }[];
   /** whole brace, half to each end */
   readonly onBraces: readonly { readonly braceId: string; readonly downLb: number; readonly alongLb: number }[];
+}
+
+/** A case with all that it brings to one frame line. */
+export interface LineArrival {
+  readonly loadCase: LoadCase;
+  readonly lineCase: LineCase;
+  /** its whole push toward +x [lb] */
+  readonly alongLb: number;
 }
 
 /**
@@ -62,5 +79,6 @@ export const emptyLineCase = (caseId: string): LineCase => ({
   points: [],
   onBeam: [],
   onPosts: [],
+  atPosts: [],
   onBraces: [],
 });

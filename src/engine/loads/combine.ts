@@ -5,7 +5,7 @@ import type { CaseKind, LoadCase } from './cases.ts';
 import type { Combination } from './combination.ts';
 
 /** Only these snow cases stand beside wind or live load: the balanced one, not partial, least or surcharge (2.4.1 exception). */
-const COMPANION_SNOW: ReadonlySet<string> = new Set(['snow']);
+const COMPANION_SNOW: ReadonlySet<string> = new Set(['snow', 'own-snow']);
 const COMPANION_LIVE: ReadonlySet<string> = new Set(['roof-live']);
 const NOT_GRAVITY: ReadonlySet<CaseKind> = new Set<CaseKind>(['wind', 'notional', 'seismic']);
 /** Without what the person hangs there these say no more than 1 and 3 do. */
@@ -49,7 +49,7 @@ export function combine(cases: readonly LoadCase[]): readonly Combination[] {
         factors: chosen.map((c) => ({ caseId: c.loadCase.id, factor: c.factor })),
         duration,
         durationFactor: durationFactor(duration satisfies LoadDuration),
-        gravityOnly: !chosen.some((c) => NOT_GRAVITY.has(c.loadCase.kind)),
+        gravityOnly: !chosen.some((c) => NOT_GRAVITY.has(c.loadCase.kind) || c.loadCase.swaysAlong),
         swaysAlong: chosen.some((c) => c.loadCase.swaysAlong),
       };
     });
@@ -85,9 +85,9 @@ export function serviceCombinations(cases: readonly LoadCase[], kcr: number): re
     factors: chosen.map((c) => ({ caseId: c.id, factor: c.kind === 'ownLive' ? kcr : 1 })),
     gravityOnly: true,
   });
-  const hung = cases.filter((c) => c.kind === 'ownLive');
+  const hung = cases.filter((c) => c.kind === 'ownLive' && !c.swaysAlong);
   return cases.flatMap((c): Combination[] => {
-    if (c.kind === 'notional' || c.kind === 'seismic' || c.swaysAlong) return [];
+    if (c.kind === 'notional' || c.kind === 'seismic' || c.swaysAlong || c.isAskedForSag === false) return [];
     const alone: Combination = {
       ...base,
       purpose: 'sag',
@@ -98,7 +98,7 @@ export function serviceCombinations(cases: readonly LoadCase[], kcr: number): re
       gravityOnly: c.kind !== 'wind',
     };
     if (c.kind === 'wind') return [alone];
-    const beside = c.kind === 'ownLive' || hung.length === 0 ? [] : [years([...hung, c])];
+    const beside = c.kind === 'ownLive' ? [] : hung.map((own) => years([own, c]));
     return [alone, years([c]), ...beside];
   });
 }

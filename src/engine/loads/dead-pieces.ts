@@ -137,7 +137,8 @@ export function totalDown(
       (s, p) => s + ((p.footDownLbPerIn + p.topDownLbPerIn) / 2) * (height.get(p.postId) ?? 0),
       0,
     );
+    const hung = c.atPosts.reduce((s, p) => s + p.downLb, 0);
     const knee = braces.length > 0 ? c.onBraces.reduce((s, b) => s + b.downLb, 0) : 0;
-    return sum + points + beam + up + knee;
+    return sum + points + beam + up + hung + knee;
   }, 0);
 }

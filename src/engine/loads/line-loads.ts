@@ -1,19 +1,18 @@
 import type { LineGeometry, Shelter } from '../geometry/shelter.ts';
-import { message } from '../message.ts';
 import type { Project } from '../project/model.ts';
 import { insteadOf } from '../project/instead.ts';
-import { emptyLineCase, type LineCase, type LineLoads, type LoadCase } from './cases.ts';
+import { emptyLineCase, type LineArrival, type LineCase, type LineLoads, type LoadCase } from './cases.ts';
 import { deadPieces, totalDown } from './dead-pieces.ts';
 import type { Earthquake } from './earthquake.ts';
 import type { LineSetting } from './line-setting.ts';
-import { hungForEver, ownLive, ownLiveDuration } from './own-live.ts';
+import { hungForEver, ownArrivals, ownDeadPieces } from './own-on-line.ts';
 import { opposedWindReactions, plumbReactions, squareLoads, windReactions } from './rafter-reactions.ts';
 import type { RoofCase, RunOf } from './roof-cases.ts';
-import { alternatePatterns, partialPatterns } from './site/patterns.ts';
+import { roofOnLine, type RoofLive } from './roof-on-line.ts';
 import { reducedRoofLive } from './site/roof-live.ts';
 import type { SitePressures } from './site/site-pressures.ts';
-import { patternFactor, stretchesOf } from './stretches.ts';
-import { alongForces, inertiaCase, NOTIONAL_SHARE } from './sway.ts';
+import { stretchesOf } from './stretches.ts';
+import { alongForces, inertiaCase, NOTIONAL_SHARE, type SwayForces } from './sway.ts';
 import type { MemberWeights } from './weights.ts';
 
 export interface LineLoading {
@@ -41,80 +40,15 @@ export function lineLoads(
   const context = { project, shelter, line, posts, braces, rafters, stretches, runOf, weights };
 
   const live = roofLiveOf(context, site);
-  const cases: LoadCase[] = [];
-  const lineCases: LineCase[] = [];
-  const add = (loadCase: LoadCase, points: LineCase['points']): void => {
-    cases.push(loadCase);
-    lineCases.push({ ...emptyLineCase(loadCase.id), points });
-  };
-
   const sway = alongForces(project, shelter, line, posts, braces, site);
-  const alongLb: Record<string, number> = {};
-  const addRoof = (c: RoofCase, id: string, points: LineCase['points']): void => {
-    if (c.windAlong === 0) return add({ ...c, id }, points);
-    alongLb[id] = c.windAlong * sway.totalLb;
-    cases.push({ ...c, id });
-    lineCases.push({
-      ...emptyLineCase(id),
-      points: [...points, ...sway.atSeats(c.windAlong)],
-      onPosts: sway.onPosts(c.windAlong),
-      onBraces: sway.onBraces(c.windAlong),
-    });
-  };
-  for (const c of roof) {
-    const points = pointsOf(context, c);
-    addRoof(c, c.id, points);
+  const ofRoof = roofOnLine(roof, stretches, live).flatMap((c): readonly LineArrival[] => {
     const opposed = c.kind === 'wind' ? opposedPoints(context, c) : [];
-    if (opposed.some((p) => p.downLb !== 0)) addRoof(c, `${c.id}-opposed`, opposed);
-    if (c.spansPattern === 'snow') {
-      for (const p of partialPatterns(stretches.length)) {
-        add(
-          {
-            id: `snow-along-${p.id}`,
-            kind: 'snow',
-            words: message('caseSnowAlong', { pattern: p.id }),
-            swaysAlong: false,
-          },
-          points.map((point) => ({
-            ...point,
-            downLb: point.downLb * patternFactor(stretches, p.factors, point.xIn),
-          })),
-        );
-      }
-    }
-  }
-
-  const livePoints = pointsOf(context, { pressure: () => ({ plumbPsf: live.psf, squarePsf: 0 }) });
-  add({ id: 'roof-live', kind: 'roofLive', words: message('caseRoofLive'), swaysAlong: false }, livePoints);
-  if (live.psf < live.unreducedPsf) {
-    for (const p of alternatePatterns(stretches.length)) {
-      add(
-        {
-          id: `roof-live-${p.id}`,
-          kind: 'roofLive',
-          words: message('caseRoofLivePattern', { pattern: p.id }),
-          swaysAlong: false,
-        },
-        livePoints.map((point) => ({
-          ...point,
-          downLb: point.downLb * patternFactor(stretches, p.factors, point.xIn),
-        })),
-      );
-    }
-  }
-
-  const dead = deadPieces(context);
-  const own = ownLive(context);
-  if (own) {
-    cases.push({
-      id: 'own-live',
-      kind: 'ownLive',
-      words: message('caseOwnLive'),
-      swaysAlong: false,
-      duration: ownLiveDuration(context),
-    });
-    lineCases.push(own);
-  }
+    return [
+      roofArrival(c, c.id, pointsOf(context, c), sway),
+      ...(opposed.some((p) => p.downLb !== 0) ? [roofArrival(c, `${c.id}-opposed`, opposed, sway)] : []),
+    ];
+  });
+  const dead = [...deadPieces(context), ...ownDeadPieces(context)];
   const heavyLb = totalDown(
     dead.map((d) => d.heavy),
     posts,
@@ -123,17 +57,36 @@ export function lineLoads(
   const push = earthquake
     ? earthquakePush(context, earthquake, heavyLb)
     : { kind: 'notional' as const, forceLb: NOTIONAL_SHARE * heavyLb };
-  for (const toward of [1, -1] as const) {
-    const { loadCase, lineCase } = inertiaCase(posts, push, toward);
-    cases.push(loadCase);
-    lineCases.push(lineCase);
-    alongLb[loadCase.id] = toward * push.forceLb;
-  }
+  const arrivals: readonly LineArrival[] = [
+    ...ofRoof,
+    ...ownArrivals(context, ofRoof),
+    ...([1, -1] as const).map((toward) => inertiaCase(posts, push, toward)),
+  ];
   return {
-    loads: { lineId: line.id, dead, cases: lineCases, alongLb, deadLb: heavyLb, inertiaLb: push.forceLb },
-    cases,
+    loads: {
+      lineId: line.id,
+      dead,
+      cases: arrivals.map((a) => a.lineCase),
+      alongLb: Object.fromEntries(arrivals.filter((a) => a.loadCase.swaysAlong).map((a) => [a.loadCase.id, a.alongLb])),
+      deadLb: heavyLb,
+      inertiaLb: push.forceLb,
+    },
+    cases: arrivals.map((a) => a.loadCase),
     roofLivePsf: live.psf,
   };
+}
+
+/** A case of the roof on the line; wind along it also meets what is solid. */
+function roofArrival(c: RoofCase, id: string, points: LineCase['points'], sway: SwayForces): LineArrival {
+  const loadCase = { ...c, id };
+  if (c.windAlong === 0) return { loadCase, lineCase: { ...emptyLineCase(id), points }, alongLb: 0 };
+  const lineCase = {
+    ...emptyLineCase(id),
+    points: [...points, ...sway.atSeats(c.windAlong)],
+    onPosts: sway.onPosts(c.windAlong),
+    onBraces: sway.onBraces(c.windAlong),
+  };
+  return { loadCase, lineCase, alongLb: c.windAlong * sway.totalLb };
 }
 
 /** On the line's own weight, what hangs there for ever and the snow on its own area that moves with the roof. */
@@ -174,7 +127,7 @@ function pointsOf(c: LineSetting, roofCase: Pick<RoofCase, 'pressure'>): LineCas
 }
 
 /** Roof live on the line's own area: what one pound per square foot brings to it, shared by its spans. */
-function roofLiveOf(c: LineSetting, site: SitePressures): { readonly psf: number; readonly unreducedPsf: number } {
+function roofLiveOf(c: LineSetting, site: SitePressures): RoofLive {
   const unreducedPsf = site.figures.unreducedRoofLive.value ?? 0;
   const typed = insteadOf(c.project, 'roofLiveReducedPsf', c.line.id);
   if (typed) return { psf: typed.value, unreducedPsf };

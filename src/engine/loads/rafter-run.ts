@@ -67,7 +67,7 @@ export function rafterRun(rafter: RafterGeometry, E: number, cutsIn: readonly nu
     rafter.continuous || supports.length === 2
       ? [{ fromIn: 0, toIn: slopeLengthIn, supports }]
       : simplePieces(slopeLengthIn, supports);
-  const stationsIn = stationsOf(slopeLengthIn, supports);
+  const stationsIn = stationsOf(slopeLengthIn, supports, cutsIn);
   const reactions = supports.map(() => parts.map(() => ({ low: 0, high: 0 })));
   const stations = (): Float64Array => new Float64Array(stationsIn.length);
   const perPart = (): AtEnds<Float64Array>[] => parts.map(() => ({ low: stations(), high: stations() }));
@@ -105,11 +105,7 @@ export function rafterRun(rafter: RafterGeometry, E: number, cutsIn: readonly nu
     sin: Math.sin(theta),
     slopeLengthIn,
     parts,
-    segments: segmentsOf(
-      slopeLengthIn,
-      supports,
-      rafter.supports.map((s) => s.line),
-    ),
+    segments: rafterSegments(rafter),
     supportLines: rafter.supports.map((s) => s.line),
     reactions,
     stationsIn,
@@ -151,7 +147,12 @@ function partsOf(length: number, supports: readonly number[], cutsIn: readonly n
   });
 }
 
-function segmentsOf(length: number, supports: readonly number[], lines: readonly string[]): RafterRun['segments'] {
+/** Overhangs and spans of a rafter, low to high. */
+export function rafterSegments(rafter: RafterGeometry): RafterRun['segments'] {
+  const cos = Math.cos(radiansFromDegrees(rafter.slopeDeg));
+  const length = rafter.runIn / cos;
+  const supports = rafter.supports.map((s) => s.atIn / cos);
+  const lines = rafter.supports.map((s) => s.line);
   const edges = boundaries(length, supports, []);
   return edges.slice(1).map((toIn, i) => {
     const fromIn = edges[i]!;
@@ -175,8 +176,8 @@ function simplePieces(
   }));
 }
 
-function stationsOf(length: number, supports: readonly number[]): readonly number[] {
-  const edges = boundaries(length, supports, [length / 2]);
+function stationsOf(length: number, supports: readonly number[], cutsIn: readonly number[]): readonly number[] {
+  const edges = boundaries(length, supports, [length / 2, ...cutsIn]);
   return edges.flatMap((to, i) => {
     if (i === 0) return [to];
     const from = edges[i - 1]!;

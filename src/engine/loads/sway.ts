@@ -3,7 +3,7 @@ import { nominalDepth } from '../geometry/sticks.ts';
 import { message } from '../message.ts';
 import type { Project } from '../project/model.ts';
 import { insteadOf } from '../project/instead.ts';
-import { emptyLineCase, type LineCase, type LoadCase } from './cases.ts';
+import { emptyLineCase, type LineArrival, type LineCase } from './cases.ts';
 import { windOnGoods } from './goods.ts';
 import type { SitePressures } from './site/site-pressures.ts';
 import { roundDiameter, soliditySeen, widthSeen, windOnSolid } from './solid-wind.ts';
@@ -176,7 +176,7 @@ export function inertiaCase(
   posts: readonly PostGeometry[],
   push: { readonly kind: 'notional' | 'seismic'; readonly forceLb: number; readonly verticalShare?: number },
   toward: 1 | -1,
-): { readonly loadCase: LoadCase; readonly lineCase: LineCase } {
+): LineArrival {
   const direction = toward === 1 ? 'plus' : 'minus';
   const { kind, forceLb, verticalShare } = push;
   const id = `${kind}-${direction}`;
@@ -187,5 +187,6 @@ export function inertiaCase(
       ...emptyLineCase(id),
       points: posts.map((p) => ({ xIn: p.xIn, downLb: 0, alongLb: (toward * forceLb) / posts.length })),
     },
+    alongLb: toward * forceLb,
   };
 }

@@ -4,7 +4,10 @@ import { LOAD_KINDS } from '../../data/words/sheet.ts';
 const KIND_OF_CASE: readonly (readonly [prefix: string, kind: string])[] = [
   ['snow', 'snow'],
   ['roof-live', 'roofLive'],
+  ['person', 'person'],
   ['own-live', 'ownLive'],
+  ['own-snow', 'snow'],
+  ['own-wind', 'wind'],
   ['wind', 'wind'],
   ['notional', 'notional'],
   ['seismic', 'seismic'],
@@ -22,7 +25,10 @@ export function loadWords(combinationId: string): string {
   if (!combination) return combinationId;
   // an own live load stands in the rule of the standard even where nothing hangs on this shelter
   const parts = Object.entries(combination.factors).filter(([kind]) => kind !== 'ownLive' || kinds.has('ownLive'));
+  // the person at work stands where the rule speaks of roof live load
+  const nameOf = (kind: string): string =>
+    LOAD_KINDS[kind === 'roofLive' && kinds.has('person') ? 'person' : kind] ?? kind;
   return [['dead', combination.dead.factor] as const, ...parts]
-    .map(([kind, factor]) => `${factor === 1 ? '' : `${factor} `}${LOAD_KINDS[kind] ?? kind}`)
+    .map(([kind, factor]) => `${factor === 1 ? '' : `${factor} `}${nameOf(kind)}`)
     .join(' + ');
 }

@@ -156,17 +156,15 @@ describe('rows of the site', () => {
     ]);
   });
 
-  // proof [site.ownLoad]: no-equation - an own load of a kind that is not computed has a row of its own
-  it('[site.ownLoad] a live load down on a line is computed, every other has a row', () => {
+  // proof [site.ownLoad]: no-equation - an own load that is not computed has a row of its own
+  it('[site.ownLoad] loads along the lines and on posts are computed, one across the lines has a row', () => {
     const base = { name: 'swing', kind: 'live', duration: 'tenYears', removable: true, direction: 'down' } as const;
     const ownLoads: Project['ownLoads'] = [
       { ...base, id: 'down', where: { on: 'line', line: 'line-0', xIn: 40, lb: 100 } },
       { ...base, id: 'aside', direction: 'xPlus', where: { on: 'line', line: 'line-0', xIn: 40, lb: 100 } },
+      { ...base, id: 'across', direction: 'yPlus', where: { on: 'line', line: 'line-0', xIn: 40, lb: 100 } },
       { ...base, id: 'post', where: { on: 'member', member: 'post-0-0', atIn: 40, lb: 100 } },
     ];
-    expect(rowsOf({ ...plainShed(), ownLoads })).toEqual([
-      'site.ownLoad aside: outside ownLoadNotComputed',
-      'site.ownLoad post: outside ownLoadNotComputed',
-    ]);
+    expect(rowsOf({ ...plainShed(), ownLoads })).toEqual(['site.ownLoad across: outside ownAcross']);
   });
 });

@@ -6,6 +6,7 @@ import type { Shelter } from '../../../src/engine/geometry/shelter.ts';
 import { combine, serviceCombinations } from '../../../src/engine/loads/combine.ts';
 import { earthquakeOf, highestFt, type Earthquake } from '../../../src/engine/loads/earthquake.ts';
 import { lineLoads, type LineLoading } from '../../../src/engine/loads/line-loads.ts';
+import { ownCuts, ownPatches } from '../../../src/engine/loads/own-on-rafters.ts';
 import { rafterRun } from '../../../src/engine/loads/rafter-run.ts';
 import type { RoofCase, RunOf } from '../../../src/engine/loads/roof-cases.ts';
 import { snowCases } from '../../../src/engine/loads/snow-cases.ts';
@@ -58,7 +59,7 @@ export interface LoadBench {
 export function loadBench(project: Project, line = lineId(0)): LoadBench {
   const shelter = placed(project);
   const site = siteOf(project, shelter);
-  const runOf: RunOf = (rafter) => rafterRun(rafter, 1_200_000);
+  const runOf: RunOf = (rafter) => rafterRun(rafter, 1_200_000, ownCuts(ownPatches(rafter, project.ownLoads)));
   const segments = runOf(shelter.rafters[0]!).segments.length;
   const roof = [...snowCases(site, 'monoslope', segments), ...windCases(site, shelter, 'monoslope')];
   const weights = memberWeights(project, shelter);

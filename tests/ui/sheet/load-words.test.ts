@@ -14,6 +14,12 @@ describe('a combination as a reviewer writes it', () => {
     expect(loadWords('6-snow+snow+wind-x')).not.toContain('own live');
   });
 
+  it('names a person at work and an earthquake', () => {
+    expect(loadWords('3-roofLive+person-1')).toBe('dead + a person at work');
+    expect(loadWords('8+seismic-plus')).toBe('dead + 0.7 earthquake, level and upright');
+    expect(loadWords('3-snow+own-snow')).toBe('dead + snow');
+  });
+
   it('says what sag is asked of, and nothing where no load is involved', () => {
     expect(loadWords('sag+snow')).toBe('snow alone');
     expect(loadWords('years+roof-live')).toBe('creep of dead + roof live');

@@ -2,6 +2,7 @@ import type { RuleId } from '../../../data/rules.ts';
 import type { RafterGeometry } from '../../geometry/shelter.ts';
 import { nominalDepth } from '../../geometry/sticks.ts';
 import { notGiven, type Verdict } from '../../check.ts';
+import { ownPatches } from '../../loads/own-on-rafters.ts';
 import { mayHoldLevel } from '../../loads/rafter-reactions.ts';
 import { message } from '../../message.ts';
 import { plainSource, type CheckSource } from '../check-source.ts';
@@ -91,6 +92,7 @@ function likeness(context: RoofCheckContext, r: RafterGeometry): unknown {
     lines.map((line) => rafterTieCapacity(context, r, line)),
     handCut(context, r),
     context.project.instead.filter((i) => i.of === r.id),
+    ownPatches(r, context.project.ownLoads),
   ];
 }
 

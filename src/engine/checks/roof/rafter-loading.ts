@@ -9,6 +9,7 @@ import { areaClass } from '../../loads/site/components.ts';
 import type { TwoWeights } from '../../loads/weights.ts';
 import type { Step } from '../../note.ts';
 import type { RoofPlane } from '../../project/model.ts';
+import { ownDeadOnRafter, ownOnRafter, personOnRafter } from './rafter-guests.ts';
 import { placedPlane, purlinsOn, writtenPlane, type RoofCheckContext } from './context.ts';
 
 /** An overhang or a span of a rafter. */
@@ -57,6 +58,8 @@ export function rafterLoading(context: RoofCheckContext, rafter: RafterGeometry)
   const width = rafter.tributaryWidthIn;
   const square = (weight: keyof TwoWeights, part: number): number =>
     ((surfacePsf[weight] * width) / 144 + own[part]![weight]) * run.cos;
+
+  const ownDead = ownDeadOnRafter(context, rafter, run);
 
   const spans = run.segments.filter((s) => s.kind === 'span');
   // the shortest span has the smallest area, and the smaller area the harder wind
@@ -110,9 +113,12 @@ export function rafterLoading(context: RoofCheckContext, rafter: RafterGeometry)
     rafter,
     plane,
     run,
-    dead: run.parts.map((_, i) => ({ heavy: square('heavy', i), light: square('light', i) })),
+    dead: run.parts.map((_, i) => ({
+      heavy: square('heavy', i) + ownDead[i]!.heavy,
+      light: square('light', i) + ownDead[i]!.light,
+    })),
     surfacePsf,
-    cases,
+    cases: [...cases, ...personOnRafter(run, width), ...ownOnRafter(context, rafter, run, cases)],
     wind,
     supportsAtIn: rafter.supports.map((s) => s.atIn / run.cos),
   };
