@@ -16,6 +16,7 @@ import {
 } from './section-parts.ts';
 import { beginSketch, type Ink, type Picture, type Sketch } from './sketch.ts';
 import { byY, postsOf } from './shelter-parts.ts';
+import { textWidth } from './text-size.ts';
 import { DRAWING_WORDS, sectionDescription, SECTION_TITLE } from './words.ts';
 
 export interface SectionOptions extends PictureOptions {
@@ -114,21 +115,20 @@ function drawAcrossString(sketch: Sketch, shelter: Shelter, options: SectionOpti
   drawString(sketch, 'across', stops, (i) => inOrder[i]!.after ?? inOrder[i + 1]!.before, options.showLength, -1);
 }
 
-/** From the ground at the ridge post up to where the coverings meet. */
+/** From the ground at the ridge post up to where the coverings meet; left out where it would be shorter than its text. */
 function drawRidgeHeight(sketch: Sketch, shelter: Shelter, options: SectionOptions): void {
   const ridge = ridgeOf(shelter.planes);
   const post = shelter.posts.find((p) => p.line === ridge?.lineId);
   if (!ridge || !post) return;
   const { view } = sketch;
-  const x = view.width - view.paper.textSize * 1.9;
+  const size = view.paper.textSize;
+  const x = view.width - size * 1.9;
   const topZIn = Math.max(...ridge.planes.map((p) => p.highZIn));
-  drawDimension(sketch, {
-    key: 'ridge',
-    from: { x, y: view.at(0, post.gradeZIn).y },
-    to: { x, y: view.at(0, topZIn).y },
-    text: DRAWING_WORDS.toRidge(options.showLength(topZIn - post.gradeZIn)),
-    side: 1,
-  });
+  const text = DRAWING_WORDS.toRidge(options.showLength(topZIn - post.gradeZIn));
+  const from = { x, y: view.at(0, post.gradeZIn).y };
+  const to = { x, y: view.at(0, topZIn).y };
+  if (from.y - to.y < textWidth(text, size)) return;
+  drawDimension(sketch, { key: 'ridge', from, to, text, side: 1 });
 }
 
 /** The two edges of a covering: what lies between an edge and its line is an overhang. One that ends on its line has none. */
