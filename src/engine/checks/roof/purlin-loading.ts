@@ -4,17 +4,22 @@ import { combine, serviceCombinations } from '../../loads/combine.ts';
 import { componentLive, componentWind, type ComponentWind } from '../../loads/component-cases.ts';
 import { atEnds } from '../../loads/rafter-reactions.ts';
 import { surfaceWeight } from '../../loads/roof-weights.ts';
+import { personAsEvenLoad, personCase } from '../../loads/person.ts';
 import { snowCases } from '../../loads/snow-cases.ts';
 import { areaClass } from '../../loads/site/components.ts';
 import { wholeWeight, type TwoWeights } from '../../loads/weights.ts';
-import type { Step } from '../../note.ts';
+import { stepsOf, type Step } from '../../note.ts';
 import { radiansFromDegrees } from '../../units.ts';
 import { placedPlane, raftersOn, writtenPlane, type RoofCheckContext } from './context.ts';
+
+export type PurlinStretchKind = 'span' | 'overhang';
 
 /** Even load on a purlin in one case, per inch of its length [lb/in]. */
 interface PurlinCase {
   readonly id: string;
   readonly isWind: boolean;
+  /** where it stands for what acts on a stretch of this kind alone */
+  readonly on?: PurlinStretchKind;
   readonly psf: number;
   /** plumb, or square to the slope where it is wind */
   readonly load: number;
@@ -42,6 +47,8 @@ export interface PurlinResponse {
   readonly combination: Combination;
   readonly square: number;
   readonly along: number;
+  /** the kind of stretch that it is asked of; all where it is left out */
+  readonly on?: PurlinStretchKind;
   /** dead load that counts, plumb [lb/in] */
   readonly dead: number;
 }
@@ -91,8 +98,10 @@ export function purlinLoading(context: RoofCheckContext, purlin: PurlinGeometry)
       steps: c.steps,
     })),
   ];
+  const person = personOnPurlin({ span: spanIn, overhang: overhangIn }, width * cos);
+  cases.push(...person);
   const dead = purlinDead(context, purlin);
-  const loadCases = [...live, ...snow, ...(wind.ok ? wind.cases : [])];
+  const loadCases = [...live, ...snow, ...person.map((c) => personCase(c.on)), ...(wind.ok ? wind.cases : [])];
   const combinations = [...combine(loadCases), ...serviceCombinations(loadCases, project.calculation.kcr)];
   return {
     purlin,
@@ -107,6 +116,17 @@ export function purlinLoading(context: RoofCheckContext, purlin: PurlinGeometry)
   };
 }
 
+/** A person at work in the middle of the widest gap, and at the longer end: each as the even load that bends as much. */
+function personOnPurlin(lengthsIn: Readonly<Record<PurlinStretchKind, number>>, levelWidthIn: number) {
+  return (['span', 'overhang'] as const).flatMap((on) => {
+    const lengthIn = lengthsIn[on];
+    if (!(lengthIn > 1e-6)) return [];
+    const load = personAsEvenLoad(on, levelWidthIn, lengthIn);
+    const steps = () => stepsOf((note) => personAsEvenLoad(on, levelWidthIn, lengthIn, note)).steps;
+    return [{ id: personCase(on).id, isWind: false, on, psf: (load * 144) / levelWidthIn, load, steps }];
+  });
+}
+
 function responseOf(
   combination: Combination,
   cases: readonly PurlinCase[],
@@ -116,15 +136,23 @@ function responseOf(
 ): PurlinResponse {
   let plumb = 0;
   let wind = 0;
+  let on: PurlinStretchKind | undefined;
   for (const { caseId, factor } of combination.factors) {
     const found = cases.find((c) => c.id === caseId)!;
+    on ??= found.on;
     if (found.isWind) wind += factor * found.load;
     else plumb += factor * found.load;
   }
   // every dead load of a purlin presses it down: it helps against lift and adds to all else
   const rule = combination.dead;
   const share = rule.weight === 'heavy' ? rule.factor * dead.heavy : wind < 0 ? rule.factor * dead.light : dead.heavy;
-  return { combination, square: (plumb + share) * cos + wind, along: (plumb + share) * sin, dead: share };
+  return {
+    combination,
+    square: (plumb + share) * cos + wind,
+    along: (plumb + share) * sin,
+    dead: share,
+    ...(on ? { on } : {}),
+  };
 }
 
 /**

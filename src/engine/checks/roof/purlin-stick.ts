@@ -11,7 +11,7 @@ import { sagLimit } from '../wood/sag.ts';
 import { adjustedShear, rectangularShearStress } from '../wood/shear.ts';
 import { roundPurlinBending, sawnPurlinBending, thinnestOf, typedPurlinBending } from './purlin-bending.ts';
 import type { PurlinLoading, PurlinResponse } from './purlin-loading.ts';
-import { purlinShear, purlinStretches, stretchSag, type PurlinStretch } from './purlin-stretches.ts';
+import { actsOn, purlinShear, purlinStretches, stretchSag, type PurlinStretch } from './purlin-stretches.ts';
 import { tellPurlinLoad } from './purlin-telling.ts';
 import { typedCapacity } from './rafter-typed.ts';
 
@@ -26,7 +26,10 @@ export type JudgedStick =
 export function purlinStickSites(loading: PurlinLoading, judged: JudgedStick): readonly Site[] {
   const stretches = purlinStretches(loading);
   return [
-    ...stretches.map((stretch) => bendingSite(loading, stretch, judged)),
+    ...stretches.map((stretch) => ({
+      ...bendingSite(loading, stretch, judged),
+      applies: (r: PurlinResponse) => actsOn(stretch, r),
+    })),
     judged.values === null ? typedShearSite(loading, judged.stick) : shearSite(loading, judged.stick, judged.values),
     ...stretches.map((stretch) => sagSite(loading, stretch, stiffnessOf(judged))),
   ];
@@ -48,7 +51,7 @@ const shearBase = (loading: PurlinLoading): Pick<Site, 'ruleId' | 'memberId' | '
 
 function shearForce(loading: PurlinLoading, r: PurlinResponse, note?: Note): number {
   if (note) tellPurlinLoad(loading, r, note);
-  return purlinShear(loading, Math.hypot(r.square, r.along), note);
+  return purlinShear(loading, Math.hypot(r.square, r.along), r.on, note);
 }
 
 /**

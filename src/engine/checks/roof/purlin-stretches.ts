@@ -1,14 +1,14 @@
 import { clause } from '../../../data/sources.ts';
 import { put, type Note } from '../../note.ts';
 import { quantity } from '../../units.ts';
-import type { PurlinLoading } from './purlin-loading.ts';
+import type { PurlinLoading, PurlinResponse, PurlinStretchKind } from './purlin-loading.ts';
 
 /**
  * A stretch of a purlin. Own rule: every gap between rafters counts as a simple span, which bends and sags more than a
  * continuous one under the same load; an end beyond the last rafter as a cantilever whose back span is not loaded.
  */
 export interface PurlinStretch {
-  readonly kind: 'span' | 'overhang';
+  readonly kind: PurlinStretchKind;
   readonly lengthIn: number;
   /** the gap behind an overhang; the span itself otherwise [in] */
   readonly backIn: number;
@@ -20,6 +20,10 @@ export function purlinStretches({ spanIn, overhangIn }: PurlinLoading): readonly
   const overhang = { kind: 'overhang', lengthIn: overhangIn, backIn: spanIn } as const;
   return [...(spanIn > 0 ? [span] : []), ...(overhangIn > 1e-6 ? [overhang] : [])];
 }
+
+/** True where a response is one that acts on a stretch of this kind. */
+export const actsOn = (stretch: PurlinStretch, { on }: PurlinResponse): boolean =>
+  on === undefined || on === stretch.kind;
 
 const SIMPLE = clause('OWN', 'purlin as a row of simple spans and an end cantilever');
 
@@ -51,10 +55,18 @@ const CONTINUITY = 0.625;
 /**
  * Greatest shear anywhere on a purlin.
  * @param load even load, either sign [lb/in]
+ * @param on the kind of stretch that it acts on alone
  * @returns shear, never negative [lb]
  * @source MECHANICS: 5/8 w L beside the inner support of two equal spans; w L of a cantilever
  */
-export function purlinShear({ spanIn, overhangIn }: PurlinLoading, load: number, note?: Note): number {
+export function purlinShear(
+  loading: PurlinLoading,
+  load: number,
+  on: PurlinStretchKind | undefined,
+  note?: Note,
+): number {
+  const spanIn = on === 'overhang' ? 0 : loading.spanIn;
+  const overhangIn = on === 'span' ? 0 : loading.overhangIn;
   const lengthIn = Math.max(CONTINUITY * spanIn, overhangIn);
   const V = Math.abs(load) * lengthIn;
   note?.({
