@@ -99,7 +99,7 @@ export function acrossForce(
 
 const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
 
-/** Level part of a wind case on one slope, toward +y [lb]. */
+/** Level part of a wind case on one slope, toward -y [lb]. */
 function levelOn(shelter: Shelter, plane: PlaneGeometry, roofCase: RoofCase, runOf: RunOf): number {
   const rafters = shelter.rafters.filter((r) => r.plane === plane.id);
   const levels = rafters.map((r) => {
