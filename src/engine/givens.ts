@@ -2,8 +2,7 @@ import type { RoofForm } from '../data/loads/free-roof-main.ts';
 import { placeShelter } from './geometry/place-shelter.ts';
 import type { RafterGeometry, Shelter } from './geometry/shelter.ts';
 import { earthquakeOf, highestFt, type Earthquake } from './loads/earthquake.ts';
-import { ownCuts, ownPatches } from './loads/own-on-rafters.ts';
-import { personCuts } from './loads/person.ts';
+import { rafterCuts } from './loads/rafter-cuts.ts';
 import { rafterRun, type RafterRun } from './loads/rafter-run.ts';
 import { roofFormOf, type RoofCase, type RunOf } from './loads/roof-cases.ts';
 import { sitePressures, type SitePressures } from './loads/site/site-pressures.ts';
@@ -86,7 +85,7 @@ function cachedRuns(project: Project, materials: Materials): RunOf {
   return (rafter: RafterGeometry) => {
     const known = runs.get(rafter);
     if (known) return known;
-    const cuts = [...ownCuts(ownPatches(rafter, project.ownLoads)), ...personCuts(rafter)];
+    const cuts = rafterCuts(project, rafter);
     const key = likenessOf(rafter, cuts);
     const answer = materials.of(rafter.id);
     const run = alike.get(key) ?? rafterRun(rafter, answer.ok ? answer.values.EPsi : 1, cuts);

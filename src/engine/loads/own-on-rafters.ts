@@ -1,3 +1,4 @@
+import { MisuseError } from '../errors.ts';
 import type { RafterGeometry } from '../geometry/shelter.ts';
 import type { OwnLoad } from '../project/model.ts';
 import { runTo } from './own-loads.ts';
@@ -13,6 +14,8 @@ export interface OwnPatch {
 
 /** A load at one place of a rafter rests on this much of it [in]. */
 const HOOK_IN = 2;
+
+const ROUNDING_IN = 1e-5;
 
 /** Own loads of a rafter and its share of those on the roof, by the width that it carries. */
 export function ownPatches(rafter: RafterGeometry, loads: readonly OwnLoad[]): readonly OwnPatch[] {
@@ -38,20 +41,20 @@ export function ownPatches(rafter: RafterGeometry, loads: readonly OwnLoad[]): r
   });
 }
 
-/** Where own loads on a rafter begin and end, along the slope from its eave [in]. */
-export const ownCuts = (patches: readonly OwnPatch[]): readonly number[] => patches.flatMap((p) => [p.fromIn, p.toIn]);
-
 /**
- * Patches as loads square to the slope on the parts of a run [lb/in]. A part that a patch covers in part only takes its
- * sum evenly; runs are cut at `ownCuts`, so none should be.
+ * Patches as loads square to the slope on the parts of a run [lb/in].
+ * @throws MisuseError  if the run is not cut where a patch begins and ends, see `rafterCuts`
  */
 export function patchLoads(run: RafterRun, patches: readonly Omit<OwnPatch, 'own'>[]): readonly AtEnds[] {
   return run.parts.map((part) =>
     even(
       patches.reduce((sum, patch) => {
         const covered = Math.min(part.toIn, patch.toIn) - Math.max(part.fromIn, patch.fromIn);
-        const share = Math.max(0, covered) / (part.toIn - part.fromIn);
-        return sum + share * patch.plumbLbPerIn * run.cos;
+        if (covered <= ROUNDING_IN) return sum;
+        const lengthIn = part.toIn - part.fromIn;
+        if (lengthIn - covered > ROUNDING_IN)
+          throw new MisuseError('part of a rafter under a load', covered, 'all of it');
+        return sum + patch.plumbLbPerIn * run.cos;
       }, 0),
     ),
   );

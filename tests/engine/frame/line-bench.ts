@@ -2,11 +2,11 @@ import type { LineCheckContext } from '../../../src/engine/checks/line-context.t
 import { analyseLine, type LineFrame, type LineSetting } from '../../../src/engine/frame/line-frame.ts';
 import { membersOfLine } from '../../../src/engine/frame/line-mesh.ts';
 import { placeShelter } from '../../../src/engine/geometry/place-shelter.ts';
-import type { Shelter } from '../../../src/engine/geometry/shelter.ts';
+import type { RafterGeometry, Shelter } from '../../../src/engine/geometry/shelter.ts';
 import { combine, serviceCombinations } from '../../../src/engine/loads/combine.ts';
 import { earthquakeOf, highestFt, type Earthquake } from '../../../src/engine/loads/earthquake.ts';
 import { lineLoads, type LineLoading } from '../../../src/engine/loads/line-loads.ts';
-import { ownCuts, ownPatches } from '../../../src/engine/loads/own-on-rafters.ts';
+import { ownPatches } from '../../../src/engine/loads/own-on-rafters.ts';
 import { rafterRun } from '../../../src/engine/loads/rafter-run.ts';
 import type { RoofCase, RunOf } from '../../../src/engine/loads/roof-cases.ts';
 import { snowCases } from '../../../src/engine/loads/snow-cases.ts';
@@ -59,7 +59,9 @@ export interface LoadBench {
 export function loadBench(project: Project, line = lineId(0)): LoadBench {
   const shelter = placed(project);
   const site = siteOf(project, shelter);
-  const runOf: RunOf = (rafter) => rafterRun(rafter, 1_200_000, ownCuts(ownPatches(rafter, project.ownLoads)));
+  // cut by own loads alone: nobody at work stands on the main frame
+  const cuts = (rafter: RafterGeometry) => ownPatches(rafter, project.ownLoads).flatMap((p) => [p.fromIn, p.toIn]);
+  const runOf: RunOf = (rafter) => rafterRun(rafter, 1_200_000, cuts(rafter));
   const segments = runOf(shelter.rafters[0]!).segments.length;
   const roof = [...snowCases(site, 'monoslope', segments), ...windCases(site, shelter, 'monoslope')];
   const weights = memberWeights(project, shelter);

@@ -3,6 +3,7 @@ import type { RoofCheckContext } from '../../../../src/engine/checks/roof/contex
 import { roofChecks } from '../../../../src/engine/checks/roof/roof-checks.ts';
 import type { CheckRow } from '../../../../src/engine/evaluation.ts';
 import { placeShelter } from '../../../../src/engine/geometry/place-shelter.ts';
+import { rafterCuts } from '../../../../src/engine/loads/rafter-cuts.ts';
 import { rafterRun } from '../../../../src/engine/loads/rafter-run.ts';
 import { roofFormOf } from '../../../../src/engine/loads/roof-cases.ts';
 import { sitePressures } from '../../../../src/engine/loads/site/site-pressures.ts';
@@ -36,7 +37,7 @@ function contextOf(project: Project): RoofCheckContext {
     const answer = materials.of(id);
     return answer.ok ? answer.values.EPsi : 1;
   };
-  const runs = new Map(shelter.rafters.map((r) => [r.id, rafterRun(r, stiffness(r.id))]));
+  const runs = new Map(shelter.rafters.map((r) => [r.id, rafterRun(r, stiffness(r.id), rafterCuts(project, r))]));
   const runOf: RoofCheckContext['runOf'] = (r) => runs.get(r.id)!;
   return { project, shelter, site, form, runOf, weights: memberWeights(project, shelter), valuesOf: materials.of };
 }
