@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { answerCommand } from '../../src/terminal/command.ts';
-import { explain } from '../../src/engine/evaluate.ts';
+import { explain } from '../../src/engine/explain.ts';
 import { EXAMPLES, everythingGivenText, exampleText, soundProject } from '../support/files.ts';
 import { evaluated, rowOf } from '../engine/whole/whole.ts';
 
@@ -22,6 +22,7 @@ describe('the number that the command ends with', () => {
     ['undersized-shed', 1, 'a check fails'],
     ['firewood-shed', 3, 'something is not given'],
     ['lean-to', 3, 'something is outside the method'],
+    ['gable', 3, 'something is not given'],
     ['cut-off', 2, 'the file is cut off'],
     ['not a project', 2, 'the file is no project'],
     ['unknown wood', 2, 'the file contradicts itself'],

@@ -2,5 +2,6 @@
 export const EXAMPLES = [
   { file: 'firewood-shed.shelter.json', words: 'Firewood and tools, a free-standing shed roof' },
   { file: 'lean-to.shelter.json', words: 'Lean-to against a house' },
+  { file: 'gable.shelter.json', words: 'Hay under a gable, on a windy bench' },
   { file: 'undersized-shed.shelter.json', words: 'A shed roof with logs that are too thin' },
 ] as const;
