@@ -7,6 +7,7 @@ import type { Project } from './project/model.ts';
 export function assumptionsOf(project: Project, site: SitePressures, form: RoofForm | null): readonly Message[] {
   return [
     message('assumeFirstOrder'),
+    ...(form === 'pitched' ? [message('assumeNoThrust')] : []),
     message('assumeEffectiveLengths'),
     message('assumeNoDiaphragm'),
     message('assumeNoShelter'),
@@ -15,7 +16,6 @@ export function assumptionsOf(project: Project, site: SitePressures, form: RoofF
     message('assumeBraceModels'),
     message('worstZoneEverywhere'),
     ...(project.supportLines.some((l) => l.kind === 'ledger') ? [message('attachedCanopy')] : []),
-    ...(form === 'pitched' ? [message('assumeNoThrust')] : []),
     ...site.departures,
     ...notRead(project),
     ...project.instead.map((i) =>
