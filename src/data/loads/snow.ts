@@ -41,3 +41,53 @@ export const SNOW_LIMITS = {
   source: 'ASCE7_10',
   seen: 'public copy',
 } as const;
+
+/** Snow that wind carries from one roof to another, or over a ridge. Heights and lengths in feet. */
+export const DRIFT = {
+  /** height: `perFetch` lu^(1/3) (pg + `morePsf`)^(1/4) - `lessFt` */
+  perFetch: 0.43,
+  morePsf: 10,
+  lessFt: 1.5,
+  /** of that height where the wind comes from the lower roof */
+  windwardShare: 0.75,
+  /** width of a drift over its height, and at most over the clear height of the step */
+  widthPerHeight: 4,
+  widthPerClearHeight: 8,
+  /** the standard lets a drift go where the clear height is less than this share of the balanced snow's depth */
+  negligibleShare: 0.2,
+  /** beyond a gap this wide, or this many times the step, nothing drifts from the other roof */
+  gapFt: 20,
+  gapPerStep: 6,
+  source: 'ASCE7_10',
+  seen: 'public copy',
+} as const;
+
+/** A shorter roof than this counts this long, in drifts beside a step (7-05 and 7-10 figure; 7-16 has 20 ft) [ft]. */
+export const LEAST_DRIFT_FETCH = { ft: 25, source: 'ASCE7_10', seen: 'memory' } as const;
+
+/** Snow that slides off a higher roof. */
+export const SLIDING = {
+  /** of the higher roof's flat-roof snow from eave to ridge, on so many feet from its eave */
+  share: 0.4,
+  overFt: 15,
+  /** from slippery roofs steeper than this rise per 12, and from others */
+  slipperyAbovePer12: 0.25,
+  otherAbovePer12: 2,
+  source: 'ASCE7_10',
+  seen: 'public copy',
+} as const;
+
+/** Snow that wind carries over the ridge of a gable. */
+export const UNBALANCED = {
+  leastRisePer12: 0.5,
+  greatestRisePer12: 7,
+  /** roofs up to this from eave to ridge with simple rafters of one section throughout: ground snow on one side alone [ft] */
+  narrowToFt: 20,
+  /** of the balanced snow that stays on the side of the wind */
+  windwardShare: 0.3,
+  /** width of the strip beside the ridge over drift height times the root of the run for a rise of one */
+  widthPerHeight: 8 / 3,
+  leastFetchFt: 20,
+  source: 'ASCE7_10',
+  seen: 'public copy',
+} as const;

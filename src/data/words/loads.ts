@@ -57,6 +57,29 @@ export const LOAD_MESSAGES = {
   caseSnowBalanced: 'Snow, balanced over the whole roof',
   caseSnowLeast: 'Least snow on a low slope',
   caseSnowRain: 'Balanced snow with rain on it',
+  caseSnowDrift: 'Balanced snow with a drift against the step to the higher roof',
+  caseSnowDriftLee: 'Balanced snow with a drift that wind carries over the gap from the higher roof',
+  caseSnowDriftWindward: 'Balanced snow with the end of a drift that wind builds against the higher roof',
+  caseSnowSliding: 'Balanced snow with snow slid off the higher roof',
+  caseSnowUnbalanced: 'Snow carried over the ridge onto the slope that falls toward {toward} y',
+  noHigherRoof: 'No drifted or sliding snow: no higher roof stands beside the shelter.',
+  driftWithoutSnow: 'No drifted snow: ground snow is none.',
+  driftWithoutStep: 'No drifted snow: the building beside is no higher than this roof.',
+  driftBuried: 'No drifted snow: balanced snow fills the step of {stepFt} ft to the higher roof.',
+  driftOverGap:
+    'No drifted snow: none comes over a gap of {gapFt} ft below a step of {stepFt} ft. The limits are {limitFt} ft and six times the step.',
+  upperLengthNotGiven:
+    'How far the higher roof reaches away from the step is not given: the drift that comes off it is not known.',
+  upperWidthNotGiven: 'How far it is from the higher roof’s eave to its ridge is not given: what slides off is not known.',
+  slidesElsewhere: 'No sliding snow: the higher roof does not slope this way.',
+  tooFlatToSlide: 'No sliding snow: the higher roof rises {rise} in 12, and snow slides above {limit} in 12.',
+  slidesIntoGap:
+    'No sliding snow: it falls into the gap of {gapFt} ft below a step of {stepFt} ft. It reaches across less than {limitFt} ft where the gap is less than the step.',
+  unbalancedWithoutRidge: 'No unbalanced snow: a single slope has no ridge that wind could carry it over.',
+  partialFromRidgeToEave:
+    'No partial snow up and down the rafters: members from ridge to eave of a gable need none from {least} in 12 on.',
+  unbalancedBySlope:
+    'No unbalanced snow: the roof rises {rise} in 12; wind carries snow over ridges from {least} to {greatest} in 12.',
   caseSnowAcross: 'Partial snow up and down the rafters ({pattern})',
   caseSnowAlong: 'Partial snow along the beam ({pattern})',
   caseRoofLive: 'Roof live load',

@@ -115,6 +115,7 @@ export function placePurlins(
       label: `purlin ${nameOf(i)}`,
       plane: plane.id,
       upSlopeIn: m.upSlopeIn,
+      tributaryFromIn: from,
       tributaryWidthIn: to - from,
       slopeDeg: plane.slopeDeg,
       fromXIn: plane.fromXIn,

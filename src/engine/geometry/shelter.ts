@@ -232,6 +232,8 @@ export interface PurlinGeometry {
   readonly label: string;
   readonly plane: Id;
   readonly upSlopeIn: number;
+  /** where the strip of slope that it carries begins, from the low edge [in] */
+  readonly tributaryFromIn: number;
   /** on the slope, to half way to its neighbours and to the edges [in] */
   readonly tributaryWidthIn: number;
   readonly slopeDeg: number;

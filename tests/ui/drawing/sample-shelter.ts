@@ -347,6 +347,7 @@ function purlinsOf(
     label: `purlin ${i + 1}`,
     plane: 'plane',
     upSlopeIn: 3 + i * 26,
+    tributaryFromIn: i === 0 ? 0 : 3 + i * 26 - 13,
     tributaryWidthIn: 26,
     slopeDeg,
     fromXIn: fromX - 2,
