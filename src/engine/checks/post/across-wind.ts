@@ -1,6 +1,7 @@
 import { clause } from '../../../data/sources.ts';
 import type { LineResponse } from '../../frame/line-frame.ts';
 import type { PostChain } from '../../frame/read-response.ts';
+import { windOnGoods } from '../../loads/goods.ts';
 import { roundDiameter, soliditySeen, widthSeen, windOnSolid } from '../../loads/solid-wind.ts';
 import type { Combination } from '../../loads/combination.ts';
 import { put, type Note } from '../../note.ts';
@@ -14,9 +15,19 @@ const acrossFactor = (combination: Combination): number =>
     0,
   );
 
+/** Share of the line's length that lies nearer to a post than to its neighbours, ends included. */
+function shareOfLine({ line, frame }: LineCheckContext, post: PostChain['post']): number {
+  const xs = frame.mesh.posts.map((p) => p.post.xIn).sort((a, b) => a - b);
+  const i = xs.indexOf(post.xIn);
+  const from = i > 0 ? (xs[i - 1]! + post.xIn) / 2 : line.fromXIn;
+  const to = i < xs.length - 1 ? (xs[i + 1]! + post.xIn) / 2 : line.toXIn;
+  return (to - from) / (line.toXIn - line.fromXIn);
+}
+
 /**
- * Moment across the line from wind on the post itself, as a beam between foot and seat; zero in combinations without
- * wind across the lines.
+ * Moment across the line from wind on the post itself and on goods that lean on it, as a beam between foot and seat; zero
+ * in combinations without wind across the lines. Goods press on all of its height (safe side), each post by half the way
+ * to its neighbours.
  * @source ASCE7 29.4 (open frame); MECHANICS uniform load on a simple span
  */
 export function acrossMoment(
@@ -26,8 +37,9 @@ export function acrossMoment(
   const { post } = chain;
   const widthIn = widthSeen(post.stick, 'side');
   const psf = windOnSolid(context.site, soliditySeen(context.shelter, 'side'), roundDiameter(post.stick));
-  if (!(psf * widthIn > 0)) return () => 0;
-  const w = (psf * widthIn) / 144;
+  const goodsLb = windOnGoods(context.project, context.shelter, context.site, 'side', context.line.id);
+  const w = (psf * widthIn) / 144 + (goodsLb * shareOfLine(context, post)) / (post.seatZIn - post.footZIn);
+  if (!(w > 0)) return () => 0;
   const from = post.footZIn - post.woodFromZIn;
   const L = post.seatZIn - post.footZIn;
   const factors = new Map<Combination, number>();
@@ -45,11 +57,11 @@ export function acrossMoment(
     const moment = (factor * w * z * (L - z)) / 2;
     note?.({
       symbol: 'My',
-      words: 'moment across the line, from wind on the post itself',
+      words: 'moment across the line, from wind on the post and on goods that lean on it',
       formula: 'f w z (L - z) / 2',
       put: [
         put('f', factor, '1', 'factor of wind in this combination'),
-        put('w', w, 'lb/in', 'wind on the post'),
+        put('w', w, 'lb/in', 'wind on the post, goods included'),
         put('z', z, 'in', 'above the foot'),
         put('L', L, 'in', 'foot to seat'),
       ],
