@@ -1,6 +1,8 @@
 import '../styles/link-body.css';
+import type { Link } from '../../data/rules.ts';
 import { CAUTIONS } from '../../data/words/cord.ts';
 import type { Evaluation } from '../../engine/evaluation.ts';
+import { ShowLoads } from '../loads/show-loads.tsx';
 import { useWorkbench } from '../state/use-workbench.ts';
 import { whatComesDown } from './comes-down.ts';
 import { Gives } from './gives.tsx';
@@ -17,6 +19,9 @@ export interface LinkBodyProps {
   readonly onLeave: () => void;
 }
 
+/** Links on which the loads of the roof act as they are drawn. */
+const ROOF_LINKS: ReadonlySet<Link> = new Set<Link>(['site', 'sheet', 'purlin', 'rafter', 'swayAlong', 'swayAcross']);
+
 /** What an open link shows: what comes down on it, what it is made of, every check of it. */
 export function LinkBody({ id, link, evaluation, names, onLeave }: LinkBodyProps) {
   const system = useWorkbench((state) => state.system);
@@ -31,6 +36,11 @@ export function LinkBody({ id, link, evaluation, names, onLeave }: LinkBodyProps
             <p key={sentence}>{sentence}</p>
           ))}
         </>
+      )}
+      {ROOF_LINKS.has(link.link) && (
+        <p>
+          <ShowLoads wish={{ by: 'link', link: link.link }} words="see these loads on the roof" />
+        </p>
       )}
       <h3>What this piece is</h3>
       <Piece link={link} evaluation={evaluation} names={names} />

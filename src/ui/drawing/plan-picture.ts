@@ -1,7 +1,7 @@
 import { ridgeOf } from '../../engine/geometry/ridge.ts';
 import type { LineGeometry, Shelter } from '../../engine/geometry/shelter.ts';
 import { drawString, type Stretch } from './dimension.ts';
-import type { PictureOptions } from './picture-options.ts';
+import { finishWith, type PictureOptions } from './picture-options.ts';
 import { hatchStrokes } from './outline.ts';
 import { extentOf, fitView } from './paper.ts';
 import { drawScaleBar } from './scale-bar.ts';
@@ -28,10 +28,17 @@ export function planPicture(shelter: Shelter, options: PlanOptions): Picture {
       { right: l.toXIn, up: -l.yIn },
     ]),
   ]);
-  const view = fitView(extent, paper, { left: size * 2, right: size * 3.6, top: size * 0.8, bottom: size * 6.4 });
+  const { laidOver } = options;
+  const view = fitView(extent, paper, {
+    left: size * (2 + (laidOver?.left ?? 0)),
+    right: size * (3.6 + (laidOver?.right ?? 0)),
+    top: size * Math.max(0.8, laidOver?.above ?? 0),
+    bottom: size * 6.4,
+  });
   const sketch = beginSketch(view);
   for (const line of shelter.lines) if (line.kind === 'ledger') drawWall(sketch, shelter, line);
-  drawRafters(sketch, shelter, options.selectedMemberId ?? null);
+  if (laidOver) laidOver.draw(sketch);
+  else drawRafters(sketch, shelter, options.selectedMemberId ?? null);
   drawTies(sketch, shelter);
   for (const beam of shelter.beams) {
     const y = shelter.lines.find((l) => l.id === beam.line)?.yIn ?? 0;
@@ -51,7 +58,7 @@ export function planPicture(shelter: Shelter, options: PlanOptions): Picture {
   drawStrings(sketch, shelter, showLength);
   drawScaleBar(sketch, options.units, { x: view.at(extent.left, 0).x, y: view.height - size * 1.8 });
   nameDripLine(sketch, shelter);
-  return sketch.finish(PLAN_TITLE, planDescription(shelter, showLength));
+  return finishWith(sketch, PLAN_TITLE, planDescription(shelter, showLength), laidOver);
 }
 
 /** Edges of the covering; where two slopes meet on a ridge there is none, but a line with its name. */

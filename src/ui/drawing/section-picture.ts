@@ -1,7 +1,7 @@
 import { ridgeOf } from '../../engine/geometry/ridge.ts';
 import type { LineGeometry, Shelter } from '../../engine/geometry/shelter.ts';
 import { drawDimension, drawString, type Stretch } from './dimension.ts';
-import type { PictureOptions } from './picture-options.ts';
+import { finishWith, type PictureOptions } from './picture-options.ts';
 import { drawGround, drawPost, nameCentres, reachOfPost } from './ground.ts';
 import { extentOf, fitView, type Extent } from './paper.ts';
 import { coverZAt } from './roof-shape.ts';
@@ -29,10 +29,11 @@ export interface SectionOptions extends PictureOptions {
 export function sectionPicture(shelter: Shelter, options: SectionOptions): Picture {
   const { paper } = options;
   const size = paper.textSize;
+  const { laidOver } = options;
   const view = fitView(sectionExtent(shelter, options), paper, {
-    left: size * 1.2,
-    right: ridgeOf(shelter.planes) ? size * 2.6 : size * 1.2,
-    top: options.snow ? size * 5.2 : size * 2.6,
+    left: size * (1.2 + (laidOver?.left ?? 0)),
+    right: size * ((ridgeOf(shelter.planes) ? 2.6 : 1.2) + (laidOver?.right ?? 0)),
+    top: size * Math.max(options.snow ? 5.2 : 2.6, laidOver?.above ?? 0),
     bottom: size * 4,
   });
   const sketch = beginSketch(view);
@@ -61,6 +62,7 @@ export function sectionPicture(shelter: Shelter, options: SectionOptions): Pictu
   }
   drawRoof(sketch, shelter, (id) => inkOf(id, 'ink-thin'));
   if (options.snow) drawSnow(sketch, shelter, options.snow);
+  laidOver?.draw(sketch);
 
   for (const post of posts) {
     const label = lines.find((l) => l.id === post.line)?.label ?? post.label;
@@ -69,7 +71,7 @@ export function sectionPicture(shelter: Shelter, options: SectionOptions): Pictu
   drawAcrossString(sketch, shelter, options);
   drawRidgeHeight(sketch, shelter, options);
   namePitches(sketch, shelter);
-  return sketch.finish(SECTION_TITLE, sectionDescription(shelter, options.showLength));
+  return finishWith(sketch, SECTION_TITLE, sectionDescription(shelter, options.showLength), laidOver);
 }
 
 /** A wall's face, and on which side of it the building stands: away from the middle of the roof. */

@@ -16,7 +16,7 @@ export interface Stroke {
 export interface PlacedText {
   readonly key: string;
   readonly text: string;
-  readonly kind: 'name' | 'note' | 'length';
+  readonly kind: 'name' | 'note' | 'length' | 'load';
   readonly box: Box;
   readonly leader: Segment | null;
   readonly rotated: boolean;
@@ -56,6 +56,8 @@ export interface TextWish {
 interface DrawOptions {
   readonly covers?: boolean;
   readonly memberId?: string;
+  /** quiet enough that a label may lie on it, on a strip of bare paper */
+  readonly givesWay?: boolean;
 }
 
 export interface Sketch {
@@ -63,7 +65,7 @@ export interface Sketch {
   readonly line: (points: readonly Point[], ink: Ink, options?: DrawOptions) => void;
   readonly outline: (points: readonly Point[], ink: Ink, options?: DrawOptions) => void;
   readonly circle: (centre: Point, radius: number, ink: Ink, options?: DrawOptions) => void;
-  readonly hatch: (strokes: readonly Segment[]) => void;
+  readonly hatch: (strokes: readonly Segment[], options?: DrawOptions) => void;
   readonly text: (wish: TextWish) => void;
   readonly finish: (title: string, description: string) => Picture;
 }
@@ -81,7 +83,7 @@ export function beginSketch(view: View): Sketch {
 
   const add = (d: string, ink: Ink, kept: readonly Segment[], options: DrawOptions = {}): void => {
     strokes.push({ d, ink, covers: options.covers ?? false });
-    segments.push(...kept);
+    if (!options.givesWay) segments.push(...kept);
     if (options.memberId !== undefined) targets.push({ memberId: options.memberId, d });
   };
   return {
@@ -90,7 +92,7 @@ export function beginSketch(view: View): Sketch {
     outline: (points, ink, options) => add(pathOf(points, true), ink, segmentsOf(points, true), options),
     circle: (centre, radius, ink, options) =>
       add(circlePath(centre, radius), ink, segmentsOf(circlePoints(centre, radius), true), options),
-    hatch: (lines) => add(lines.map((l) => pathOf(l)).join(''), 'hatch', lines),
+    hatch: (lines, options) => add(lines.map((l) => pathOf(l)).join(''), 'hatch', lines, options),
     text: (wish) => wishes.push(wish),
     finish: (title, description) => {
       const placed = placeLabels(

@@ -1,11 +1,16 @@
 import type { Evaluation } from '../../engine/evaluation.ts';
 import type { Shelter } from '../../engine/geometry/shelter.ts';
 import type { Project } from '../../engine/project/model.ts';
+import { late } from '../late.tsx';
+import { useLoadsView, type LoadWish } from '../loads/loads-view.ts';
+import { ShowLoads } from '../loads/show-loads.tsx';
 import { look, useFrameView } from './frame-view.ts';
 import { HatchChoice } from './hatch.tsx';
 import { useIsPhone, useWidth } from './paper-size.ts';
 import { Picture, type PictureProps, type Size } from './sheet-picture.tsx';
 import { LineChooser, useChosenLine, VIEWS, ViewTabs } from './view-choosers.tsx';
+
+const LoadsSheet = late(async () => (await import('../loads/loads-sheet.tsx')).LoadsSheet);
 
 interface SheetProps {
   readonly project: Project;
@@ -22,6 +27,14 @@ export function DrawingSheet({ project, evaluation, stale }: SheetProps) {
   const line = useChosenLine(shelter);
   const small = VIEWS.filter(({ view }) => view !== large);
   const common = { project, evaluation, line };
+  const carriesLoads = useLoadsView(({ wish }) => wish !== null);
+  if (carriesLoads) {
+    return (
+      <section className="drawing-sheet" aria-label="Drawing" ref={ref}>
+        {width > 0 && <LoadsSheet project={project} evaluation={evaluation} width={width} stale={stale} />}
+      </section>
+    );
+  }
   if (isPhone) {
     return (
       <section className="drawing-sheet" aria-label="Drawing" ref={ref}>
@@ -64,6 +77,9 @@ function sizesOf(width: number, shelter: Shelter): { beside: boolean; large: Siz
   };
 }
 
+/** What section and plan show first. */
+const BALANCED_SNOW: LoadWish = { by: 'case', id: 'snow', forLine: null };
+
 interface FigureProps extends PictureProps {
   readonly stale: boolean;
 }
@@ -83,6 +99,7 @@ function Figure({ view, project, evaluation, line, size, isLarge, stale }: Figur
           </button>
         )}
         {view === 'front' && <LineChooser shelter={shelter} chosen={line} />}
+        {view !== 'front' && <ShowLoads wish={BALANCED_SNOW} words="loads" />}
         {isLarge && stale && <span className="stale">from your last valid entry</span>}
       </figcaption>
       {size.width > 0 && (

@@ -1,0 +1,23 @@
+import { useStore } from 'zustand';
+import { createStore } from 'zustand/vanilla';
+import type { Link } from '../../data/rules.ts';
+
+/** What a person wants to see: one case by its id, or what acts on a link of the load path. */
+export type LoadWish =
+  | { readonly by: 'case'; readonly id: string; readonly forLine: string | null }
+  | { readonly by: 'link'; readonly link: Link };
+
+/** Which loads the section and the plan carry; none where nothing is wished. Not part of the project. */
+interface LoadsView {
+  readonly wish: LoadWish | null;
+  /** key of the check whose governing combination is told */
+  readonly checkKey: string | null;
+}
+
+const NOTHING: LoadsView = { wish: null, checkKey: null };
+const view = createStore<LoadsView>(() => NOTHING);
+
+export const useLoadsView = <T>(select: (state: LoadsView) => T): T => useStore(view, select);
+export const lookAtLoads = (wish: LoadWish, checkKey?: string | null): void =>
+  view.setState(checkKey === undefined ? { wish } : { wish, checkKey });
+export const leaveLoads = (): void => view.setState(NOTHING);
