@@ -2,7 +2,6 @@ import type { Check, Status } from './check.ts';
 import type { Shelter } from './geometry/shelter.ts';
 import type { Fault, Message } from './message.ts';
 import type { DesignValues } from './material/values.ts';
-import type { Step } from './note.ts';
 import type { Unit } from './units.ts';
 
 /** What `evaluate` answers. Total: a sound project gives figures, an impossible one gives faults with their paths. */
@@ -39,21 +38,23 @@ export interface CheckRow extends Check {
   readonly spareLb: number | null;
 }
 
+export type ReportedValues = Omit<DesignValues, 'steps'>;
+
 export interface LogReport {
   readonly logId: string;
   readonly memberIds: readonly string[];
-  readonly values: DesignValues | null;
+  /** `explainValues` tells how they came about */
+  readonly values: ReportedValues | null;
   readonly reason: Message | null;
   /** what the strength ratio is held back by */
   readonly heldBackBy: Message | null;
 }
 
-/** One number of the site with the steps that made it; null where a value it needs is not given. */
+/** One number of the site; null where a value it needs is not given. `explainPressures` tells how it came about. */
 export interface PressureReport {
   readonly name: string;
   readonly value: number | null;
   readonly unit: Unit;
-  readonly steps: readonly Step[];
 }
 
 export interface CombinationReport {

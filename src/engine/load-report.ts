@@ -5,8 +5,10 @@ import { LEAST_DRAINING_RISE, mayPond } from './loads/site/ponding.ts';
 import type { SitePressures } from './loads/site/site-pressures.ts';
 import type { Shelter } from './geometry/shelter.ts';
 import { message } from './message.ts';
-import { stepsOf } from './note.ts';
+import { stepsOf, type Step } from './note.ts';
 import type { Project } from './project/model.ts';
+
+const EARTHQUAKE_PUSH = 'earthquakePush';
 
 /** What the site puts on the roof, every case that reaches a line and every combination, each once. */
 export function loadReport(
@@ -15,25 +17,14 @@ export function loadReport(
   site: SitePressures,
   lines: readonly LineParts[],
 ): LoadReport {
-  const earthquake = stepsOf((note) =>
-    earthquakeOf(project.site, highestFt(shelter), site.figures.balancedSnow.value, note),
-  );
-  const noEarthquake = whyNoEarthquake(project.site, earthquake.value);
+  const earthquake = earthquakeOf(project.site, highestFt(shelter), site.figures.balancedSnow.value);
+  const noEarthquake = whyNoEarthquake(project.site, earthquake);
   const cases = new Map(lines.flatMap((l) => l.cases.map((c) => [c.id, c] as const)));
   const combinations = new Map(lines.flatMap((l) => l.combinations.map((c) => [c.id, c] as const)));
   return {
     pressures: [
-      ...Object.entries(site.figures).map(([name, f]) => ({ name, value: f.value, unit: f.unit, steps: f.steps })),
-      ...(earthquake.value
-        ? [
-            {
-              name: 'earthquakePush',
-              value: earthquake.value.pushShare,
-              unit: '1' as const,
-              steps: earthquake.steps,
-            },
-          ]
-        : []),
+      ...Object.entries(site.figures).map(([name, { value, unit }]) => ({ name, value, unit })),
+      ...(earthquake ? [{ name: EARTHQUAKE_PUSH, value: earthquake.pushShare, unit: '1' as const }] : []),
     ],
     gustFactor: site.gustFactor,
     flows: site.flows,
@@ -51,3 +42,15 @@ export function loadReport(
     ],
   };
 }
+
+/** How each number of the report came about, by its name; empty where it stands as it was given. */
+export const pressureSteps = (
+  project: Project,
+  shelter: Shelter,
+  site: SitePressures,
+): Readonly<Record<string, readonly Step[]>> => ({
+  ...Object.fromEntries(Object.entries(site.figures).map(([name, figure]) => [name, figure.steps()])),
+  [EARTHQUAKE_PUSH]: stepsOf((note) =>
+    earthquakeOf(project.site, highestFt(shelter), site.figures.balancedSnow.value, note),
+  ).steps,
+});

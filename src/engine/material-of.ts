@@ -10,6 +10,8 @@ import type { Project } from './project/model.ts';
 /** Design values of every member, worked out once per log and per kind of sawn stick. */
 export interface Materials {
   readonly of: (memberId: string) => MaterialAnswer;
+  /** undefined for a log that no member is of */
+  readonly ofLog: (logId: string) => MaterialAnswer | undefined;
   readonly reports: readonly LogReport[];
 }
 
@@ -40,10 +42,11 @@ export function materialsOf(project: Project, shelter: Shelter): Materials {
   }
   return {
     of: (memberId) => byMember.get(memberId) ?? notGivenYet({ id: memberId, stick: null }),
+    ofLog: (logId) => byStock.get(logKey(logId)),
     reports: project.logs
       .filter((l) => users.has(l.id))
       .map((log) => {
-        const answer = byStock.get(`log:${log.id}`)!;
+        const answer = byStock.get(logKey(log.id))!;
         const ratio = strengthRatio(log);
         const wood = project.woods.find((w) => w.id === log.woodId);
         return {
@@ -63,9 +66,11 @@ const notGivenYet = (member: WithStick): MaterialAnswer => ({
   reason: message('memberNotGiven', { member: member.label ?? member.id }),
 });
 
+const logKey = (logId: string): string => `log:${logId}`;
+
 function stockKey(stick: Stick | null): string {
   if (!stick) return '';
-  if (stick.kind === 'round') return `log:${stick.logId}`;
+  if (stick.kind === 'round') return logKey(stick.logId);
   return JSON.stringify(stick);
 }
 

@@ -1,6 +1,7 @@
 import { parseArgs } from 'node:util';
 import { say } from '../data/words/say.ts';
-import { evaluate, explain } from '../engine/evaluate.ts';
+import { evaluate } from '../engine/evaluate.ts';
+import { explain } from '../engine/explain.ts';
 import type { Evaluation } from '../engine/evaluation.ts';
 import type { Fault } from '../engine/message.ts';
 import type { Project } from '../engine/project/model.ts';

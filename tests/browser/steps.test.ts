@@ -1,7 +1,7 @@
 import type { Page } from 'playwright';
 import { afterAll, describe, expect, it } from 'vitest';
 import { SOURCES } from '../../src/data/sources.ts';
-import { explain } from '../../src/engine/evaluate.ts';
+import { explain } from '../../src/engine/explain.ts';
 import type { Step } from '../../src/engine/note.ts';
 import { closeBrowser } from './support/browser.ts';
 import { openLink, rowsOfOpenLink } from './support/cord.ts';

@@ -49,7 +49,7 @@ export function componentWind(
     const answer = pressures(flow);
     if (!answer.ok) return { ok: false, status: 'outside', reason: answer.reason };
     const steps = (): readonly Step[] => [
-      ...site.figures.velocityPressure.steps,
+      ...site.figures.velocityPressure.steps(),
       ...stepsOf((note) => pressures(flow, note)).steps,
     ];
     cases.push(

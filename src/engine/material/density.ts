@@ -52,9 +52,12 @@ function moistureSteps(row: GreenMoisture, isThin: boolean): readonly Step[] {
 
 /** Both weights of a species: heavy at the moisture given (never more than the wood can hold), light at 12 %. */
 export function weightAt(species: ClearWoodSpecies, moisture: Step): WoodWeight {
-  const heavy = stepsOf((note) => heavyWeight(species, moisture, note));
-  const light = stepsOf((note) => lightWeight(species, note));
-  return { heavyPcf: heavy.value, heavySteps: heavy.steps, lightPcf: light.value, lightSteps: light.steps };
+  return {
+    heavyPcf: heavyWeight(species, moisture),
+    heavySteps: () => stepsOf((note) => heavyWeight(species, moisture, note)).steps,
+    lightPcf: lightWeight(species),
+    lightSteps: () => stepsOf((note) => lightWeight(species, note)).steps,
+  };
 }
 
 const gravityStep = (species: ClearWoodSpecies): Step =>

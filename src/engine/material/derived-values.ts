@@ -13,14 +13,14 @@ import { put, stepsOf, type Note, type Step } from '../note.ts';
 import { psi, quantity, type Psi } from '../units.ts';
 import { cited, givenStep } from './citation.ts';
 import { crushingStressOf, exclusionLimit, meanStiffness } from './green-strength.ts';
-import type { DesignValues } from './values.ts';
+import type { DesignValues, ValueSymbol } from './values.ts';
 
 /** Strength ratios of one stick with the steps that led to them. */
 export interface Ratios {
   readonly bending: number;
   readonly compression: number;
-  readonly bendingSteps: readonly Step[];
-  readonly compressionSteps: readonly Step[];
+  readonly bendingSteps: () => readonly Step[];
+  readonly compressionSteps: () => readonly Step[];
 }
 
 const DIVISOR_CLAUSE = cited(DIVISORS.source, DIVISORS.where, DIVISORS.seen);
@@ -39,35 +39,32 @@ export function derivedValues(
   sizeFactor: (note?: Note) => number,
   cautions: readonly Message[],
 ): DesignValues {
-  const Fb = stepsOf((note) => allowableBending(species, ratios, sizeFactor, note));
-  const Fv = stepsOf((note) => allowableShear(species, note));
-  const Fcp = stepsOf((note) => allowableAcross(species, note));
-  const Fc = stepsOf((note) => allowableCompression(species, ratios, note));
-  const Ft = stepsOf((note) => allowableTension(Fb.value, Fb.steps, note));
-  const E = stepsOf((note) => stiffness(species, ratios.bending, note));
-  const Emin = stepsOf((note) => stabilityStiffness(E.value, E.steps, note));
+  const Fb = allowableBending(species, ratios, sizeFactor);
+  const E = stiffness(species, ratios.bending);
+  const steps = (of: ValueSymbol): readonly Step[] => stepsOf(made[of]).steps;
+  const made: Readonly<Record<ValueSymbol, (note?: Note) => Psi>> = {
+    Fb: (note) => allowableBending(species, ratios, sizeFactor, note),
+    Fv: (note) => allowableShear(species, note),
+    Fcp: (note) => allowableAcross(species, note),
+    Fc: (note) => allowableCompression(species, ratios, note),
+    Ft: (note) => allowableTension(Fb, () => steps('Fb'), note),
+    E: (note) => stiffness(species, ratios.bending, note),
+    Emin: (note) => stabilityStiffness(E, () => steps('E'), note),
+  };
   return {
     basis,
-    FbPsi: Fb.value,
-    FvPsi: Fv.value,
-    FcPerpPsi: Fcp.value,
-    FcPsi: Fc.value,
-    FtPsi: Ft.value,
-    EPsi: E.value,
-    EminPsi: Emin.value,
+    FbPsi: Fb,
+    FvPsi: made.Fv(),
+    FcPerpPsi: made.Fcp(),
+    FcPsi: made.Fc(),
+    FtPsi: made.Ft(),
+    EPsi: E,
+    EminPsi: made.Emin(),
     cForColumns: 0.8,
     specificGravity: species.green.specificGravity,
     strengthRatioBending: ratios.bending,
     strengthRatioCompression: ratios.compression,
-    steps: {
-      Fb: Fb.steps,
-      Fv: Fv.steps,
-      Fcp: Fcp.steps,
-      Fc: Fc.steps,
-      Ft: Ft.steps,
-      E: E.steps,
-      Emin: Emin.steps,
-    },
+    steps,
     cautions,
   };
 }
@@ -79,7 +76,7 @@ function allowableBending(
   note?: Note,
 ): Psi {
   const limit = exclusionLimit(species, 'bending', note);
-  for (const step of ratios.bendingSteps) note?.(step);
+  if (note) for (const step of ratios.bendingSteps()) note(step);
   const size = sizeFactor(note);
   const divisor = DIVISORS[species.kind].bending;
   const Fb = (limit * ratios.bending * size) / divisor;
@@ -108,7 +105,7 @@ function allowableShear(species: ClearWoodSpecies, note?: Note): Psi {
 
 function allowableCompression(species: ClearWoodSpecies, ratios: Ratios, note?: Note): Psi {
   const limit = exclusionLimit(species, 'compressionAlong', note);
-  for (const step of ratios.compressionSteps) note?.(step);
+  if (note) for (const step of ratios.compressionSteps()) note(step);
   const divisor = DIVISORS[species.kind].compression;
   return divided('Fc', 'allowable compression along the grain', limit, 'SR_c', ratios.compression, divisor, note);
 }
@@ -150,13 +147,13 @@ function allowableAcross(species: ClearWoodSpecies, note?: Note): Psi {
 }
 
 /** Fb holds strength ratio and size already: no second one. */
-function allowableTension(Fb: Psi, from: readonly Step[], note?: Note): Psi {
+function allowableTension(Fb: Psi, from: () => readonly Step[], note?: Note): Psi {
   const Ft = TENSION_SHARE * Fb;
   note?.({
     symbol: 'Ft',
     words: 'allowable tension along the grain',
     formula: `${TENSION_SHARE} × Fb`,
-    put: [put('Fb', Fb, 'psi', 'allowable bending stress', from)],
+    put: [put('Fb', Fb, 'psi', 'allowable bending stress', from())],
     result: quantity(Ft, 'psi'),
     clause: remembered('D245', 'tension from bending'),
   });
@@ -186,13 +183,13 @@ function stiffness(species: ClearWoodSpecies, bendingRatio: number, note?: Note)
  * @departs the tables round to the nearest 10,000: down is the safe side, up to 10,000 psi lower
  * @source NDS (2018) Appendix D with a coefficient of variation of 0.25
  */
-export function stabilityStiffness(E: Psi, from: readonly Step[], note?: Note): Psi {
+export function stabilityStiffness(E: Psi, from: () => readonly Step[], note?: Note): Psi {
   const Emin = Math.floor((STABILITY_SHARE * E) / 10_000) * 10_000;
   note?.({
     symbol: 'Emin',
     words: 'stiffness for buckling, rounded down to 10,000 psi',
     formula: `floor(${STABILITY_SHARE} × E / 10000) × 10000`,
-    put: [put('E', E, 'psi', 'stiffness', from)],
+    put: [put('E', E, 'psi', 'stiffness', from())],
     result: quantity(Emin, 'psi'),
     clause: remembered('NDS', 'Appendix D'),
   });

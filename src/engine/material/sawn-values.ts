@@ -105,41 +105,18 @@ function valuesOf(row: LumberRow, group: LumberGroup, size: LumberSize, use: 'we
     specificGravity: group.specificGravity,
     strengthRatioBending: null,
     strengthRatioCompression: null,
-    steps: {
-      Fb: Fb.steps,
-      Fv: Fv.steps,
-      Fcp: Fcp.steps,
-      Fc: Fc.steps,
-      Ft: Ft.steps,
-      E: E.steps,
-      Emin: Emin.steps,
-    },
+    steps: (of) => ({ Fb, Fv, Fcp, Fc, Ft, E, Emin })[of].steps,
     cautions: [],
   };
 }
 
 const LOWEST_CLAUSE = clause('OWN', 'home-sawn: stated lowest strength ratio');
+const HOME_SAWN_WORDS = 'strength ratio, home-sawn without a grade';
 const HOME_SAWN: Ratios = {
   ...LOWEST_RATIOS,
-  bendingSteps: [
-    givenStep(
-      'SR_b',
-      'strength ratio, home-sawn without a grade',
-      LOWEST_RATIOS.bending,
-      '1',
-      LOWEST_CLAUSE,
-      'stated value',
-    ),
-  ],
-  compressionSteps: [
-    givenStep(
-      'SR_c',
-      'strength ratio, home-sawn without a grade',
-      LOWEST_RATIOS.compression,
-      '1',
-      LOWEST_CLAUSE,
-      'stated value',
-    ),
+  bendingSteps: () => [givenStep('SR_b', HOME_SAWN_WORDS, LOWEST_RATIOS.bending, '1', LOWEST_CLAUSE, 'stated value')],
+  compressionSteps: () => [
+    givenStep('SR_c', HOME_SAWN_WORDS, LOWEST_RATIOS.compression, '1', LOWEST_CLAUSE, 'stated value'),
   ],
 };
 

@@ -20,8 +20,8 @@ export type StrengthRatioAnswer =
 interface Limit {
   readonly bending: number;
   readonly compression: number;
-  readonly bendingSteps: readonly Step[];
-  readonly compressionSteps: readonly Step[];
+  readonly bendingSteps: () => readonly Step[];
+  readonly compressionSteps: () => readonly Step[];
   readonly says: Message;
 }
 type LimitAnswer = { readonly ok: true; readonly limit: Limit } | { readonly ok: false; readonly reason: Message };
@@ -60,8 +60,8 @@ export function strengthRatio(log: Log): StrengthRatioAnswer {
     ratios: {
       bending,
       compression,
-      bendingSteps: leastOf(limits, 'bending', bending),
-      compressionSteps: leastOf(limits, 'compression', compression),
+      bendingSteps: () => leastOf(limits, 'bending', bending),
+      compressionSteps: () => leastOf(limits, 'compression', compression),
     },
   };
 }
@@ -117,8 +117,8 @@ function limitFrom(
   return {
     bending,
     compression,
-    bendingSteps: [givenStep(symbol, `${words} (bending)`, bending, '1', where)],
-    compressionSteps: [givenStep(symbol, `${words} (compression)`, compression, '1', where)],
+    bendingSteps: () => [givenStep(symbol, `${words} (bending)`, bending, '1', where)],
+    compressionSteps: () => [givenStep(symbol, `${words} (compression)`, compression, '1', where)],
     says,
   };
 }
@@ -166,15 +166,15 @@ function knotLimit(log: Log): LimitAnswer {
 
 function worstOf(
   groups: readonly (readonly number[])[],
-  ratioOf: (group: readonly number[], note: Note) => number,
-): { readonly value: number; readonly steps: readonly Step[] } {
+  ratioOf: (group: readonly number[], note?: Note) => number,
+): { readonly value: number; readonly steps: () => readonly Step[] } {
   return groups
-    .map((group) => stepsOf((note) => ratioOf(group, note)))
+    .map((group) => ({ value: ratioOf(group), steps: () => stepsOf((note) => ratioOf(group, note)).steps }))
     .reduce((worst, next) => (next.value < worst.value ? next : worst));
 }
 
 function leastOf(limits: readonly Limit[], kind: 'bending' | 'compression', least: number): readonly Step[] {
-  const from = limits.map((limit) => (kind === 'bending' ? limit.bendingSteps : limit.compressionSteps));
+  const from = limits.map((limit) => (kind === 'bending' ? limit.bendingSteps() : limit.compressionSteps()));
   const puts = limits.map((limit, i) => {
     const last = from[i]!.at(-1)!;
     return put(last.symbol, limit[kind], '1', last.words);

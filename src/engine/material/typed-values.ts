@@ -46,15 +46,7 @@ export function typedValues(wood: Wood, basis: TypedBasis): DesignValues {
     specificGravity: gravity.value,
     strengthRatioBending: null,
     strengthRatioCompression: null,
-    steps: {
-      Fb: Fb.steps,
-      Fv: Fv.steps,
-      Fcp: Fcp.steps,
-      Fc: Fc.steps,
-      Ft: Ft.steps,
-      E: E.steps,
-      Emin: Emin.steps,
-    },
+    steps: (of) => ({ Fb, Fv, Fcp, Fc, Ft, E, Emin })[of].steps,
     cautions: gravity.cautions,
   };
 }

@@ -4,6 +4,9 @@ import type { Step } from '../note.ts';
 /** How far design values can be trusted, in the three phrases the sheet knows. */
 export type ValuesBasis = 'derived' | 'poles' | 'typed' | 'graded' | 'homeSawn';
 
+/** Values by the symbols under which their steps are asked for. */
+export type ValueSymbol = 'Fb' | 'Fv' | 'Fcp' | 'Fc' | 'Ft' | 'E' | 'Emin';
+
 /**
  * Reference design values of one stick [psi], before duration, stability and section factors; wet service where it
  * applies is already in (its steps say so). `cForColumns` is c of the column-stability factor.
@@ -23,8 +26,8 @@ export interface DesignValues {
   /** strength ratio in bending and compression used, null where it does not apply */
   readonly strengthRatioBending: number | null;
   readonly strengthRatioCompression: number | null;
-  /** how each value came about, by its symbol: Fb, Fv, Fcp, Fc, Ft, E, Emin */
-  readonly steps: Readonly<Record<'Fb' | 'Fv' | 'Fcp' | 'Fc' | 'Ft' | 'E' | 'Emin', readonly Step[]>>;
+  /** how a value came about, told anew whenever it is asked */
+  readonly steps: (of: ValueSymbol) => readonly Step[];
   /** cautions that go on screen and sheet */
   readonly cautions: readonly Message[];
 }
@@ -37,8 +40,8 @@ export type MaterialAnswer =
 export interface WoodWeight {
   readonly heavyPcf: number;
   readonly lightPcf: number;
-  readonly heavySteps: readonly Step[];
-  readonly lightSteps: readonly Step[];
+  readonly heavySteps: () => readonly Step[];
+  readonly lightSteps: () => readonly Step[];
 }
 export type WeightAnswer =
   { readonly ok: true; readonly weight: WoodWeight } | { readonly ok: false; readonly reason: Message };

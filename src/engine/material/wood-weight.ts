@@ -31,8 +31,8 @@ function typedWeight(heavyPcf: number, lightPcf: number): WeightAnswer {
     weight: {
       heavyPcf,
       lightPcf,
-      heavySteps: [givenStep('w_heavy', 'weight for gravity', heavyPcf, 'pcf', where, 'as typed')],
-      lightSteps: [givenStep('w_light', 'weight for uplift', lightPcf, 'pcf', where, 'as typed')],
+      heavySteps: () => [givenStep('w_heavy', 'weight for gravity', heavyPcf, 'pcf', where, 'as typed')],
+      lightSteps: () => [givenStep('w_light', 'weight for uplift', lightPcf, 'pcf', where, 'as typed')],
     },
   };
 }

@@ -3,7 +3,7 @@ import { RULES } from '../../data/rules.ts';
 import { STATUS_WORDS } from '../../data/words/status.ts';
 import { say } from '../../data/words/say.ts';
 import type { CheckRow } from '../../engine/evaluation.ts';
-import { explain } from '../../engine/evaluate.ts';
+import { explain } from '../../engine/explain.ts';
 import { useOpenProject, useWorkbench } from '../state/use-workbench.ts';
 import type { Quantity } from '../../engine/units.ts';
 import { showLength } from '../units/show-length.ts';

@@ -1,12 +1,13 @@
-import { useState } from 'react';
+import { useDeferredValue, useMemo, useState } from 'react';
 import { say } from '../../data/words/say.ts';
-import type { DesignValues } from '../../engine/material/values.ts';
+import type { ReportedValues } from '../../engine/evaluation.ts';
+import { explainValues } from '../../engine/explain.ts';
 import { setAt } from '../../engine/project/edits/set-at.ts';
 import type { Log, WoodBasis } from '../../engine/project/model.ts';
 import { YoursChoice } from '../fields/choice.tsx';
 import { CommandChoice } from '../fields/command-choice.tsx';
 import { Yours } from '../fields/yours.tsx';
-import { useWorkbench } from '../state/use-workbench.ts';
+import { useOpenProject, useWorkbench } from '../state/use-workbench.ts';
 import { showQuantity } from '../units/show-quantity.ts';
 import { StepList } from './steps.tsx';
 
@@ -56,7 +57,7 @@ export function WoodSentence({ log, of }: { readonly log: Log; readonly of: stri
       {values && (
         <details>
           <summary>Design values of this wood</summary>
-          <ValueList values={values} of={of} />
+          <ValueList values={values} log={log} of={of} />
           {values.cautions.map((caution) => (
             <p key={caution.code} className="aside">
               {say(caution)}
@@ -69,7 +70,7 @@ export function WoodSentence({ log, of }: { readonly log: Log; readonly of: stri
 }
 
 /** What holds now, to be overwritten with what the stamp or the letter says. */
-const typedLike = (values: DesignValues): WoodBasis => ({
+const typedLike = (values: ReportedValues): WoodBasis => ({
   kind: 'typed',
   by: '',
   date: null,
@@ -102,10 +103,18 @@ function TypedValues({ path, of }: { readonly path: string; readonly of: string 
   );
 }
 
-function ValueList({ values, of }: { readonly values: DesignValues; readonly of: string }) {
+interface ValueListProps {
+  readonly values: ReportedValues;
+  readonly log: Log;
+  readonly of: string;
+}
+
+function ValueList({ values, log, of }: ValueListProps) {
+  const project = useDeferredValue(useOpenProject());
   const system = useWorkbench((state) => state.system);
   const [open, setOpen] = useState<ValueSymbol | null>(null);
   const shown = VALUES.find(({ symbol }) => symbol === open);
+  const steps = useMemo(() => (open ? explainValues(project, log.id)?.(open) : null), [project, log.id, open]);
   return (
     <>
       <p className="figures">
@@ -124,7 +133,7 @@ function ValueList({ values, of }: { readonly values: DesignValues; readonly of:
           </span>
         ))}
       </p>
-      {shown && <StepList steps={values.steps[shown.symbol]} label={`Steps of ${shown.words}, ${of}`} />}
+      {shown && steps && <StepList steps={steps} label={`Steps of ${shown.words}, ${of}`} />}
     </>
   );
 }

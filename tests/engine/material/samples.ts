@@ -1,6 +1,6 @@
 import type { SawnStick } from '../../../src/engine/geometry/shelter.ts';
 import type { Log, Seen, Wood, WoodBasis } from '../../../src/engine/project/model.ts';
-import type { DesignValues, MaterialAnswer } from '../../../src/engine/material/values.ts';
+import type { DesignValues, MaterialAnswer, ValueSymbol } from '../../../src/engine/material/values.ts';
 
 export const aSeen = (changes: Partial<Seen> = {}): Seen => ({
   worstKnotIn: 0.5,
@@ -69,6 +69,14 @@ export const aStick = (changes: Partial<SawnStick> = {}): SawnStick => ({
 export function valuesIn(answer: MaterialAnswer): DesignValues {
   if (!answer.ok) throw new Error(`no values: ${answer.status}, ${answer.reason.code}`);
   return answer.values;
+}
+
+const SYMBOLS: readonly ValueSymbol[] = ['Fb', 'Fv', 'Fcp', 'Fc', 'Ft', 'E', 'Emin'];
+
+/** The values with the steps of each told, so that two answers can be compared whole. */
+export function toldIn(answer: MaterialAnswer) {
+  const values = valuesIn(answer);
+  return { ...values, steps: SYMBOLS.map((symbol) => values.steps(symbol)) };
 }
 
 /** Status and reason of an answer that must have no values. */

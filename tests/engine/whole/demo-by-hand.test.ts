@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { explain } from '../../../src/engine/evaluate.ts';
+import { explain } from '../../../src/engine/explain.ts';
 import { exampleText, soundProject } from '../../support/files.ts';
 import { evaluated, off } from './whole.ts';
 

@@ -1,7 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { RULES } from '../../../src/data/rules.ts';
-import { evaluate, explain } from '../../../src/engine/evaluate.ts';
+import { evaluate } from '../../../src/engine/evaluate.ts';
+import { explain } from '../../../src/engine/explain.ts';
 import type { CheckRow } from '../../../src/engine/evaluation.ts';
 import type { Step } from '../../../src/engine/note.ts';
 import type { Project } from '../../../src/engine/project/model.ts';

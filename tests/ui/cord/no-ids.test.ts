@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { CheckRow, Evaluation } from '../../../src/engine/evaluation.ts';
-import { evaluate, explain } from '../../../src/engine/evaluate.ts';
+import { evaluate } from '../../../src/engine/evaluate.ts';
+import { explain } from '../../../src/engine/explain.ts';
 import type { Message } from '../../../src/engine/message.ts';
 import type { Put, Step } from '../../../src/engine/note.ts';
 import type { Project } from '../../../src/engine/project/model.ts';

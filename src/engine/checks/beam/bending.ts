@@ -57,7 +57,7 @@ export function beamBendingSite(context: LineCheckContext, on: BeamStretch): Che
     },
     capacity: (r, note) => {
       if (note) durationFactor(r.combination.duration, note);
-      for (const step of note ? values.steps.Fb : []) note?.(step);
+      for (const step of note ? values.steps('Fb') : []) note?.(step);
       const CD = r.combination.durationFactor;
       return adjustedBending(values.FbPsi, CD, stability(CD, note).CL, 1, note);
     },

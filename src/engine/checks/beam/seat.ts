@@ -71,7 +71,7 @@ function acrossGrainSite(
     memberId: seat.beamId,
     place: { kind: 'support', name: post.memberId },
     capacity: (_, note) => {
-      for (const step of note ? values!.steps.Fcp : []) note?.(step);
+      for (const step of note ? values!.steps('Fcp') : []) note?.(step);
       return adjustedAcrossGrain(values!.FcPerpPsi, bearingAreaFactor(seat.lengthIn, seat.toBeamEndIn, note), note);
     },
   };
@@ -92,7 +92,7 @@ function endGrainSite(
     memberId: post.memberId,
     place: { kind: 'support', name: seat.beamId },
     capacity: (r, note) => {
-      for (const step of note ? values!.steps.Fc : []) note?.(step);
+      for (const step of note ? values!.steps('Fc') : []) note?.(step);
       return adjustedCompression(values!.FcPsi, r.combination.durationFactor, note);
     },
     reason: (r) =>

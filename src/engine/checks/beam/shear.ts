@@ -67,7 +67,7 @@ export function beamShearSite(context: LineCheckContext, on: BeamStretch): Check
         });
         return limit;
       }
-      for (const step of note ? values.steps.Fv : []) note?.(step);
+      for (const step of note ? values.steps('Fv') : []) note?.(step);
       return adjustedShear(values.FvPsi, r.combination.durationFactor, note);
     },
     worstAt: (r) => worst(r).atIn,

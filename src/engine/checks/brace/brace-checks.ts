@@ -116,7 +116,7 @@ function axialSites(
         return stress('fc', 'compression stress', Math.max(0, r.values[index]!), sizes.areaIn2, note);
       },
       capacity: (r, note) => {
-        for (const step of note ? values.steps.Fc : []) note?.(step);
+        for (const step of note ? values.steps('Fc') : []) note?.(step);
         const star = adjustedCompression(values.FcPsi, r.combination.durationFactor, note);
         if (note) eulerStress(values.EminPsi, length, sizes.sideIn, note);
         return allowableColumnStress(star, columnStabilityFactor(star, FcE, c, note), note);
@@ -144,7 +144,7 @@ function axialSites(
         );
       },
       capacity: (r, note) => {
-        for (const step of note ? values.steps.Ft : []) note?.(step);
+        for (const step of note ? values.steps('Ft') : []) note?.(step);
         const allowable = values.FtPsi * r.combination.durationFactor;
         note?.({
           symbol: "Ft'",

@@ -45,7 +45,7 @@ export function braceCrushingSite(
       return axialStress(Math.max(0, r.values[index]!), least.areaIn2, note);
     },
     capacity: (r, note) => {
-      for (const step of note ? values.steps.Fc : []) note?.(step);
+      for (const step of note ? values.steps('Fc') : []) note?.(step);
       return adjustedCompression(values.FcPsi, r.combination.durationFactor, note);
     },
     worstAt: () => least.atIn,

@@ -158,7 +158,7 @@ function alongSites(
         return forceAlongLog(Math.max(0, push(r)), end.betaDeg, note);
       },
       capacity: (r, note) => {
-        if (note) for (const step of both!.log.steps.Fv) note(step);
+        if (note) for (const step of both!.log.steps('Fv')) note(step);
         const Fv = adjustedShear(both!.log.FvPsi, r.combination.durationFactor, note);
         return shearBeyondShoulder(Fv, width, Math.min(end.beyondIn, LONGEST_SHEAR * end.cut.depthIn), note);
       },

@@ -66,7 +66,7 @@ function woodSites(
         return P / area;
       },
       capacity: (r, note) => {
-        for (const step of note ? values.steps.Fc : []) note?.(step);
+        for (const step of note ? values.steps('Fc') : []) note?.(step);
         return allowableColumn(planes, values, r.combination.durationFactor, note);
       },
       reason: () => worstPlane(planes).length.reason,
@@ -132,7 +132,7 @@ function crushingSite(
       return stress(s, r.values);
     },
     capacity: (r, note) => {
-      for (const step of note ? values.steps.Fc : []) note?.(step);
+      for (const step of note ? values.steps('Fc') : []) note?.(step);
       return adjustedCompression(values.FcPsi, r.combination.durationFactor, note);
     },
     worstAt: (r) => worst(r).atIn,

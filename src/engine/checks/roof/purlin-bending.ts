@@ -50,7 +50,7 @@ export function sawnPurlinBending(
       const CD = r.combination.durationFactor;
       if (note) {
         tellPurlinLoad(loading, r, note);
-        for (const step of values.steps.Fb) note(step);
+        for (const step of values.steps('Fb')) note(step);
         durationFactor(r.combination.duration, note);
       }
       const { CL, FbE } = stability(r, note);
@@ -134,7 +134,7 @@ export function roundPurlinBending(
     },
     capacity: (r, note) => {
       if (note) {
-        for (const step of values.steps.Fb) note(step);
+        for (const step of values.steps('Fb')) note(step);
         durationFactor(r.combination.duration, note);
       }
       return adjustedBending(values.FbPsi, r.combination.durationFactor, 1, 1, note);

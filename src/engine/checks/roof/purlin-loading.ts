@@ -88,7 +88,7 @@ export function purlinLoading(context: RoofCheckContext, purlin: PurlinGeometry)
     ...live.map((c) => ({ id: c.id, isWind: false, psf: c.psf[0]!, load: onLevel(c.psf[0]!), steps: c.steps })),
     ...snow.map((c) => {
       const psf = atEnds(c.pressure(rafter, part).plumbPsf).low;
-      return { id: c.id, isWind: false, psf, load: onLevel(psf), steps: () => site.figures.balancedSnow.steps };
+      return { id: c.id, isWind: false, psf, load: onLevel(psf), steps: site.figures.balancedSnow.steps };
     }),
     ...(wind.ok ? wind.cases : []).map((c) => ({
       id: c.id,

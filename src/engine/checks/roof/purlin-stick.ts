@@ -69,7 +69,7 @@ function shearSite(loading: PurlinLoading, stick: RoundStick | SawnStick, values
     demand: (r, note) => stress(shearForce(loading, r, note), note),
     capacity: (r, note) => {
       if (note) {
-        for (const step of values.steps.Fv) note(step);
+        for (const step of values.steps('Fv')) note(step);
         durationFactor(r.combination.duration, note);
       }
       return adjustedShear(values.FvPsi, r.combination.durationFactor, note);

@@ -83,7 +83,7 @@ export function rafterBendingSite(
   };
   const capacity = (r: RafterResponse, note?: Note): number => {
     if (note) {
-      for (const step of values.steps.Fb) note(step);
+      for (const step of values.steps('Fb')) note(step);
       durationFactor(r.combination.duration, note);
     }
     return bending.allowable(worst(r).edge, r.combination.durationFactor, note);

@@ -100,7 +100,7 @@ export function rafterLoading(context: RoofCheckContext, rafter: RafterGeometry)
       plumb(
         c,
         run.parts.map((p) => c.pressure(rafter, p).plumbPsf),
-        () => site.figures.balancedSnow.steps,
+        site.figures.balancedSnow.steps,
       ),
     ),
     ...(wind.ok ? wind.cases : []).map((c): RafterCase => {

@@ -60,7 +60,7 @@ export function rafterSeatSite(
       const ofRafter = values.FcPerpPsi * bearingAreaFactor(lengthIn, toEndIn);
       const isBearer = bearer.values !== null && bearer.values.FcPerpPsi < ofRafter;
       const weaker = isBearer && bearer.values ? bearer.values : values;
-      for (const step of note ? weaker.steps.Fcp : []) note?.(step);
+      for (const step of note ? weaker.steps('Fcp') : []) note?.(step);
       // where a strip is pieced is not known: no help from the wood beside the bearing is counted for it
       const Cb = isBearer ? 1 : bearingAreaFactor(lengthIn, toEndIn, note);
       return adjustedAcrossGrain(weaker.FcPerpPsi, Cb, note);

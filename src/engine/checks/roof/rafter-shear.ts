@@ -102,7 +102,7 @@ function shearStress(stick: RoundStick | SawnStick, depthIn: number, V: number, 
 
 function allowableShear(values: DesignValues, r: RafterResponse, note?: Note): number {
   if (note) {
-    for (const step of values.steps.Fv) note(step);
+    for (const step of values.steps('Fv')) note(step);
     durationFactor(r.combination.duration, note);
   }
   return adjustedShear(values.FvPsi, r.combination.durationFactor, note);

@@ -53,7 +53,8 @@ export interface WindChoices {
 export interface Figure {
   readonly value: number | null;
   readonly unit: Unit;
-  readonly steps: readonly Step[];
+  /** told anew whenever they are asked */
+  readonly steps: () => readonly Step[];
 }
 
 export type FigureName =
@@ -129,7 +130,7 @@ function windFigures(site: Site, roof: RoofOnSite, choices: WindChoices) {
   const elevationFactor =
     site.ke.value === null
       ? figureOf('1', site.altitudeFt.value, (altitudeFt, note) => groundElevationFactor(altitudeFt, note))
-      : { value: site.ke.value, unit: '1' as const, steps: [] };
+      : { value: site.ke.value, unit: '1' as const, steps: NO_STEPS };
   const kz = exposureFactor.value;
   const ke = elevationFactor.value;
   const isGiven = kz !== null && kzt !== null && ke !== null && mph !== null;
@@ -175,7 +176,7 @@ function snowFigures(site: Site, roof: RoofOnSite) {
       pg !== null && is !== null
         ? figure('psf', (note) => leastLowSlopeSnow({ groundSnowPsf: pg, is, slopeDeg }, note))
         : notYet('psf'),
-    countyLeastSnow: { value: site.leastRoofSnowPsf.value, unit: 'psf' as const, steps: [] },
+    countyLeastSnow: { value: site.leastRoofSnowPsf.value, unit: 'psf' as const, steps: NO_STEPS },
     balancedSnow: balancedSnow(slopedRoof, site.leastRoofSnowPsf.value),
     // From the lower eave to the ridge of a pitched roof is less than the whole depth: the longer length asks for more.
     rainOnSnow: figureOf('psf', pg, (given, note) =>
@@ -193,7 +194,7 @@ function balancedSnow(sloped: Figure, countyPsf: number | null): Figure {
   if (ps === null || countyPsf === null) return sloped;
   const larger = figure('psf', (note) => {
     const balanced = Math.max(ps, countyPsf);
-    note({
+    note?.({
       symbol: 'S',
       words: 'Balanced snow to design for: the county’s least roof snow governs when it is more',
       formula: 'max(ps, S county)',
@@ -261,18 +262,21 @@ function missingValues(site: Site, code: Project['code']): readonly Fault[] {
   return asked.flatMap(([given, words, path]) => (given.value === null ? [{ ...message(words), path }] : []));
 }
 
-function figure(unit: Unit, call: (note: Note) => number): Figure {
-  const { value, steps } = stepsOf(call);
-  return { value, unit, steps };
-}
+const NO_STEPS = (): readonly Step[] => [];
 
-const figureOf = <Value>(unit: Unit, given: Value | null, call: (given: Value, note: Note) => number): Figure =>
+const figure = (unit: Unit, call: (note?: Note) => number): Figure => ({
+  value: call(),
+  unit,
+  steps: () => stepsOf(call).steps,
+});
+
+const figureOf = <Value>(unit: Unit, given: Value | null, call: (given: Value, note?: Note) => number): Figure =>
   given === null ? notYet(unit) : figure(unit, (note) => call(given, note));
 
-const notYet = (unit: Unit): Figure => ({ value: null, unit, steps: [] });
+const notYet = (unit: Unit): Figure => ({ value: null, unit, steps: NO_STEPS });
 
 /** The steps of what went in come first, so that the list can be redone from top to bottom. */
 const after = (inputs: readonly Figure[], made: Figure): Figure => ({
   ...made,
-  steps: [...inputs.flatMap((input) => input.steps), ...made.steps],
+  steps: () => [...inputs.flatMap((input) => input.steps()), ...made.steps()],
 });

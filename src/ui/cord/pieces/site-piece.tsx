@@ -1,6 +1,8 @@
-import { useState } from 'react';
+import { useDeferredValue, useMemo, useState } from 'react';
 import { EXPOSURE_WORDS, FIGURE_WORDS, GIVER_WORDS, RISK_WORDS, SITE_VALUES } from '../../../data/words/cord.ts';
 import type { LoadReport } from '../../../engine/evaluation.ts';
+import { explainPressures } from '../../../engine/explain.ts';
+import type { Step } from '../../../engine/note.ts';
 import { setAt } from '../../../engine/project/edits/set-at.ts';
 import { YoursChoice, type Choice } from '../../fields/choice.tsx';
 import { CommandButton } from '../../fields/command-choice.tsx';
@@ -89,16 +91,18 @@ function Surroundings() {
 function Figures({ loads }: { readonly loads: LoadReport }) {
   const system = useWorkbench((state) => state.system);
   const [open, setOpen] = useState<string | null>(null);
-  const opened = loads.pressures.find(({ name }) => name === open);
+  const project = useDeferredValue(useOpenProject());
+  const told = useMemo(() => explainPressures(project), [project]);
+  const stepsOf = (name: string): readonly Step[] => told?.[name] ?? [];
   return (
     <>
       <ul className="figure-list">
-        {loads.pressures.map(({ name, value, unit, steps }) => (
+        {loads.pressures.map(({ name, value, unit }) => (
           <li key={name}>
             <span>{FIGURE_WORDS[name] ?? name}</span>
             {value === null ? (
               <span>not given</span>
-            ) : steps.length === 0 ? (
+            ) : stepsOf(name).length === 0 ? (
               <span>{showQuantity({ value, unit }, system)}</span>
             ) : (
               <button
@@ -114,7 +118,7 @@ function Figures({ loads }: { readonly loads: LoadReport }) {
           </li>
         ))}
       </ul>
-      {opened && <StepList steps={opened.steps} label={`Steps of ${FIGURE_WORDS[opened.name] ?? opened.name}`} />}
+      {open !== null && <StepList steps={stepsOf(open)} label={`Steps of ${FIGURE_WORDS[open] ?? open}`} />}
     </>
   );
 }

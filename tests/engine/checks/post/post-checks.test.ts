@@ -324,7 +324,7 @@ describe('a thicker post under the very same forces', () => {
           ...bench.context,
           site: {
             ...bench.context.site,
-            figures: { ...bench.context.site.figures, velocityPressure: { value: null, unit: 'psf', steps: [] } },
+            figures: { ...bench.context.site.figures, velocityPressure: { value: null, unit: 'psf', steps: () => [] } },
           },
         } as const;
         const [thin, thick] = [still, thicker(still, by)].map((c) =>

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { explain } from '../../../../src/engine/evaluate.ts';
+import { explain } from '../../../../src/engine/explain.ts';
 import type { CheckRow } from '../../../../src/engine/evaluation.ts';
 import type { Project } from '../../../../src/engine/project/model.ts';
 import { exampleText, soundProject } from '../../../support/files.ts';

@@ -1,0 +1,36 @@
+import { assembleLine, type LineParts } from './assemble-lines.ts';
+import { beamAcrossChecks } from './checks/beam/tie-across.ts';
+import { plainSource, type CheckSource } from './checks/check-source.ts';
+import { roofChecks } from './checks/roof/roof-checks.ts';
+import { siteRows } from './checks/site-rows.ts';
+import { ratedAlongRows } from './checks/sway/rated-along.ts';
+import { swayAcrossRows } from './checks/sway/sway-checks.ts';
+import { givensOf, type Prepared } from './givens.ts';
+import { acrossForce } from './loads/across.ts';
+import type { Fault } from './message.ts';
+import type { Project } from './project/model.ts';
+
+/** A shelter with its lines analysed and every source of checks, before anything is judged. */
+export interface Assembled extends Prepared {
+  readonly lines: readonly LineParts[];
+  readonly sources: readonly CheckSource[];
+}
+
+/** Both doors, `evaluate` and `explain`, start from this; faults where the shelter cannot be placed. */
+export function assemble(project: Project): Assembled | { readonly faults: readonly Fault[] } {
+  const givens = givensOf(project);
+  if ('faults' in givens) return givens;
+  const { shelter, site, form, roof, runOf, weights, materials } = givens;
+  const lines = shelter.lines.filter((l) => l.kind === 'frame').map((line) => assembleLine(givens, line));
+  const inertiaLb = lines.reduce((sum, l) => sum + l.inertiaLb, 0);
+  const across = acrossForce(project, shelter, site, roof, runOf, inertiaLb);
+  const sources = [
+    plainSource(siteRows(project, shelter, site, form)),
+    ...roofChecks({ project, shelter, site, form, runOf, weights, valuesOf: materials.of }),
+    ...lines.flatMap((l) => l.source),
+    plainSource(ratedAlongRows(lines.flatMap((l) => l.held ?? []))),
+    beamAcrossChecks(project, shelter, across, new Set(lines.flatMap((l) => (l.isAnalysed ? [l.report.lineId] : [])))),
+    plainSource(swayAcrossRows(project.lateral.across, across.asdLb)),
+  ];
+  return { ...givens, lines, sources };
+}

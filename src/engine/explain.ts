@@ -1,0 +1,47 @@
+import { assemble } from './assemble.ts';
+import { givensOf, type Prepared } from './givens.ts';
+import { guarded } from './guarded.ts';
+import { message, type Fault, type Message } from './message.ts';
+import { pressureSteps } from './load-report.ts';
+import type { DesignValues } from './material/values.ts';
+import type { Step } from './note.ts';
+import type { Project } from './project/model.ts';
+
+export type ExplainAnswer =
+  { readonly ok: true; readonly steps: readonly Step[] } | { readonly ok: false; readonly reason: Message };
+
+/**
+ * The steps of one check in one combination (the governing one when none is named), made by the formulas that judged it.
+ */
+export function explain(project: Project, key: string, combinationId?: string): ExplainAnswer {
+  const answer = guarded<ExplainAnswer | { readonly ok: false; readonly faults: readonly Fault[] }>(() => {
+    const assembled = assemble(project);
+    if ('faults' in assembled) return { ok: false, faults: assembled.faults };
+    for (const source of assembled.sources) {
+      const steps = source.explain(key, combinationId);
+      if (steps) return { ok: true, steps };
+    }
+    return { ok: false, reason: message('noSuchCheck', { key }) };
+  });
+  if (answer.ok || 'reason' in answer) return answer;
+  return { ok: false, reason: answer.faults[0] ?? message('engineFault', { detail: '' }) };
+}
+
+/** How each number in the load report came about, by its name; null where the shelter cannot be placed. */
+export const explainPressures = (project: Project): ReturnType<typeof pressureSteps> | null =>
+  fromGivens(project, ({ shelter, site }) => pressureSteps(project, shelter, site));
+
+/** How the design values of a log that is in use came about; null where it has none. */
+export const explainValues = (project: Project, logId: string): DesignValues['steps'] | null =>
+  fromGivens(project, ({ materials }) => {
+    const answer = materials.ofLog(logId);
+    return answer?.ok ? answer.values.steps : null;
+  });
+
+function fromGivens<A>(project: Project, ask: (givens: Prepared) => A): A | null {
+  const answer = guarded(() => {
+    const givens = givensOf(project);
+    return { ok: true as const, told: 'faults' in givens ? null : ask(givens) };
+  });
+  return answer.ok ? answer.told : null;
+}
