@@ -79,4 +79,17 @@ describe('a telephone 390 px wide', () => {
     expect(await tip.evaluate((box) => box === document.activeElement)).toBe(true);
     await close();
   });
+
+  it('leads back from an open link to the drawing with one tap', async () => {
+    const { page, close } = await openDemo(PHONE);
+    await openLink(page, 'pier');
+    await page.locator('.gives tr').last().scrollIntoViewIfNeeded();
+    const drawing = page.locator('.drawing-sheet .large.view');
+    const topOf = (): Promise<number> => drawing.evaluate((each) => each.getBoundingClientRect().top);
+    expect(await topOf()).toBeLessThan(-300);
+    await page.getByRole('button', { name: 'drawing', exact: true }).tap();
+    const header = await page.locator('.top').evaluate((each) => each.getBoundingClientRect().bottom);
+    expect(await topOf()).toBeGreaterThanOrEqual(header);
+    await close();
+  });
 });

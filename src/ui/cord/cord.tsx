@@ -6,6 +6,7 @@ import { look, useFrameView } from '../frame/frame-view.ts';
 import { late } from '../late.tsx';
 import { bringProjectCode, useWorkbench } from '../state/use-workbench.ts';
 import { showRatio } from '../units/show-quantity.ts';
+import { hasBlankSite } from './blank-site.ts';
 import { linksOf, statusOf, type CordLink } from './links.ts';
 import { namesOf, type Names } from './places.ts';
 import { roomOf } from './room.ts';
@@ -16,6 +17,8 @@ const LinkBody = late(async () => {
   await bringProjectCode();
   return (await import('./link-body.tsx')).LinkBody;
 });
+
+const FillFirst = late(async () => (await import('./fill-first.tsx')).FillFirst);
 
 interface CordProps {
   readonly evaluation: Evaluation;
@@ -29,10 +32,16 @@ export function Cord({ evaluation, stale }: CordProps) {
   const open = useFrameView((state) => state.openLink);
   return (
     <section className="cord" aria-label="Load path">
-      <output className="counts">
-        {countsInWords(evaluation)}
-        {stale && <span className="stale"> From your last valid entry.</span>}
-      </output>
+      <div className="cord-top">
+        <output className="counts">
+          {countsInWords(evaluation)}
+          {stale && <span className="stale"> From your last valid entry.</span>}
+        </output>
+        <button type="button" className="tool to-drawing" onClick={showDrawing}>
+          drawing
+        </button>
+      </div>
+      {hasBlankSite(evaluation) && <FillFirst evaluation={evaluation} />}
       <NotYetYours />
       <ol>
         {links.map((link) => (
@@ -42,6 +51,9 @@ export function Cord({ evaluation, stale }: CordProps) {
     </section>
   );
 }
+
+/** On a phone the drawing scrolls away above the cord; this way back stays under the thumb. */
+const showDrawing = (): void => document.querySelector('.drawing-sheet')?.scrollIntoView({ block: 'start' });
 
 /** After pacing out: how much of the shelter is still the example's. */
 function NotYetYours() {

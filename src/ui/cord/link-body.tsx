@@ -10,6 +10,7 @@ import type { CordLink } from './links.ts';
 import { Piece } from './piece.tsx';
 import type { Names } from './places.ts';
 import { useEscape } from './use-escape.ts';
+import { useSoughtField } from './use-sought-field.ts';
 
 export interface LinkBodyProps {
   readonly id: string;
@@ -26,6 +27,7 @@ const ROOF_LINKS: ReadonlySet<Link> = new Set<Link>(['site', 'sheet', 'purlin', 
 export function LinkBody({ id, link, evaluation, names, onLeave }: LinkBodyProps) {
   const system = useWorkbench((state) => state.system);
   const inside = useEscape<HTMLDivElement>(onLeave);
+  useSoughtField();
   const arriving = whatComesDown(link, { evaluation, names, system });
   return (
     <div ref={inside} id={id} className="link-body">

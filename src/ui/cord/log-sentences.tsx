@@ -81,9 +81,18 @@ function StationWords({ log, index, of }: { readonly log: Log; readonly index: n
         where
       )}
       ,{' '}
+      {isThickerThanBefore(log, index) && (
+        <output className="asks">
+          thicker here than nearer the butt: measured right, or is the butt at the other end?
+        </output>
+      )}
     </>
   );
 }
+
+/** Logs taper to the tip. One that does not is taken as it was measured, but it is seldom so. */
+const isThickerThanBefore = ({ stations }: Log, index: number): boolean =>
+  stations.slice(0, index).some((before) => before.diameterIn < (stations[index]?.diameterIn ?? 0));
 
 /** Between the two stations that lie farthest apart, the diameter straight between them until it is measured. */
 function withStationBetween(project: Project, log: Log): Project {

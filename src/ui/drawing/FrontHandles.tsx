@@ -14,6 +14,8 @@ export interface FrontHandlesProps {
   readonly showLength: ShowLength;
   readonly onMovePost: (postId: string, xIn: number, phase: Phase) => void;
   readonly onMoveBrace: (braceId: string, runIn: number, dropIn: number, phase: Phase) => void;
+  /** how many braces move when this one's leg is changed, itself among them */
+  readonly bracesAlike: (braceId: string, leg: 'runIn' | 'dropIn') => number;
   readonly onSelect?: ((memberId: string) => void) | undefined;
 }
 
@@ -81,11 +83,15 @@ interface BraceHandlesProps extends FrontHandlesProps {
   readonly post: PostGeometry;
 }
 /** The upper end slides along the beam, the lower one on the post; a value grows to the right and upward, as it is seen. */
-function BraceHandles({ brace, post, view, units, showLength, onMoveBrace, onSelect }: BraceHandlesProps) {
+function BraceHandles({ brace, post, view, units, showLength, onMoveBrace, bracesAlike, onSelect }: BraceHandlesProps) {
   const side = brace.topPoint.xIn >= brace.postPoint.xIn ? 1 : -1;
   const postX = brace.postPoint.xIn;
   const topZ = brace.postPoint.zIn + brace.dropIn;
   const farthest = Math.max(brace.runIn, post.seatZIn - post.woodFromZIn);
+  const alike = (leg: 'runIn' | 'dropIn'): string | null => {
+    const count = bracesAlike(brace.id, leg);
+    return count > 1 ? DRAWING_WORDS.allBraces(count) : null;
+  };
   const xs = [postX + side * LEAST_LEG_IN, postX + side * farthest];
   return (
     <>
@@ -99,6 +105,7 @@ function BraceHandles({ brace, post, view, units, showLength, onMoveBrace, onSel
         originIn={postX}
         valueText={showLength(brace.runIn)}
         units={units}
+        alike={alike('runIn')}
         onSlide={(xIn, phase) => onMoveBrace(brace.id, side * (xIn - postX), brace.dropIn, phase)}
         onChoose={() => onSelect?.(brace.id)}
       />
@@ -112,6 +119,7 @@ function BraceHandles({ brace, post, view, units, showLength, onMoveBrace, onSel
         originIn={topZ}
         valueText={showLength(brace.dropIn)}
         units={units}
+        alike={alike('dropIn')}
         onSlide={(zIn, phase) => onMoveBrace(brace.id, brace.runIn, topZ - zIn, phase)}
         onChoose={() => onSelect?.(brace.id)}
       />

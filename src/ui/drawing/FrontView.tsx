@@ -20,7 +20,7 @@ export interface FrontViewProps extends ViewProps {
   readonly lineId: string;
   readonly overlay?: ForceOverlay | null;
   /** posts and braces can be moved; without it the view is a picture */
-  readonly move?: Pick<FrontHandlesProps, 'onMovePost' | 'onMoveBrace' | 'units'>;
+  readonly move?: Pick<FrontHandlesProps, 'onMovePost' | 'onMoveBrace' | 'bracesAlike' | 'units'>;
 }
 
 /** A frame line from the front. Nothing is drawn for a line that has no frame. */

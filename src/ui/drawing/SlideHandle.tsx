@@ -1,5 +1,6 @@
-import { useRef, type KeyboardEvent, type PointerEvent } from 'react';
+import { useId, useRef, useState, type KeyboardEvent, type PointerEvent } from 'react';
 import type { Point } from './paper.ts';
+import { DRAWING_WORDS } from './words.ts';
 
 export type Phase = 'move' | 'end' | 'cancel';
 
@@ -15,6 +16,8 @@ export interface SlideHandleProps {
   readonly originIn: number;
   readonly valueText: string;
   readonly units: 'feet' | 'metric';
+  /** what else moves with it; said before, and shown beside it while it is held */
+  readonly alike?: string | null;
   readonly onSlide: (valueIn: number, phase: Phase) => void;
   readonly onChoose?: (() => void) | undefined;
 }
@@ -39,7 +42,9 @@ interface Gesture {
  * first move to the release; Escape takes it back.
  */
 export function SlideHandle(props: SlideHandleProps) {
+  const id = useId();
   const gesture = useRef<Gesture | null>(null);
+  const [isHeld, setHeld] = useState(false);
   const within = (valueIn: number): number => Math.min(Math.max(valueIn, props.minIn), props.maxIn);
 
   const move = (valueIn: number): void => {
@@ -52,6 +57,7 @@ export function SlideHandle(props: SlideHandleProps) {
   const finish = (phase: 'end' | 'cancel'): void => {
     const held = gesture.current;
     gesture.current = null;
+    setHeld(false);
     if (held && held.nowIn !== held.startIn) props.onSlide(phase === 'end' ? held.nowIn : held.startIn, phase);
   };
 
@@ -64,6 +70,7 @@ export function SlideHandle(props: SlideHandleProps) {
       nowIn: props.valueIn,
       from: { x: event.clientX, y: event.clientY },
     };
+    setHeld(true);
     props.onChoose?.();
   };
   const follow = (event: PointerEvent<SVGGElement>): void => {
@@ -91,6 +98,7 @@ export function SlideHandle(props: SlideHandleProps) {
     if (way === undefined || gesture.current?.from) return;
     event.preventDefault();
     gesture.current ??= { startIn: props.valueIn, nowIn: props.valueIn, from: null };
+    setHeld(true);
     const step = STEP_IN[props.units];
     move(gesture.current.nowIn + way * (event.shiftKey ? step.short : step.long));
   };
@@ -98,17 +106,19 @@ export function SlideHandle(props: SlideHandleProps) {
     if (WAY[event.key] !== undefined && !gesture.current?.from) finish('end');
   };
 
+  const { alike = null } = props;
   return (
     <g
       role="slider"
       tabIndex={0}
       className="handle"
       aria-label={props.label}
+      aria-describedby={`${id}keys`}
       aria-orientation={Math.abs(props.travel.x) >= Math.abs(props.travel.y) ? 'horizontal' : 'vertical'}
       aria-valuemin={props.minIn}
       aria-valuemax={props.maxIn}
       aria-valuenow={props.valueIn}
-      aria-valuetext={props.valueText}
+      aria-valuetext={alike === null ? props.valueText : `${props.valueText}, ${alike}`}
       onPointerDown={takeHold}
       onPointerMove={follow}
       onPointerUp={() => finish('end')}
@@ -117,6 +127,15 @@ export function SlideHandle(props: SlideHandleProps) {
       onKeyUp={release}
       onBlur={() => finish('end')}
     >
+      <title id={`${id}keys`}>
+        {DRAWING_WORDS.handleKeys[props.units]}
+        {alike !== null && ` It moves ${alike}.`}
+      </title>
+      {isHeld && alike !== null && (
+        <text x={props.at.x} y={props.at.y - THUMB} className="moves-too">
+          {alike}
+        </text>
+      )}
       <circle cx={props.at.x} cy={props.at.y} r={THUMB} className="grip" />
       <circle cx={props.at.x} cy={props.at.y} r={5} className="knob" />
     </g>

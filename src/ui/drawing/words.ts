@@ -18,6 +18,11 @@ export const DRAWING_WORDS = {
   movePost: (label: string) => `Post ${label}, along the line`,
   moveBraceRun: (label: string) => `Knee brace at ${label}, run along the beam`,
   moveBraceDrop: (label: string) => `Knee brace at ${label}, drop down the post`,
+  handleKeys: {
+    feet: 'Drag it, or use the arrow keys: 1 in at a press, with Shift 1/8 in. Escape takes it back.',
+    metric: 'Drag it, or use the arrow keys: 25 mm at a press, with Shift 5 mm. Escape takes it back.',
+  },
+  allBraces: (count: number) => `all ${count} braces`,
 } as const;
 
 export const frontTitle = (line: LineGeometry): string => `Front view of line ${line.label}`;

@@ -53,6 +53,7 @@ function useChoice({ path, label, choices }: ChoiceProps) {
     options,
     box: {
       id,
+      'data-path': path,
       value: chosen < 0 ? NOT_AMONG_THEM : String(chosen),
       onChange,
       'aria-describedby': `${id}note`,

@@ -85,6 +85,7 @@ export function useField({ path, label, kind: given, from, shownAs }: FieldProps
     hint: isNotYet ? `${unitWords(kind, system)}; not yet yours` : unitWords(kind, system),
     box: {
       id,
+      'data-path': path,
       value: text,
       type: 'text',
       inputMode: kind === 'text' ? 'text' : 'decimal',

@@ -13,6 +13,8 @@ interface FrameView {
   /** id of the open link of the cord */
   readonly openLink: string | null;
   readonly memberId: string | null;
+  /** path of a field that was asked for and gets the focus as soon as it is there */
+  readonly sought: string | null;
 }
 
 const view = createStore<FrameView>(() => ({
@@ -21,6 +23,7 @@ const view = createStore<FrameView>(() => ({
   hatched: 'none',
   openLink: null,
   memberId: null,
+  sought: null,
 }));
 
 export const useFrameView = <T>(select: (state: FrameView) => T): T => useStore(view, select);

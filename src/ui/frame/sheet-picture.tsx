@@ -3,6 +3,7 @@ import type { Evaluation } from '../../engine/evaluation.ts';
 import type { LineGeometry, Shelter } from '../../engine/geometry/shelter.ts';
 import type { Project } from '../../engine/project/model.ts';
 import { linkOfMember } from '../cord/links.ts';
+import { isOwn, sharersOf } from '../cord/own.ts';
 import { FrontView } from '../drawing/FrontView.tsx';
 import { PlanView } from '../drawing/PlanView.tsx';
 import { SectionView } from '../drawing/SectionView.tsx';
@@ -59,13 +60,15 @@ export function Picture({ view, project, evaluation, line, size, isLarge }: Pict
   }
   if (view === 'plan') return <PlanView {...common} units={system} />;
   if (!line) return null;
+  const bracesAlike = (id: string, leg: 'runIn' | 'dropIn'): number =>
+    isOwn(project, id, leg) ? 1 : sharersOf(project, id, leg);
   return (
     <FrontView
       {...common}
       showDiameter={SHOWS[system].diameter}
       lineId={line.id}
       overlay={isLarge ? overlay : null}
-      {...(isLarge ? { move: { onMovePost, onMoveBrace, units: system } } : {})}
+      {...(isLarge ? { move: { onMovePost, onMoveBrace, bracesAlike, units: system } } : {})}
     />
   );
 }

@@ -23,6 +23,13 @@ export function HelpText() {
         Enter keeps an entry, Escape takes it back. <kbd>Ctrl</kbd> <kbd>Z</kbd> undoes, <kbd>Ctrl</kbd>{' '}
         <kbd>Shift</kbd> <kbd>Z</kbd> does it again.
       </p>
+      <h3>On the drawing</h3>
+      <p>
+        Blue lengths are fields. Blue rings are handles: drag one, or reach it with <kbd>Tab</kbd> and move it with the
+        arrow keys, 1 in (25 mm) at a press, with <kbd>Shift</kbd> 1/8 in (5 mm); Escape takes the move back. Braces
+        that share their run and drop move together, and the handle says how many; “only this one” in the brace’s link
+        sets one apart.
+      </p>
       <h3>Cautions</h3>
       <ul>
         <li>A design aid. It is not the work of a licensed professional and does not take the place of one.</li>

@@ -2,6 +2,7 @@
 import { screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { pacedShelter } from '../../../src/engine/project/templates/paced.ts';
 import { acts, present } from '../../../src/ui/state/use-workbench.ts';
 import { valueAt } from '../../../src/ui/state/value-at.ts';
 import {
@@ -12,6 +13,7 @@ import {
   openFrame,
   pretendBrowser,
 } from '../frame/page.tsx';
+import { countedIds } from '../../support/ids.ts';
 
 const field = (name: string): HTMLInputElement => screen.getByRole('textbox', { name });
 const at = (path: string): unknown => {
@@ -206,5 +208,38 @@ describe('a link', () => {
     expect(screen.getByText(/1 values are not yet yours/)).toBeTruthy();
     acts().typeInto({ path: 'roofPlanes[plane-1].risePer12', text: '4 in 12' });
     expect(present().project?.notYetYours).toEqual([]);
+  });
+});
+
+describe('a shelter paced out', () => {
+  it('says what of the site to fill in first, how many rows wait for it, and leads to its field', async () => {
+    const user = userEvent.setup();
+    openFrame(pacedShelter({ form: 'shed', postsApartIn: 144, linesApartIn: 96, dripPastIn: 18 }, countedIds()));
+    const first = screen.getByRole('region', { name: 'What to fill in first' });
+    const waiting = present().evaluation!.checks.filter(({ reason }) => reason?.code === 'missingGroundSnow').length;
+    expect(waiting).toBeGreaterThan(20);
+    const [most] = within(first).getAllByRole('listitem');
+    expect(most?.textContent).toBe(`Ground snow${waiting} rows wait`);
+    await user.click(within(first).getByRole('button', { name: 'The wind speed' }));
+    expect(document.activeElement).toBe(field('Wind speed, 3-second gust'));
+  });
+
+  it('is silent where the site is given', () => {
+    openFrame();
+    expect(screen.queryByRole('region', { name: 'What to fill in first' })).toBeNull();
+  });
+});
+
+describe('a log that is thicker away from its butt', () => {
+  it('is asked about where it was typed, and taken as it was measured', async () => {
+    const user = userEvent.setup();
+    openFrame();
+    await user.click(head(/^beam A/));
+    const question = /thicker here than nearer the butt: measured right/;
+    expect(screen.queryByText(question)).toBeNull();
+    await user.click(field('beam A: diameter at the tip'));
+    await user.keyboard('16 in');
+    expect(screen.getAllByText(question)).toHaveLength(1);
+    expect(present().stale).toBe(false);
   });
 });

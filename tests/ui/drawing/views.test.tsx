@@ -22,7 +22,14 @@ const common = { shelter, paper: onScreen(900, 620), showLength: showFeet };
 function front(extra: Partial<FrontViewProps> = {}) {
   const onMovePost = vi.fn<FrontHandlesProps['onMovePost']>();
   const onMoveBrace = vi.fn<FrontHandlesProps['onMoveBrace']>();
-  render(<FrontView {...common} lineId="line-A" move={{ onMovePost, onMoveBrace, units: 'feet' }} {...extra} />);
+  render(
+    <FrontView
+      {...common}
+      lineId="line-A"
+      move={{ onMovePost, onMoveBrace, bracesAlike: () => 4, units: 'feet' }}
+      {...extra}
+    />,
+  );
   return { onMovePost, onMoveBrace, slider: (name: string) => screen.getByRole('slider', { name }) };
 }
 
@@ -89,13 +96,32 @@ describe('handles by keyboard', () => {
   it('take 25 mm and 5 mm in metric', () => {
     const onMovePost = vi.fn<FrontHandlesProps['onMovePost']>();
     const { slider } = front({
-      move: { onMovePost, onMoveBrace: vi.fn<FrontHandlesProps['onMoveBrace']>(), units: 'metric' },
+      move: {
+        onMovePost,
+        onMoveBrace: vi.fn<FrontHandlesProps['onMoveBrace']>(),
+        bracesAlike: () => 1,
+        units: 'metric',
+      },
     });
     const post = slider('Post A2, along the line');
     fireEvent.keyDown(post, { key: 'ArrowRight' });
     fireEvent.keyDown(post, { key: 'ArrowRight', shiftKey: true });
     const moved = onMovePost.mock.calls.map((call) => (Number(call[1]) - 150) * 25.4);
     expect(moved).toEqual([expect.closeTo(25, 9), expect.closeTo(30, 9)]);
+  });
+
+  it('say how they are moved, and what moves with them while they are held', () => {
+    const { slider } = front();
+    const run = slider('Knee brace at A1, run along the beam');
+    const told = document.getElementById(run.getAttribute('aria-describedby') ?? '')?.textContent ?? '';
+    expect(told).toMatch(/^Drag it, or use the arrow keys: 1 in .+ It moves all 4 braces\.$/);
+    expect(run.querySelector('text')).toBeNull();
+    fireEvent.pointerDown(run, { button: 0, pointerId: 1, clientX: 0, clientY: 0 });
+    expect(run.querySelector('text')?.textContent).toBe('all 4 braces');
+    fireEvent.pointerUp(run);
+    expect(run.querySelector('text')).toBeNull();
+    const post = slider('Post A2, along the line');
+    expect(document.getElementById(post.getAttribute('aria-describedby') ?? '')?.textContent).not.toContain('all');
   });
 
   it('give the start back on Escape', () => {
@@ -113,7 +139,7 @@ describe('handles by keyboard', () => {
   it('move a brace as it is seen: up shortens its drop, away from its post lengthens its run', () => {
     const { onMoveBrace, slider } = front();
     const drop = slider('Knee brace at A1, drop down the post');
-    expect(drop.getAttribute('aria-valuetext')).toBe('2\' 8"');
+    expect(drop.getAttribute('aria-valuetext')).toBe('2\' 8", all 4 braces');
     fireEvent.keyDown(drop, { key: 'ArrowUp' });
     fireEvent.keyUp(drop, { key: 'ArrowUp' });
     const run = slider('Knee brace at A2, run along the beam');

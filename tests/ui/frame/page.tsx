@@ -37,7 +37,7 @@ export async function bringTheRest(): Promise<void> {
 export function openFrame(project: Project = exampleProject('firewood-shed')): void {
   acts().setSystem('feet');
   acts().adopt(project);
-  look({ large: 'front', lineId: null, hatched: 'none', openLink: null, memberId: null });
+  look({ large: 'front', lineId: null, hatched: 'none', openLink: null, memberId: null, sought: null });
   render(<FramePlace />);
 }
 
