@@ -82,6 +82,7 @@ export const SOURCES = {
     seen: 'public copy',
   },
   IBC: { title: 'International Building Code', edition: '2018', publisher: 'ICC', seen: 'public copy' },
+  IBC_2000: { title: 'International Building Code', edition: '2000', publisher: 'ICC', seen: 'public copy' },
   KIDDER: {
     title: 'Building Construction and Superintendence, Table IV: weights of roof surfaces',
     edition: 'not dated in the copy',

@@ -16,6 +16,9 @@ import { betweenSlopes, straight } from './between-slopes.ts';
 import { slopeBeyondFigure } from './free-roof.ts';
 import { finite } from './givens.ts';
 
+/** The edge zones of a roof are never narrower [ft]. */
+export const LEAST_EDGE_FT = 3;
+
 /**
  * Width of the edge zones of a roof, a: the lesser of a tenth of the least plan width and 0.4 h, but at least 0.04 of
  * the width and 3 ft.
@@ -29,11 +32,11 @@ export function edgeWidth(
 ): Feet {
   const B = positive('leastWidthFt', leastWidthFt);
   const h = positive('meanHeightFt', meanHeightFt);
-  const a = Math.max(Math.min(0.1 * B, 0.4 * h), 0.04 * B, 3);
+  const a = Math.max(Math.min(0.1 * B, 0.4 * h), 0.04 * B, LEAST_EDGE_FT);
   note?.({
     symbol: 'a',
     words: 'Width of the edge zones of the roof',
-    formula: 'max(min(0.1 B, 0.4 h), 0.04 B, 3 ft)',
+    formula: `max(min(0.1 B, 0.4 h), 0.04 B, ${LEAST_EDGE_FT} ft)`,
     put: [
       put('B', leastWidthFt, 'ft', 'least plan width of the roof'),
       put('h', meanHeightFt, 'ft', 'mean roof height'),
@@ -137,7 +140,7 @@ export function componentPressure(
       words,
       formula,
       put: [
-        put('q', velocityPressurePsf, 'psf', 'velocity pressure'),
+        put('q', velocityPressurePsf, 'psf', 'velocity pressure, Kz as for the frame'),
         put('G', gustFactor, '1', 'gust-effect factor'),
         put('CN', coefficient, '1', 'net coefficient'),
         put('p0', LEAST_WIND.componentsPsf, 'psf', 'least wind on components'),
