@@ -5,14 +5,14 @@ import { beamShape, type BeamShape } from './beam-shape.ts';
 import { placeBeams, withJointCuts } from './beams.ts';
 import { placeBrace, placeTie } from './braces.ts';
 import { bearingLevels } from './heights.ts';
+import { lineLabels, planeLabel, planeMarks, stickName } from './labels.ts';
 import { placePost } from './posts.ts';
-import { placePlane, placePurlins, placeRafters, type StickName } from './roof.ts';
+import { placePlane, placePurlins, placeRafters } from './roof.ts';
 import type {
   BeamGeometry,
   BraceGeometry,
   CutGeometry,
   LineGeometry,
-  PlaneGeometry,
   PostGeometry,
   Shelter,
   TieGeometry,
@@ -54,15 +54,17 @@ export function placeShelter(project: Project): { readonly shelter: Shelter; rea
     allFaults.push(...answer.faults);
   }
 
-  const planes = project.roofPlanes.map((p) => placePlane(project, p, levels));
-  const nameOf = stickNames(planes, labels);
-  const rafters = planes.flatMap((p, i) => placeRafters(project, p, project.roofPlanes[i]!, levels, nameOf(p)));
+  const markOf = planeMarks(project, labels);
+  const planes = project.roofPlanes.map((p) => placePlane(project, p, levels, planeLabel(markOf(p))));
+  const rafters = planes.flatMap((p, i) =>
+    placeRafters(project, p, project.roofPlanes[i]!, levels, stickName(markOf(p))),
+  );
   const purlins = planes.flatMap((p) =>
     placePurlins(
       project,
       p,
       rafters.filter((r) => r.plane === p.id),
-      nameOf(p),
+      stickName(markOf(p)),
     ),
   );
   const lowestGradeZIn = posts.length > 0 ? Math.min(...posts.map((p) => p.gradeZIn)) : 0;
@@ -100,34 +102,6 @@ function shapesOn(project: Project, line: FrameLine): readonly BeamShape[] {
     .sort((a, b) => a.fromXIn - b.fromXIn || a.id.localeCompare(b.id))
     .map((m) => beamShape(project, line, m, atX));
 }
-
-/** A is the highest bearing, then down, then by y: labels do not depend on the order in the file. */
-function lineLabels(project: Project, levels: ReadonlyMap<string, number>): ReadonlyMap<string, string> {
-  const order = [...project.supportLines].sort(
-    (a, b) => (levels.get(b.id) ?? 0) - (levels.get(a.id) ?? 0) || a.yIn - b.yIn || a.id.localeCompare(b.id),
-  );
-  return new Map(order.map((l, i) => [l.id, String.fromCharCode(65 + i)]));
-}
-
-/**
- * How rafters and purlins of a plane are numbered: 1, 2 ... under a single plane, else with the line that they fall to,
- * B1, B2 ...; a second plane to the same line has B2-1, B2-2 ...
- */
-function stickNames(
-  planes: readonly PlaneGeometry[],
-  labels: ReadonlyMap<string, string>,
-): (plane: PlaneGeometry) => StickName {
-  const lowLine = (plane: PlaneGeometry): string => labels.get(plane.onLines.at(-1)!)!;
-  if (planes.length === 1) return () => (i) => `${i + 1}`;
-  return (plane) => {
-    const before = planes.filter((p) => lowLine(p) === lowLine(plane) && comesBefore(p, plane)).length;
-    const roof = before === 0 ? '' : `${before + 1}-`;
-    return (i) => `${lowLine(plane)}${roof}${i + 1}`;
-  };
-}
-
-const comesBefore = (a: PlaneGeometry, b: PlaneGeometry): boolean =>
-  a.fromXIn < b.fromXIn || (a.fromXIn === b.fromXIn && a.id < b.id);
 
 function lineGeometry(
   line: Project['supportLines'][number],

@@ -5,7 +5,12 @@ import type { PlaneGeometry, PurlinGeometry, RafterGeometry } from './shelter.ts
 import { nominalDepth, stickOf } from './sticks.ts';
 
 /** A roof plane from its high to its low edge. Overhangs are level, from the line's axis to the edge of the covering. */
-export function placePlane(project: Project, plane: RoofPlane, bearing: ReadonlyMap<string, number>): PlaneGeometry {
+export function placePlane(
+  project: Project,
+  plane: RoofPlane,
+  bearing: ReadonlyMap<string, number>,
+  label: string,
+): PlaneGeometry {
   const lineYIn = plane.onLines.map((id) => project.supportLines.find((l) => l.id === id)?.yIn ?? 0);
   const highY = lineYIn[0]!;
   const lowY = lineYIn[lineYIn.length - 1]!;
@@ -15,6 +20,7 @@ export function placePlane(project: Project, plane: RoofPlane, bearing: Readonly
   const rise = plane.risePer12 / 12;
   return {
     id: plane.id,
+    label,
     onLines: plane.onLines,
     lineYIn,
     risePer12: plane.risePer12,

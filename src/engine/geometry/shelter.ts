@@ -74,6 +74,8 @@ export interface LineGeometry {
 
 export interface PlaneGeometry {
   readonly id: Id;
+  /** roof; of several, roof B: the one that falls to line B */
+  readonly label: string;
   /** high to low */
   readonly onLines: readonly Id[];
   readonly lineYIn: readonly number[];

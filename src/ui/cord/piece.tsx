@@ -27,7 +27,7 @@ export function Piece(props: PieceProps) {
     case 'site':
       return <SitePiece loads={props.evaluation.loads} />;
     case 'sheet':
-      return <SheetPiece />;
+      return <SheetPiece shelter={props.evaluation.shelter} />;
     case 'purlin':
       return <PurlinPiece shelter={props.evaluation.shelter} />;
     case 'rafter':

@@ -6,10 +6,9 @@ import type { UnitSystem } from '../units/system.ts';
 export type Names = ReadonlyMap<string, string>;
 
 export function namesOf({ shelter, logs }: Pick<Evaluation, 'shelter' | 'logs'>): Names {
-  const several = shelter.planes.length > 1;
   const parts = new Map<string, string>([
     ...shelter.lines.map((line) => [line.id, `line ${line.label}`] as const),
-    ...shelter.planes.map(({ id }, i) => [id, several ? `roof ${i + 1}` : 'roof'] as const),
+    ...shelter.planes.map(({ id, label }) => [id, label] as const),
     ...shelter.ties.map(({ id }, i) => [id, `tie log ${i + 1}`] as const),
     ...[...shelter.beams, ...shelter.posts, ...shelter.braces, ...shelter.rafters, ...shelter.purlins].map(
       ({ id, label }) => [id, label] as const,

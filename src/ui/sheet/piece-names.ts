@@ -1,5 +1,5 @@
 import type { Evaluation } from '../../engine/evaluation.ts';
-import type { PostGeometry, Shelter } from '../../engine/geometry/shelter.ts';
+import type { PlaneGeometry, PostGeometry, Shelter } from '../../engine/geometry/shelter.ts';
 import type { Message } from '../../engine/message.ts';
 import type { Project } from '../../engine/project/model.ts';
 import { reasonInWords } from '../cord/reason.ts';
@@ -26,7 +26,7 @@ export function pieceNames(project: Project, evaluation: Evaluation): PieceNames
   const pieces = new Map<string, Piece>(groupsOf(shelter).flatMap(({ ids, piece }) => ids.map((id) => [id, piece])));
   const names = new Map<string, string>([
     ...shelter.lines.map((l) => [l.id, `line ${l.label}`] as const),
-    ...shelter.planes.map((p, i) => [p.id, shelter.planes.length > 1 ? `roof ${i + 1}` : 'roof'] as const),
+    ...shelter.planes.map(({ id, label }) => [id, label] as const),
     ...[...shelter.beams, ...shelter.braces, ...shelter.rafters, ...shelter.purlins].map(
       (m) => [m.id, m.label] as const,
     ),
@@ -62,8 +62,7 @@ function groupsOf(shelter: Shelter): readonly { readonly ids: readonly string[];
     piece: { key, words },
   });
   const along = shelter.braces.filter((b) => b.plane === 'along');
-  const several = shelter.planes.length > 1;
-  const onPlane = (i: number): string => (several ? `, roof ${i + 1}` : '');
+  const onPlane = ({ label }: PlaneGeometry): string => (shelter.planes.length > 1 ? `, ${label}` : '');
   return [
     ...shelter.beams.map((b) => group(b.id, b.label, [b])),
     ...shelter.lines.flatMap((line) => {
@@ -76,12 +75,12 @@ function groupsOf(shelter: Shelter): readonly { readonly ids: readonly string[];
       'braces across',
       shelter.braces.filter((b) => b.plane === 'across'),
     ),
-    ...shelter.planes.flatMap((plane, i) => {
+    ...shelter.planes.flatMap((plane) => {
       const rafters = shelter.rafters.filter((r) => r.plane === plane.id);
       const purlins = shelter.purlins.filter((p) => p.plane === plane.id);
       return [
-        group(`rafters/${plane.id}`, `${counted('rafter', rafters.length)}${onPlane(i)}`, rafters),
-        group(`purlins/${plane.id}`, `${counted('purlin', purlins.length)}${onPlane(i)}`, purlins),
+        group(`rafters/${plane.id}`, `${counted('rafter', rafters.length)}${onPlane(plane)}`, rafters),
+        group(`purlins/${plane.id}`, `${counted('purlin', purlins.length)}${onPlane(plane)}`, purlins),
       ];
     }),
     group('ties', 'tie logs', shelter.ties),

@@ -75,6 +75,7 @@ describe('a gable', () => {
     expect(new Set(labels).size).toBe(labels.length);
     expect(labels).toContain('rafter B1');
     expect(labels).toContain('purlin C5');
+    expect(shelter.planes.map(({ label }) => label)).toEqual(['roof B', 'roof C']);
   });
 });
 

@@ -287,6 +287,7 @@ function planeOf(
   const slope = c.risePer12 / 12;
   return {
     id: 'plane',
+    label: 'roof',
     onLines: lines.map((l) => l.id),
     lineYIn: lines.map((l) => l.yIn),
     risePer12: c.risePer12,

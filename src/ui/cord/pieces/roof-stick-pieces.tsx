@@ -53,16 +53,16 @@ export function RafterPiece({ shelter }: { readonly shelter: Shelter }) {
         </div>
       ))}
       {ridgeOf(shelter.planes) && <p className="sentence">{say({ code: 'assumeNoThrust', values: {} })}</p>}
-      {project.roofPlanes.map((plane, i) => {
-        const several = project.roofPlanes.length > 1;
+      {shelter.planes.map((plane) => {
+        const several = shelter.planes.length > 1;
         const spacings = shelter.rafters.filter((r) => r.plane === plane.id).map((r) => r.spacingIn ?? 0);
         if (spacings.length < 2) return null;
         return (
           <p key={plane.id} className="sentence">
-            {several && `On roof ${i + 1} spread`}
+            {several && `On ${plane.label} spread`}
             {!several && 'Spread'} evenly, at most{' '}
             <CommandLength
-              label={`Spacing of the rafters${several ? ` on roof ${i + 1}` : ''}`}
+              label={`Spacing of the rafters${several ? ` on ${plane.label}` : ''}`}
               valueIn={Math.max(...spacings)}
               perform={(p, spacingIn) => respaceRafters(p, plane.id, spacingIn, (what) => `${what}-${newId()}`)}
             />{' '}
@@ -83,12 +83,12 @@ export function PurlinPiece({ shelter }: { readonly shelter: Shelter }) {
       {groupsOfRole(project, 'purlin').map((group) => (
         <GroupStock key={group.id} group={group} of="purlin" />
       ))}
-      {shelter.planes.map((plane, i) => {
+      {shelter.planes.map((plane) => {
         const rows = shelter.purlins.filter((p) => p.plane === plane.id);
         if (rows.length === 0) return null;
         return (
           <p key={plane.id} className="sentence">
-            Rows{shelter.planes.length > 1 ? ` on roof ${i + 1}` : ''}, measured up the slope from the low edge, at{' '}
+            Rows{shelter.planes.length > 1 ? ` on ${plane.label}` : ''}, measured up the slope from the low edge, at{' '}
             {rows.map(({ id, label }, n) => (
               <span key={id}>
                 {n > 0 && ', '}

@@ -1,12 +1,14 @@
 import { ROOF_MATERIALS } from '../../../data/loads/dead-materials.ts';
 import { isUnlikeAcross, matchSlope } from '../../../engine/project/edits/match-slope.ts';
 import { setAt } from '../../../engine/project/edits/set-at.ts';
+import type { Shelter } from '../../../engine/geometry/shelter.ts';
 import type { RoofPlane } from '../../../engine/project/model.ts';
 import { YoursChoice } from '../../fields/choice.tsx';
 import { CommandButton, CommandChoice } from '../../fields/command-choice.tsx';
 import { Yours } from '../../fields/yours.tsx';
 import { useOpenProject } from '../../state/use-workbench.ts';
 import { JointSentences } from '../joint-sentences.tsx';
+import { sentenceCase } from '../letter-case.ts';
 
 const SLIPPERY = [
   { value: true, words: 'slippery' },
@@ -22,12 +24,17 @@ const SPANS = [
 ];
 
 /** The roof itself: pitch, edges, covering, weight of its layers. */
-export function SheetPiece() {
+export function SheetPiece({ shelter }: { readonly shelter: Shelter }) {
   const { roofPlanes } = useOpenProject();
+  const labelOf = (id: string): string => shelter.planes.find((p) => p.id === id)?.label ?? 'roof';
   return (
     <>
-      {roofPlanes.map((plane, i) => (
-        <Plane key={plane.id} plane={plane} name={roofPlanes.length > 1 ? `Roof ${i + 1}` : 'The roof'} />
+      {roofPlanes.map((plane) => (
+        <Plane
+          key={plane.id}
+          plane={plane}
+          name={roofPlanes.length > 1 ? sentenceCase(labelOf(plane.id)) : 'The roof'}
+        />
       ))}
     </>
   );
