@@ -8,6 +8,7 @@ import { roofFormOf, type RoofCase, type RunOf } from './loads/roof-cases.ts';
 import { sitePressures, type SitePressures } from './loads/site/site-pressures.ts';
 import { snowCases } from './loads/snow-cases.ts';
 import { solidityBeyondTable } from './loads/solid-wind.ts';
+import { unevenRoofSnow } from './loads/uneven-roof-snow.ts';
 import { memberWeights, type MemberWeights } from './loads/weights.ts';
 import { windCases } from './loads/wind-cases.ts';
 import { materialsOf, type Materials } from './material-of.ts';
@@ -36,14 +37,15 @@ export function givensOf(project: Project): Prepared | { readonly faults: readon
   const { shelter, faults } = placeShelter(project);
   if (faults.length > 0) return { faults };
   const form = roofFormOf(shelter.planes);
-  const site = withSolidity(siteOf(project, shelter, form ?? 'monoslope'), shelter);
+  const even = withSolidity(siteOf(project, shelter, form ?? 'monoslope'), shelter);
+  const site = { ...even, uneven: unevenRoofSnow(project, shelter, even, form) };
   const materials = materialsOf(project, shelter);
   const weights = memberWeights(project, shelter);
-  const runOf = cachedRuns(project, materials);
+  const runOf = cachedRuns(project, site, materials);
   const segments = shelter.rafters[0] ? runOf(shelter.rafters[0]).segments.length : 1;
   // snow needs no figure of the wind: on a roof that has none it still lies
   const roof: readonly RoofCase[] = [
-    ...snowCases(site, form ?? 'monoslope', segments),
+    ...snowCases(site, segments),
     ...(form === null ? [] : windCases(site, shelter, form)),
   ];
   const earthquake = earthquakeOf(project.site, highestFt(shelter), site.figures.balancedSnow.value);
@@ -79,13 +81,13 @@ function withSolidity(site: SitePressures, shelter: Shelter): SitePressures {
 }
 
 /** Rafters that are alike are solved once. */
-function cachedRuns(project: Project, materials: Materials): RunOf {
+function cachedRuns(project: Project, site: SitePressures, materials: Materials): RunOf {
   const alike = new Map<string, RafterRun>();
   const runs = new Map<RafterGeometry, RafterRun>();
   return (rafter: RafterGeometry) => {
     const known = runs.get(rafter);
     if (known) return known;
-    const cuts = rafterCuts(project, rafter);
+    const cuts = rafterCuts(project, site, rafter);
     const key = likenessOf(rafter, cuts);
     const answer = materials.of(rafter.id);
     const run = alike.get(key) ?? rafterRun(rafter, answer.ok ? answer.values.EPsi : 1, cuts);

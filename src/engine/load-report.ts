@@ -39,6 +39,7 @@ export function loadReport(
       ...(noEarthquake ? [noEarthquake] : [message('notionalLeftOut')]),
       ...(mayPond(shelter) ? [] : [message('pondingLeftOut', { least: LEAST_DRAINING_RISE })]),
       ...(site.figures.rainOnSnow.value === 0 ? [message('rainLeftOut')] : []),
+      ...site.uneven.leftOut,
     ],
   };
 }

@@ -43,8 +43,6 @@ export const CHECK_MESSAGES = {
   lineLeansUnknown: 'What line {line} leans on it with is not known, so neither is the whole of what it must hold.',
   systemWithoutMembers: 'Line {line} is said to be held by {system}, but it has none.',
   guessedValue: '{field} is still a guess. Ask the building department.',
-  driftNotComputed: 'Drifted and sliding snow from the higher roof is not computed in this version.',
-  unbalancedNotComputed: 'Unbalanced snow on a gable is not computed in this version.',
   roofFormNotCovered:
     'The wind figures for open roofs cover one slope, or two equal slopes that meet all along one ridge.',
   seismicS1NotGiven:

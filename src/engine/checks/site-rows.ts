@@ -23,6 +23,7 @@ export function siteRows(
   return [
     ...givenRows(project, site),
     ...outsideRows(project, shelter, site, form),
+    ...site.uneven.notGiven.map((reason) => plainRow('site.driftAndSliding', 'site', at(reason.code), notGiven(reason))),
     ...earthquakeDoubts(project.site, highestFt(shelter)).map(({ name, verdict }) =>
       plainRow('site.seismic', 'site', at(name), verdict),
     ),
@@ -83,11 +84,7 @@ function outsideRows(
   ): void => {
     rows.push(plainRow(ruleId, member, at(''), outside({ code, values })));
   };
-  const leansOnBuilding =
-    project.supportLines.some((l) => l.kind === 'ledger') || project.surroundings.neighbour !== null;
-  if (leansOnBuilding) add('site.driftAndSliding', 'site', 'driftNotComputed');
   if (form === null) add('site.roofForm', 'site', 'roofFormNotCovered');
-  if (form === 'pitched') add('site.unbalancedSnow', 'site', 'unbalancedNotComputed');
   for (const own of project.ownLoads) {
     const why = whyOwnNotComputed(project, shelter, own);
     if (why) rows.push(plainRow('site.ownLoad', own.id, at(''), outside(why)));

@@ -75,35 +75,12 @@ describe('rows of the site', () => {
     expect(rowsOf(newer)).toEqual(['site.edition site: outside editionNotOffered']);
   });
 
-  // proof [site.driftAndSliding]: no-equation - a lean-to never reads as passing while drift is not computed
-  it('[site.driftAndSliding] beside a higher roof one row stays outside', () => {
-    const neighbour: Project['surroundings']['neighbour'] = {
-      side: 'yMinus',
-      ledgerLine: null,
-      gapFt: 0,
-      stepFt: 4,
-      upperLengthFt: 30,
-      eaveToRidgeFt: 14,
-      upperRisePer12: 6,
-      upperSlippery: true,
-      upperCt: 1.1,
-      slidesThisWay: true,
-      ableBy: null,
-    };
-    expect(rowsOf(around({ neighbour }))).toEqual(['site.driftAndSliding site: outside driftNotComputed']);
-  });
-
   // proof [site.roofForm]: no-equation - what the figures for free roofs do not cover is outside
   it('[site.roofForm] a form or a slope that the figures do not cover is outside', () => {
     expect(rowsOf(plainShed(), null)).toEqual(['site.roofForm site: outside roofFormNotCovered']);
     const shed = plainShed();
     const steep: Project = { ...shed, roofPlanes: shed.roofPlanes.map((p) => ({ ...p, risePer12: 14 })) };
     expect(rowsOf(steep)).toEqual(['site.roofForm site: outside slopeOverFigure']);
-  });
-
-  // proof [site.unbalancedSnow]: no-equation - a gable says that unbalanced snow is not computed
-  it('[site.unbalancedSnow] a gable says that unbalanced snow is outside', () => {
-    expect(rowsOf(plainShed(), 'pitched')).toEqual(['site.unbalancedSnow site: outside unbalancedNotComputed']);
   });
 
   // proof [site.walledSides]: no-equation - with a wall the roof is no free roof

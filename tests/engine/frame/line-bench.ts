@@ -9,10 +9,11 @@ import { lineLoads, type LineLoading } from '../../../src/engine/loads/line-load
 import { ownPatches } from '../../../src/engine/loads/own-on-rafters.ts';
 import { rafterRun } from '../../../src/engine/loads/rafter-run.ts';
 import type { RoofCase, RunOf } from '../../../src/engine/loads/roof-cases.ts';
-import { snowCases } from '../../../src/engine/loads/snow-cases.ts';
+import { snowCases, snowCuts } from '../../../src/engine/loads/snow-cases.ts';
 import { windCases } from '../../../src/engine/loads/wind-cases.ts';
 import { sitePressures, type SitePressures } from '../../../src/engine/loads/site/site-pressures.ts';
 import { stretchesOf } from '../../../src/engine/loads/stretches.ts';
+import { unevenRoofSnow } from '../../../src/engine/loads/uneven-roof-snow.ts';
 import { memberWeights, type MemberWeights } from '../../../src/engine/loads/weights.ts';
 import { materialsOf } from '../../../src/engine/material-of.ts';
 import type { Project } from '../../../src/engine/project/model.ts';
@@ -58,12 +59,16 @@ export interface LoadBench {
 /** Loads of one line, stage by stage, as the evaluation puts them together. */
 export function loadBench(project: Project, line = lineId(0)): LoadBench {
   const shelter = placed(project);
-  const site = siteOf(project, shelter);
-  // cut by own loads alone: nobody at work stands on the main frame
-  const cuts = (rafter: RafterGeometry) => ownPatches(rafter, project.ownLoads).flatMap((p) => [p.fromIn, p.toIn]);
+  const even = siteOf(project, shelter);
+  const site = { ...even, uneven: unevenRoofSnow(project, shelter, even, 'monoslope') };
+  // cut by own loads and snow alone: nobody at work stands on the main frame
+  const cuts = (rafter: RafterGeometry) => [
+    ...ownPatches(rafter, project.ownLoads).flatMap((p) => [p.fromIn, p.toIn]),
+    ...snowCuts(site, rafter),
+  ];
   const runOf: RunOf = (rafter) => rafterRun(rafter, 1_200_000, cuts(rafter));
   const segments = runOf(shelter.rafters[0]!).segments.length;
-  const roof = [...snowCases(site, 'monoslope', segments), ...windCases(site, shelter, 'monoslope')];
+  const roof = [...snowCases(site, segments), ...windCases(site, shelter, 'monoslope')];
   const weights = memberWeights(project, shelter);
   const earthquake = earthquakeOf(project.site, highestFt(shelter), site.figures.balancedSnow.value);
   const geometry = shelter.lines.find(({ id }) => id === line)!;

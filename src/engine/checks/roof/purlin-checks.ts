@@ -4,6 +4,7 @@ import { notGiven, type Verdict } from '../../check.ts';
 import { message } from '../../message.ts';
 import { plainSource, type CheckSource } from '../check-source.ts';
 import { alikeSets, alikeSource, nearly } from './alike.ts';
+import { snowCases } from '../../loads/snow-cases.ts';
 import { handCut, raftersOn, refused, unasked, weightProblem, writtenPlane, type RoofCheckContext } from './context.ts';
 import { purlinLoading } from './purlin-loading.ts';
 import { purlinStickSites, type JudgedStick } from './purlin-stick.ts';
@@ -35,7 +36,9 @@ export function purlinChecks(context: RoofCheckContext): readonly CheckSource[] 
   });
 }
 
-function likeness({ project }: RoofCheckContext, p: PurlinGeometry): unknown {
+function likeness(context: RoofCheckContext, p: PurlinGeometry): unknown {
+  const { project, site } = context;
+  const [rafter] = raftersOn(context, p.plane);
   return [
     p.plane,
     p.stick,
@@ -46,6 +49,7 @@ function likeness({ project }: RoofCheckContext, p: PurlinGeometry): unknown {
     project.joints.own.filter((joint) => joint.key.split('/')[1] === p.id),
     project.cuts.filter((cut) => cut.member === p.id),
     project.instead.filter((i) => i.of === p.id),
+    rafter && snowCases(site, 1).map((c) => nearly(c.onPurlin(p, rafter))),
   ];
 }
 

@@ -2,7 +2,6 @@ import type { PurlinGeometry } from '../../geometry/shelter.ts';
 import type { Combination } from '../../loads/combination.ts';
 import { combine, serviceCombinations } from '../../loads/combine.ts';
 import { componentLive, componentWind, type ComponentWind } from '../../loads/component-cases.ts';
-import { atEnds } from '../../loads/rafter-reactions.ts';
 import { surfaceWeight } from '../../loads/roof-weights.ts';
 import { personAsEvenLoad, personCase } from '../../loads/person.ts';
 import { snowCases } from '../../loads/snow-cases.ts';
@@ -82,13 +81,12 @@ export function purlinLoading(context: RoofCheckContext, purlin: PurlinGeometry)
   const live = componentLive(project, purlin.id, plane.risePer12, (shortestIn * width * cos) / 144, 1, 0);
   const onLevel = (psf: number): number => (psf * width * cos) / 144;
   const rafter = raftersOn(context, purlin.plane)[0]!;
-  const part = context.runOf(rafter).parts[0]!;
-  const snow = snowCases(site, form ?? 'monoslope', 1);
+  const snow = snowCases(site, 1);
   const cases: PurlinCase[] = [
     ...live.map((c) => ({ id: c.id, isWind: false, psf: c.psf[0]!, load: onLevel(c.psf[0]!), steps: c.steps })),
     ...snow.map((c) => {
-      const psf = atEnds(c.pressure(rafter, part).plumbPsf).low;
-      return { id: c.id, isWind: false, psf, load: onLevel(psf), steps: site.figures.balancedSnow.steps };
+      const psf = c.onPurlin(purlin, rafter);
+      return { id: c.id, isWind: false, psf, load: onLevel(psf), steps: () => c.stepsOnPurlin(purlin, rafter) };
     }),
     ...(wind.ok ? wind.cases : []).map((c) => ({
       id: c.id,

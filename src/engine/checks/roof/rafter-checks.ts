@@ -10,6 +10,7 @@ import type { Note } from '../../note.ts';
 import { ratedSite } from '../joints/rated-site.ts';
 import { togetherSite } from '../joints/together-site.ts';
 import { plainRow, type CheckSite } from '../site-of-check.ts';
+import { snowAlong } from '../../loads/snow-cases.ts';
 import { alikeSets, alikeSource, nearly } from './alike.ts';
 import { bearerOn, rafterTieCapacity } from './bearers.ts';
 import { handCut, purlinsOn, refused, unasked, weightProblem, writtenPlane, type RoofCheckContext } from './context.ts';
@@ -93,6 +94,7 @@ function likeness(context: RoofCheckContext, r: RafterGeometry): unknown {
     handCut(context, r),
     context.project.instead.filter((i) => i.of === r.id),
     ownPatches(r, context.project.ownLoads),
+    snowAlong(context.site, r).map(nearly),
   ];
 }
 

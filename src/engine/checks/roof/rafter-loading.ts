@@ -23,7 +23,8 @@ export interface RafterCase {
   readonly loads: readonly AtEnds[];
   /** pressure on each part, of level area or, wind, square to the slope [psf] */
   readonly psf: readonly AtEnds[];
-  readonly steps: () => readonly Step[];
+  /** how the pressure at an end of a part came about */
+  readonly steps: (part: number, end: keyof AtEnds) => readonly Step[];
 }
 
 /** All that acts on a rafter and on every rafter like it. */
@@ -87,7 +88,7 @@ export function rafterLoading(context: RoofCheckContext, rafter: RafterGeometry)
     run.segments.length,
     site.figures.unreducedRoofLive.value ?? 0,
   );
-  const snow = snowCases(site, form ?? 'monoslope', run.segments.length);
+  const snow = snowCases(site, run.segments.length);
   const cases: RafterCase[] = [
     ...live.map((c) =>
       plumb(
@@ -100,7 +101,7 @@ export function rafterLoading(context: RoofCheckContext, rafter: RafterGeometry)
       plumb(
         c,
         run.parts.map((p) => c.pressure(rafter, p).plumbPsf),
-        site.figures.balancedSnow.steps,
+        (part, end) => c.stepsAt(rafter, run.parts[part]!, end),
       ),
     ),
     ...(wind.ok ? wind.cases : []).map((c): RafterCase => {

@@ -121,6 +121,7 @@ function loadStep(loading: RafterLoading, { combination }: RafterResponse, term:
   const { run, rafter, surfacePsf } = loading;
   const { fromIn, toIn } = run.parts[term.part]!;
   const isWind = term.kind === 'wind';
+  const end = term.end === 'high' ? 'high' : 'low';
   const acting = combination.factors.flatMap(({ caseId, factor }): readonly { factor: number; found: RafterCase }[] => {
     const found = loading.cases.find((c) => c.loadCase.id === caseId)!;
     return found.isWind === isWind ? [{ factor, found }] : [];
@@ -150,13 +151,7 @@ function loadStep(loading: RafterLoading, { combination }: RafterResponse, term:
       ),
       ...acting.flatMap(({ factor, found }, i) => [
         put(`f${i + 1}`, factor, '1', `factor of ${found.loadCase.id}`),
-        put(
-          `p${i + 1}`,
-          found.psf[term.part]![term.end === 'high' ? 'high' : 'low'],
-          'psf',
-          found.loadCase.id,
-          found.steps(),
-        ),
+        put(`p${i + 1}`, found.psf[term.part]![end], 'psf', found.loadCase.id, found.steps(term.part, end)),
       ]),
     ],
     result: quantity(term.load, 'lb/in'),

@@ -7,6 +7,7 @@ import { message, type Fault, type Message } from '../../message.ts';
 import { put, stepsOf, type Note, type Step } from '../../note.ts';
 import type { Given, Project, Site } from '../../project/model.ts';
 import type { Unit } from '../../units.ts';
+import { NO_UNEVEN_SNOW, type UnevenRoofSnow } from '../uneven-snow.ts';
 import { edgeWidth } from './components.ts';
 import { slopeBeyondFigure } from './free-roof.ts';
 import { unreducedRoofLive } from './roof-live.ts';
@@ -75,6 +76,8 @@ export type FigureName =
 
 export interface SitePressures {
   readonly figures: Readonly<Record<FigureName, Figure>>;
+  /** drifted, slid or carried over a ridge; found once the roof is placed */
+  readonly uneven: UnevenRoofSnow;
   readonly gustFactor: number;
   /** flows that must be run, the worse governs */
   readonly flows: readonly Flow[];
@@ -110,6 +113,7 @@ export function sitePressures(
       ...snow,
       unreducedRoofLive: figure('psf', (note) => unreducedRoofLive(site.roofLivePsf.value, note)),
     },
+    uneven: NO_UNEVEN_SNOW,
     gustFactor: choices.gustFactor ?? RIGID_GUST.value,
     flows: flowsToRun(roof),
     missing,

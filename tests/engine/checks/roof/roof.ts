@@ -7,6 +7,7 @@ import { rafterCuts } from '../../../../src/engine/loads/rafter-cuts.ts';
 import { rafterRun } from '../../../../src/engine/loads/rafter-run.ts';
 import { roofFormOf } from '../../../../src/engine/loads/roof-cases.ts';
 import { sitePressures } from '../../../../src/engine/loads/site/site-pressures.ts';
+import { unevenRoofSnow } from '../../../../src/engine/loads/uneven-roof-snow.ts';
 import { memberWeights } from '../../../../src/engine/loads/weights.ts';
 import { materialsOf } from '../../../../src/engine/material-of.ts';
 import type { Step } from '../../../../src/engine/note.ts';
@@ -21,7 +22,7 @@ function contextOf(project: Project): RoofCheckContext {
   const form = roofFormOf(shelter.planes);
   const materials = materialsOf(project, shelter);
   const { covering } = project.roofPlanes[0]!;
-  const site = sitePressures(project.site, project.code, {
+  const even = sitePressures(project.site, project.code, {
     form: form ?? 'monoslope',
     slopeDeg: shelter.planes[0]!.slopeDeg,
     slippery: covering.slippery,
@@ -32,12 +33,13 @@ function contextOf(project: Project): RoofCheckContext {
     blockedShare: null,
     closedSides: 0,
   });
+  const site = { ...even, uneven: unevenRoofSnow(project, shelter, even, form) };
   // a typed section brings its whole stiffness itself
   const stiffness = (id: string): number => {
     const answer = materials.of(id);
     return answer.ok ? answer.values.EPsi : 1;
   };
-  const runs = new Map(shelter.rafters.map((r) => [r.id, rafterRun(r, stiffness(r.id), rafterCuts(project, r))]));
+  const runs = new Map(shelter.rafters.map((r) => [r.id, rafterRun(r, stiffness(r.id), rafterCuts(project, site, r))]));
   const runOf: RoofCheckContext['runOf'] = (r) => runs.get(r.id)!;
   return { project, shelter, site, form, runOf, weights: memberWeights(project, shelter), valuesOf: materials.of };
 }
