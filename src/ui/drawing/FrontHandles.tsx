@@ -83,14 +83,24 @@ interface BraceHandlesProps extends FrontHandlesProps {
   readonly post: PostGeometry;
 }
 /** The upper end slides along the beam, the lower one on the post; a value grows to the right and upward, as it is seen. */
-function BraceHandles({ brace, post, view, units, showLength, onMoveBrace, bracesAlike, onSelect }: BraceHandlesProps) {
+function BraceHandles({
+  shelter,
+  brace,
+  post,
+  view,
+  units,
+  showLength,
+  onMoveBrace,
+  bracesAlike,
+  onSelect,
+}: BraceHandlesProps) {
   const side = brace.topPoint.xIn >= brace.postPoint.xIn ? 1 : -1;
   const postX = brace.postPoint.xIn;
   const topZ = brace.postPoint.zIn + brace.dropIn;
   const farthest = Math.max(brace.runIn, post.seatZIn - post.woodFromZIn);
   const alike = (leg: 'runIn' | 'dropIn'): string | null => {
     const count = bracesAlike(brace.id, leg);
-    return count > 1 ? DRAWING_WORDS.allBraces(count) : null;
+    return count > 1 ? DRAWING_WORDS.bracesAlike(count, shelter.braces.length) : null;
   };
   const xs = [postX + side * LEAST_LEG_IN, postX + side * farthest];
   return (

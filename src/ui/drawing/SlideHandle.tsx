@@ -132,7 +132,7 @@ export function SlideHandle(props: SlideHandleProps) {
         {alike !== null && ` It moves ${alike}.`}
       </title>
       {isHeld && alike !== null && (
-        <text x={props.at.x} y={props.at.y - THUMB} className="moves-too">
+        <text x={props.at.x + THUMB + 4} y={props.at.y} className="moves-too">
           {alike}
         </text>
       )}

@@ -22,7 +22,7 @@ export const DRAWING_WORDS = {
     feet: 'Drag it, or use the arrow keys: 1 in at a press, with Shift 1/8 in. Escape takes it back.',
     metric: 'Drag it, or use the arrow keys: 25 mm at a press, with Shift 5 mm. Escape takes it back.',
   },
-  allBraces: (count: number) => `all ${count} braces`,
+  bracesAlike: (count: number, all: number) => (count === all ? `all ${all} braces` : `${count} of ${all} braces`),
 } as const;
 
 export const frontTitle = (line: LineGeometry): string => `Front view of line ${line.label}`;

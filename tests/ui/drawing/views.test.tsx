@@ -26,7 +26,7 @@ function front(extra: Partial<FrontViewProps> = {}) {
     <FrontView
       {...common}
       lineId="line-A"
-      move={{ onMovePost, onMoveBrace, bracesAlike: () => 4, units: 'feet' }}
+      move={{ onMovePost, onMoveBrace, bracesAlike: () => 2, units: 'feet' }}
       {...extra}
     />,
   );
@@ -114,10 +114,10 @@ describe('handles by keyboard', () => {
     const { slider } = front();
     const run = slider('Knee brace at A1, run along the beam');
     const told = document.getElementById(run.getAttribute('aria-describedby') ?? '')?.textContent ?? '';
-    expect(told).toMatch(/^Drag it, or use the arrow keys: 1 in .+ It moves all 4 braces\.$/);
+    expect(told).toMatch(/^Drag it, or use the arrow keys: 1 in .+ It moves 2 of 8 braces\.$/);
     expect(run.querySelector('text')).toBeNull();
     fireEvent.pointerDown(run, { button: 0, pointerId: 1, clientX: 0, clientY: 0 });
-    expect(run.querySelector('text')?.textContent).toBe('all 4 braces');
+    expect(run.querySelector('text')?.textContent).toBe('2 of 8 braces');
     fireEvent.pointerUp(run);
     expect(run.querySelector('text')).toBeNull();
     const post = slider('Post A2, along the line');
@@ -139,7 +139,7 @@ describe('handles by keyboard', () => {
   it('move a brace as it is seen: up shortens its drop, away from its post lengthens its run', () => {
     const { onMoveBrace, slider } = front();
     const drop = slider('Knee brace at A1, drop down the post');
-    expect(drop.getAttribute('aria-valuetext')).toBe('2\' 8", all 4 braces');
+    expect(drop.getAttribute('aria-valuetext')).toBe('2\' 8", 2 of 8 braces');
     fireEvent.keyDown(drop, { key: 'ArrowUp' });
     fireEvent.keyUp(drop, { key: 'ArrowUp' });
     const run = slider('Knee brace at A2, run along the beam');
