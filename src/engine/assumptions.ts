@@ -1,7 +1,9 @@
 import type { RoofForm } from '../data/loads/free-roof-main.ts';
 import type { SitePressures } from './loads/site/site-pressures.ts';
+import { edgeWidthIn } from './loads/zones.ts';
 import { message, type Message } from './message.ts';
 import type { Project } from './project/model.ts';
+import { feetFromInches } from './units.ts';
 
 /** What was assumed, for screen and sheet; each departure of the loads is said too. */
 export function assumptionsOf(project: Project, site: SitePressures, form: RoofForm | null): readonly Message[] {
@@ -14,7 +16,7 @@ export function assumptionsOf(project: Project, site: SitePressures, form: RoofF
     ...((project.surroundings.goods?.leansOnLines.length ?? 0) > 0 ? [message('assumeGoodsStand')] : []),
     ...(project.ownLoads.some((own) => own.kind === 'live') ? [message('assumeOwnLive')] : []),
     message('assumeBraceModels'),
-    message('worstZoneEverywhere'),
+    message('zoneLayoutAssumed', { edgeFt: feetFromInches(edgeWidthIn(site)) }),
     ...(project.supportLines.some((l) => l.kind === 'ledger') ? [message('attachedCanopy')] : []),
     ...site.departures,
     ...notRead(project),

@@ -1,4 +1,5 @@
 import type { RoofForm } from '../data/loads/free-roof-main.ts';
+import type { Enclosure } from '../data/loads/wind-walled.ts';
 import { placeShelter } from './geometry/place-shelter.ts';
 import type { RafterGeometry, Shelter } from './geometry/shelter.ts';
 import { earthquakeOf, highestFt, type Earthquake } from './loads/earthquake.ts';
@@ -10,9 +11,11 @@ import { snowCases } from './loads/snow-cases.ts';
 import { solidityBeyondTable } from './loads/solid-wind.ts';
 import { unevenRoofSnow } from './loads/uneven-roof-snow.ts';
 import { memberWeights, type MemberWeights } from './loads/weights.ts';
+import { walledWindCases } from './loads/walled-wind.ts';
+import { enclosureOf } from './loads/walls.ts';
 import { windCases } from './loads/wind-cases.ts';
 import { materialsOf, type Materials } from './material-of.ts';
-import type { Fault } from './message.ts';
+import { message, type Fault } from './message.ts';
 import type { Project } from './project/model.ts';
 
 /** A placed shelter with everything that acts on it, before any line is analysed. */
@@ -37,16 +40,19 @@ export function givensOf(project: Project): Prepared | { readonly faults: readon
   const { shelter, faults } = placeShelter(project);
   if (faults.length > 0) return { faults };
   const form = roofFormOf(shelter.planes);
-  const even = withSolidity(siteOf(project, shelter, form ?? 'monoslope'), shelter);
+  const enclosure = enclosureOf(project, shelter);
+  const even = withDepartures(siteOf(project, shelter, form ?? 'monoslope'), project, shelter, enclosure);
   const site = { ...even, uneven: unevenRoofSnow(project, shelter, even, form) };
   const materials = materialsOf(project, shelter);
   const weights = memberWeights(project, shelter);
-  const runOf = cachedRuns(project, site, materials);
+  const runOf = cachedRuns(project, shelter, site, materials);
   const segments = shelter.rafters[0] ? runOf(shelter.rafters[0]).segments.length : 1;
   // snow needs no figure of the wind: on a roof that has none it still lies
+  const free = form === null ? [] : windCases(site, shelter, form);
   const roof: readonly RoofCase[] = [
     ...snowCases(site, segments),
-    ...(form === null ? [] : windCases(site, shelter, form)),
+    ...free,
+    ...(form === null ? [] : walledWindCases(site, shelter, form, enclosure, free)),
   ];
   const earthquake = earthquakeOf(project.site, highestFt(shelter), site.figures.balancedSnow.value);
   return { project, shelter, site, form, roof, runOf, weights, materials, earthquake };
@@ -54,6 +60,7 @@ export function givensOf(project: Project): Prepared | { readonly faults: readon
 
 function siteOf(project: Project, shelter: Shelter, form: 'monoslope' | 'pitched') {
   const covering = project.roofPlanes.map((p) => p.covering);
+  const { closed, neighbour } = project.surroundings;
   const typed = (what: 'kd' | 'gustFactor'): number | null =>
     project.instead.find((i) => i.what === what)?.value ?? null;
   return sitePressures(
@@ -68,26 +75,29 @@ function siteOf(project: Project, shelter: Shelter, form: 'monoslope' | 'pitched
       planAlongFt: shelter.planAlongIn / 12,
       planAcrossFt: shelter.planAcrossIn / 12,
       blockedShare: project.surroundings.goods?.blockedShare ?? null,
-      closedSides: project.surroundings.closed.length,
+      closedSides: closed.length + (neighbour && neighbour.ledgerLine !== null ? 1 : 0),
+      wallsOnFrame: closed.filter((wall) => wall.heldBy === 'frame').length,
     },
     { kz: project.calculation.kz, kd: typed('kd'), gustFactor: typed('gustFactor') },
   );
 }
 
-/** A frame more solid than the table of open frames is a departure of the site's wind as well. */
-function withSolidity(site: SitePressures, shelter: Shelter): SitePressures {
-  const beyond = solidityBeyondTable(shelter);
-  return beyond ? { ...site, departures: [...site.departures, beyond] } : site;
+/** A frame more solid than the table of open frames, and parts of a roof over walls, are departures of the site's wind too. */
+function withDepartures(site: SitePressures, project: Project, shelter: Shelter, enclosure: Enclosure): SitePressures {
+  const solid = solidityBeyondTable(shelter);
+  const hasWalls = enclosure !== 'open' && project.surroundings.closed.length > 0;
+  const more = [...(solid ? [solid] : []), ...(hasWalls ? [message('walledComponents')] : [])];
+  return more.length > 0 ? { ...site, departures: [...site.departures, ...more] } : site;
 }
 
 /** Rafters that are alike are solved once. */
-function cachedRuns(project: Project, site: SitePressures, materials: Materials): RunOf {
+function cachedRuns(project: Project, shelter: Shelter, site: SitePressures, materials: Materials): RunOf {
   const alike = new Map<string, RafterRun>();
   const runs = new Map<RafterGeometry, RafterRun>();
   return (rafter: RafterGeometry) => {
     const known = runs.get(rafter);
     if (known) return known;
-    const cuts = rafterCuts(project, site, rafter);
+    const cuts = rafterCuts(project, shelter, site, rafter);
     const key = likenessOf(rafter, cuts);
     const answer = materials.of(rafter.id);
     const run = alike.get(key) ?? rafterRun(rafter, answer.ok ? answer.values.EPsi : 1, cuts);

@@ -113,7 +113,6 @@ export const CHECK_MESSAGES = {
   typedInstead: 'Typed instead of computed: {what} of {of} = {value} ({why}).',
   typedSection: "Typed section ({name}): its maker's values are used as typed.",
   attachedCanopy: 'Coefficients for attached canopies are not available: those of a free roof are used.',
-  zoneLayoutAssumed: 'The worst zone (corner) is taken over the whole roof.',
   pierNotInGround: 'The pier of {post} does not reach into the ground. Make its shaft longer.',
   pierTopNotGiven: 'The top of the pier at {post} is not measured yet: taken level with the ground.',
 } as const;

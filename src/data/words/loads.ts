@@ -18,13 +18,16 @@ export const LOAD_MESSAGES = {
   codeOfAnotherEdition:
     '{building} goes with {edition}, but {computed} is computed here: its snow and wind are other numbers. Ask the building department whether it takes {computed}.',
   slopeOverFigure: 'The roof rises at {slopeDeg} degrees; the figures for free roofs end at {limitDeg}.',
-  closedSideNotComputed:
-    '{sides} side(s) are closed: the roof is then no free roof, and wind on it is not computed yet.',
+  wallOnFrameNotComputed:
+    'The wind on {walls} wall(s) goes into the frame: that push is not computed yet. Let the walls stand by themselves, or have somebody add it.',
+  walledComponents:
+    'Coefficients for parts of a roof over walls are not available: those of an obstructed free roof are used.',
   beyondFigureAcross:
     'Height over depth of the roof is {ratio}, beyond 0.25 to 1 of the wind figures: tabulated value used all the same.',
   beyondFigureAlong:
     'Height over length of the roof is {ratio}, beyond 0.25 to 1 of the wind figures: tabulated value used all the same.',
-  worstZoneEverywhere: 'Sheet, purlins and rafters are judged with the corner zone over the whole roof.',
+  zoneLayoutAssumed:
+    'Zone layout assumed for wind on sheet, purlins and rafters: corners where two edges meet, edges {edgeFt} ft wide along eaves, gable ends and both sides of a ridge. What reaches into a harder zone counts as all in it.',
   solidityOverTable:
     'The frame is solid to {solidity} of its outline; the table for open frames ends at {limit}: its greatest coefficient is used.',
   warmSlipperyTakenRough:
@@ -70,7 +73,8 @@ export const LOAD_MESSAGES = {
     'No drifted snow: none comes over a gap of {gapFt} ft below a step of {stepFt} ft. The limits are {limitFt} ft and six times the step.',
   upperLengthNotGiven:
     'How far the higher roof reaches away from the step is not given: the drift that comes off it is not known.',
-  upperWidthNotGiven: 'How far it is from the higher roof’s eave to its ridge is not given: what slides off is not known.',
+  upperWidthNotGiven:
+    'How far it is from the higher roof’s eave to its ridge is not given: what slides off is not known.',
   slidesElsewhere: 'No sliding snow: the higher roof does not slope this way.',
   tooFlatToSlide: 'No sliding snow: the higher roof rises {rise} in 12, and snow slides above {limit} in 12.',
   slidesIntoGap:
@@ -94,6 +98,11 @@ export const LOAD_MESSAGES = {
   caseWindFlat:
     'Wind across the lines on a long flat roof, in bands, direction {direction}, case {windCase}, {flow} flow',
   caseWindAlong: 'Wind along the lines toward {direction} x, case {windCase}, {flow} flow',
+  caseWindWalled:
+    'Wind {way}, {sense}, {enclosure} building or obstructed free roof, whichever is harder on each part: {governs}',
+  olderSpeedCaution:
+    'For reading old papers only. Today’s maps give other speeds for other return periods: the number that counts is the one of your building department.',
+  olderSpeedOutside: 'The table of fastest-mile speeds runs from {least} to {greatest} mph; {mph} mph is not in it.',
   caseSeismic: 'Earthquake toward {direction} x',
   caseNotional: 'One per cent of the dead load sideways, toward {direction} x',
 } as const;

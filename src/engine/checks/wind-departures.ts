@@ -9,7 +9,8 @@ const ON_A_COMPONENT = /wind-(up|down)-/;
 
 /**
  * Coefficients used beyond their figure keep pass or fail, but every check that they govern says so (own rule): height
- * over length outside the figure, a canopy on a wall judged as a free roof, or a frame more solid than its table. A row that has a reason keeps its own.
+ * over length outside the figure, a canopy on a wall or parts of a roof over walls judged as of a free roof, or a frame
+ * more solid than its table. A row that has a reason keeps its own.
  */
 export function withWindDepartures(
   rows: readonly CheckRow[],
@@ -21,13 +22,14 @@ export function withWindDepartures(
   const along = found('beyondFigureAlong');
   const canopy = project.supportLines.some((l) => l.kind === 'ledger') ? message('attachedCanopy') : undefined;
   const solid = found('solidityOverTable');
-  if (!across && !along && !canopy && !solid) return rows;
+  const walled = found('walledComponents');
+  if (!across && !along && !canopy && !solid && !walled) return rows;
   const reasonFor = (combinationId: string): Message | undefined => {
     const isOfComponent = ON_A_COMPONENT.test(combinationId);
     if (across && (isOfComponent || ACROSS.test(combinationId))) return across;
     if (along && (isOfComponent || ALONG.test(combinationId))) return along;
     if (!combinationId.includes('wind-')) return undefined;
-    return canopy ?? (isOfComponent ? undefined : solid);
+    return canopy ?? (isOfComponent ? walled : solid);
   };
   return rows.map((row) => {
     if (row.reason || (row.status !== 'pass' && row.status !== 'fail')) return row;

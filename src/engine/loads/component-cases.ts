@@ -1,4 +1,4 @@
-import type { AreaClass } from '../../data/loads/free-roof-components.ts';
+import type { AreaClass, RoofZone } from '../../data/loads/free-roof-components.ts';
 import type { Flow, RoofForm } from '../../data/loads/free-roof-main.ts';
 import { message, type Message } from '../message.ts';
 import { stepsOf, type Note, type Step } from '../note.ts';
@@ -12,22 +12,21 @@ import type { SitePressures } from './site/site-pressures.ts';
 
 /** Wind on one part of the roof by its own area: pressing and lifting, in each flow. */
 export interface ComponentWindCase extends LoadCase {
-  /** square to the slope, plus is down, strength level [psf] */
-  readonly psf: number;
-  readonly steps: () => readonly Step[];
+  /** by zone, square to the slope, plus is down, strength level [psf] */
+  readonly psf: Readonly<Record<RoofZone, number>>;
+  readonly steps: (zone: RoofZone) => readonly Step[];
 }
 
 export type ComponentWind =
   | { readonly ok: true; readonly cases: readonly ComponentWindCase[] }
   | { readonly ok: false; readonly status: 'notGiven' | 'outside'; readonly reason: Message };
 
-/** Corners govern: the worst zone is taken over the whole roof until a layout of zones is computed. */
-const WORST_ZONE = 3;
+const ZONES = [1, 2, 3] as const satisfies readonly RoofZone[];
 
 /**
  * Component wind on a part of the roof: sheet, purlin, rafter and their ties; never mixed with the main frame's.
  * @param area  class of the part's effective wind area
- * @source ASCE7 30.7 (7-16); zone 3 everywhere is an own rule
+ * @source ASCE7 30.7 (7-16)
  */
 export function componentWind(
   site: SitePressures,
@@ -38,29 +37,41 @@ export function componentWind(
   const q = site.figures.velocityPressure.value;
   if (form === null) return { ok: false, status: 'outside', reason: message('roofFormNotCovered') };
   if (q === null) return { ok: false, status: 'notGiven', reason: whyNoWind(site) };
-  const pressures = (flow: Flow, note?: Note) => {
-    const coefficients = componentCoefficients(form, slopeDeg, area, WORST_ZONE, flow, note);
+  const pressures = (flow: Flow, zone: RoofZone, note?: Note) => {
+    const coefficients = componentCoefficients(form, slopeDeg, area, zone, flow, note);
     if (!coefficients.ok) return coefficients;
     const given = { velocityPressurePsf: q, gustFactor: site.gustFactor };
     return { ok: true as const, ...componentPressure(given, coefficients, note) };
   };
   const cases: ComponentWindCase[] = [];
   for (const flow of site.flows) {
-    const answer = pressures(flow);
-    if (!answer.ok) return { ok: false, status: 'outside', reason: answer.reason };
-    const steps = (): readonly Step[] => [
+    const down = { 1: 0, 2: 0, 3: 0 };
+    const up = { 1: 0, 2: 0, 3: 0 };
+    for (const zone of ZONES) {
+      const answer = pressures(flow, zone);
+      if (!answer.ok) return { ok: false, status: 'outside', reason: answer.reason };
+      down[zone] = answer.downPsf;
+      up[zone] = answer.upPsf;
+    }
+    const steps = (zone: RoofZone): readonly Step[] => [
       ...site.figures.velocityPressure.steps(),
-      ...stepsOf((note) => pressures(flow, note)).steps,
+      ...site.figures.edgeWidth.steps(),
+      ...stepsOf((note) => pressures(flow, zone, note)).steps,
     ];
     cases.push(
-      windCase(`wind-down-${flow}`, message('caseWindDown', { flow }), answer.downPsf, steps),
-      windCase(`wind-up-${flow}`, message('caseWindUp', { flow }), answer.upPsf, steps),
+      windCase(`wind-down-${flow}`, message('caseWindDown', { flow }), down, steps),
+      windCase(`wind-up-${flow}`, message('caseWindUp', { flow }), up, steps),
     );
   }
   return { ok: true, cases };
 }
 
-const windCase = (id: string, words: Message, psf: number, steps: ComponentWindCase['steps']): ComponentWindCase => ({
+const windCase = (
+  id: string,
+  words: Message,
+  psf: ComponentWindCase['psf'],
+  steps: ComponentWindCase['steps'],
+): ComponentWindCase => ({
   id,
   kind: 'wind',
   words,

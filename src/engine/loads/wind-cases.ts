@@ -7,12 +7,13 @@ import {
 } from '../../data/loads/free-roof-main.ts';
 import { message } from '../message.ts';
 import type { PlaneGeometry, Shelter } from '../geometry/shelter.ts';
-import { feetFromInches, radiansFromDegrees } from '../units.ts';
+import { feetFromInches } from '../units.ts';
 import type { LoadCase } from './cases.ts';
 import type { PartPressure } from './rafter-reactions.ts';
 import type { RoofCase } from './roof-cases.ts';
 import { alongRidgeCoefficient, alongRidgeMean, mainFrameCoefficients, mainFramePressure } from './site/free-roof.ts';
 import type { SitePressures } from './site/site-pressures.ts';
+import { blowsToward, fromWindwardEdge, stripFromWindward } from './wind-places.ts';
 
 const square = (squarePsf: number): PartPressure => ({ plumbPsf: 0, squarePsf });
 
@@ -44,8 +45,9 @@ export function windCases(site: SitePressures, shelter: Shelter, form: RoofForm)
             square(part.onHighHalf ? halves.get(rafter.plane)!.high : halves.get(rafter.plane)!.low),
         });
       }
-      if (isLongAndFlat(shelter, form))
-        for (const direction of [0, 180] as const) cases.push(flatCase(shelter, flow, windCase, direction, pressure));
+      if (isLongAndFlat(shelter))
+        for (const direction of [0, 180] as const)
+          cases.push(flatCase(shelter, form, flow, windCase, direction, pressure));
       for (const toward of [1, -1] as const) cases.push(alongCase(shelter, flow, windCase, toward, pressure));
     }
   }
@@ -71,37 +73,37 @@ interface Halves {
 function halvesOf(form: RoofForm, plane: PlaneGeometry, direction: 0 | 180, windward: number, leeward: number): Halves {
   if (form === 'monoslope')
     return direction === 0 ? { high: windward, low: leeward } : { high: leeward, low: windward };
-  const planeIsAtLowY = plane.downY === -1;
-  const value = planeIsAtLowY === (direction === 0) ? windward : leeward;
+  const value = plane.downY === blowsToward(form, [plane], direction) ? leeward : windward;
   return { high: value, low: value };
 }
 
-function isLongAndFlat(shelter: Shelter, form: RoofForm): boolean {
+function isLongAndFlat(shelter: Shelter): boolean {
   const { bandsAcrossBelowDeg, leastHeightOverLength } = FREE_ROOF_RANGE;
   const isFlat = shelter.planes.every((p) => p.slopeDeg < bandsAcrossBelowDeg);
-  return form === 'monoslope' && isFlat && shelter.meanRoofHeightIn / shelter.planAcrossIn < leastHeightOverLength;
+  return isFlat && shelter.meanRoofHeightIn / shelter.planAcrossIn < leastHeightOverLength;
 }
 
 /**
- * Bands of the along-ridge figure across the lines; direction 0 meets the high eave. Each part of a rafter takes the band
- * at its edge nearer to the wind, the strongest on it (own rule, safe side).
+ * Bands of the along-ridge figure across the lines. Each part of a rafter takes the band at its edge nearer to the wind,
+ * the strongest on it (own rule, safe side).
  */
 function flatCase(
   shelter: Shelter,
+  form: RoofForm,
   flow: Flow,
   windCase: WindCase,
   direction: WindDirection,
   pressure: (cn: number) => number,
 ): RoofCase {
   const height = feetFromInches(shelter.meanRoofHeightIn);
+  const toward = blowsToward(form, shelter.planes, direction);
   return {
     ...wind(`wind-flat-${direction}-${windCase}-${flow}`, message('caseWindFlat', { direction, windCase, flow })),
     windAlong: 0,
     swaysAlong: false,
     pressure: (rafter, part) => {
-      const cos = Math.cos(radiansFromDegrees(rafter.slopeDeg));
-      const fromEaveIn = direction === 180 ? part.fromIn * cos : rafter.runIn - part.toIn * cos;
-      return square(pressure(alongRidgeCoefficient(feetFromInches(Math.max(0, fromEaveIn)), height, windCase, flow)));
+      const fromEdge = feetFromInches(fromWindwardEdge(shelter, toward, rafter, part));
+      return square(pressure(alongRidgeCoefficient(fromEdge, height, windCase, flow)));
     },
   };
 }
@@ -113,14 +115,11 @@ function alongCase(
   toward: 1 | -1,
   pressure: (cn: number) => number,
 ): RoofCase {
-  const fromX = Math.min(...shelter.planes.map((p) => p.fromXIn));
-  const toX = Math.max(...shelter.planes.map((p) => p.toXIn));
   const height = feetFromInches(shelter.meanRoofHeightIn);
   const onRafter = new Map(
     shelter.rafters.map((r) => {
-      const near = toward === 1 ? r.tributaryFromXIn - fromX : toX - r.tributaryToXIn;
-      const far = toward === 1 ? r.tributaryToXIn - fromX : toX - r.tributaryFromXIn;
-      const strip = alongRidgeMean(feetFromInches(Math.max(0, near)), feetFromInches(far), height, windCase, flow);
+      const { nearIn, farIn } = stripFromWindward(shelter, toward, r);
+      const strip = alongRidgeMean(feetFromInches(nearIn), feetFromInches(farIn), height, windCase, flow);
       return [r.id, square(pressure(strip))];
     }),
   );

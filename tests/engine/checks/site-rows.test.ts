@@ -25,6 +25,7 @@ function rowsOf(
       planAcrossFt: 13.5,
       blockedShare: 0,
       closedSides: project.surroundings.closed.length,
+      wallsOnFrame: project.surroundings.closed.filter((wall) => wall.heldBy === 'frame').length,
     },
     { kz: 'formula', kd: null, gustFactor: null },
   );
@@ -83,10 +84,11 @@ describe('rows of the site', () => {
     expect(rowsOf(steep)).toEqual(['site.roofForm site: outside slopeOverFigure']);
   });
 
-  // proof [site.walledSides]: no-equation - with a wall the roof is no free roof
-  it('[site.walledSides] with a closed side the roof is no free roof', () => {
-    const closed = [{ side: 'yMinus', share: 1, heldBy: 'itself' }] as const;
-    expect(rowsOf(around({ closed }))).toEqual(['site.walledSides site: outside closedSideNotComputed']);
+  // proof [site.walledSides]: no-equation - the push of a wall on the frame is said not to be computed
+  it('[site.walledSides] a wall whose wind goes into the frame is outside; one that stands by itself is not', () => {
+    const wall = (heldBy: 'frame' | 'itself') => around({ closed: [{ side: 'yMinus', share: 1, heldBy }] });
+    expect(rowsOf(wall('frame'))).toEqual(['site.walledSides site: outside wallOnFrameNotComputed']);
+    expect(rowsOf(wall('itself'))).toEqual([]);
   });
 
   it('goods that lean on a line are computed and have no row', () => {

@@ -6,7 +6,7 @@ import { plainSource, type CheckSource } from '../check-source.ts';
 import { alikeSets, alikeSource, nearly } from './alike.ts';
 import { snowCases } from '../../loads/snow-cases.ts';
 import { handCut, raftersOn, refused, unasked, weightProblem, writtenPlane, type RoofCheckContext } from './context.ts';
-import { purlinLoading } from './purlin-loading.ts';
+import { purlinLoading, purlinZone } from './purlin-loading.ts';
 import { purlinStickSites, type JudgedStick } from './purlin-stick.ts';
 import { purlinTieSites } from './purlin-tie.ts';
 
@@ -41,6 +41,7 @@ function likeness(context: RoofCheckContext, p: PurlinGeometry): unknown {
   const [rafter] = raftersOn(context, p.plane);
   return [
     p.plane,
+    purlinZone(context, p),
     p.stick,
     nearly(p.tributaryWidthIn),
     p.fromXIn,

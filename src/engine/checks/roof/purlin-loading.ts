@@ -1,3 +1,4 @@
+import type { RoofZone } from '../../../data/loads/free-roof-components.ts';
 import type { PurlinGeometry } from '../../geometry/shelter.ts';
 import type { Combination } from '../../loads/combination.ts';
 import { combine, serviceCombinations } from '../../loads/combine.ts';
@@ -7,8 +8,9 @@ import { personAsEvenLoad, personCase } from '../../loads/person.ts';
 import { snowCases } from '../../loads/snow-cases.ts';
 import { areaClass } from '../../loads/site/components.ts';
 import { wholeWeight, type TwoWeights } from '../../loads/weights.ts';
+import { edgeWidthIn, reachesEave, zoneAt } from '../../loads/zones.ts';
 import { stepsOf, type Step } from '../../note.ts';
-import { radiansFromDegrees } from '../../units.ts';
+import { feetFromInches, radiansFromDegrees } from '../../units.ts';
 import { placedPlane, raftersOn, writtenPlane, type RoofCheckContext } from './context.ts';
 
 export type PurlinStretchKind = 'span' | 'overhang';
@@ -20,6 +22,8 @@ interface PurlinCase {
   /** where it stands for what acts on a stretch of this kind alone */
   readonly on?: PurlinStretchKind;
   readonly psf: number;
+  /** zone of the roof, of wind */
+  readonly zone?: RoofZone;
   /** plumb, or square to the slope where it is wind */
   readonly load: number;
   readonly steps: () => readonly Step[];
@@ -75,8 +79,9 @@ export function purlinLoading(context: RoofCheckContext, purlin: PurlinGeometry)
     site,
     form,
     purlin.slopeDeg,
-    areaClass(effectiveAreaFt2, site.figures.edgeWidth.value ?? 3),
+    areaClass(effectiveAreaFt2, feetFromInches(edgeWidthIn(site))),
   );
+  const zone = purlinZone(context, purlin);
   const plane = writtenPlane(context, purlin.plane);
   const live = componentLive(project, purlin.id, plane.risePer12, (shortestIn * width * cos) / 144, 1, 0);
   const onLevel = (psf: number): number => (psf * width * cos) / 144;
@@ -91,9 +96,10 @@ export function purlinLoading(context: RoofCheckContext, purlin: PurlinGeometry)
     ...(wind.ok ? wind.cases : []).map((c) => ({
       id: c.id,
       isWind: true,
-      psf: c.psf,
-      load: (c.psf * width) / 144,
-      steps: c.steps,
+      psf: c.psf[zone],
+      zone,
+      load: (c.psf[zone] * width) / 144,
+      steps: () => c.steps(zone),
     })),
   ];
   const person = personOnPurlin({ span: spanIn, overhang: overhangIn }, width * cos);
@@ -112,6 +118,16 @@ export function purlinLoading(context: RoofCheckContext, purlin: PurlinGeometry)
     wind,
     responses: combinations.map((combination) => responseOf(combination, cases, dead, cos, sin)),
   };
+}
+
+/**
+ * Zone of a purlin: it runs to the gable ends, where the wind is hardest, and is judged there over its whole length (own
+ * rule, safe side: a wide gap in the middle may lie in a softer zone).
+ */
+export function purlinZone(context: RoofCheckContext, purlin: PurlinGeometry): RoofZone {
+  const cos = Math.cos(radiansFromDegrees(purlin.slopeDeg));
+  const [from, to] = [-0.5, 0.5].map((half) => (purlin.upSlopeIn + half * purlin.tributaryWidthIn) * cos);
+  return zoneAt(true, reachesEave(placedPlane(context, purlin.plane), from!, to!, edgeWidthIn(context.site)));
 }
 
 /** A person at work in the middle of the widest gap, and at the longer end: each as the even load that bends as much. */

@@ -16,7 +16,13 @@ export function tellPurlinLoad(loading: PurlinLoading, r: PurlinResponse, note: 
   const puts = (letter: string, of: typeof acting) =>
     of.flatMap(({ factor, found }, i) => [
       put(`f${letter}${i + 1}`, factor, '1', `factor of ${found.id}`),
-      put(`${letter}${i + 1}`, found.psf, 'psf', found.id, found.steps()),
+      put(
+        `${letter}${i + 1}`,
+        found.psf,
+        'psf',
+        found.zone ? `${found.id}, zone ${found.zone}` : found.id,
+        found.steps(),
+      ),
     ]);
   const level = ['D', ...term('p', plumb.length, 'b × cos θ')].join(' + ');
   const shared = [

@@ -15,7 +15,7 @@ import { alikeSets, alikeSource, nearly } from './alike.ts';
 import { bearerOn, rafterTieCapacity } from './bearers.ts';
 import { handCut, purlinsOn, refused, unasked, weightProblem, writtenPlane, type RoofCheckContext } from './context.ts';
 import { rafterBendingSite } from './rafter-bending.ts';
-import { rafterLoading, type RafterLoading } from './rafter-loading.ts';
+import { rafterLoading, rafterZones, type RafterLoading } from './rafter-loading.ts';
 import { influenceOf, type Influence } from './rafter-influence.ts';
 import { rafterResponses, type RafterResponse } from './rafter-responses.ts';
 import { rafterSagSites } from './rafter-sag.ts';
@@ -94,6 +94,7 @@ function likeness(context: RoofCheckContext, r: RafterGeometry): unknown {
     handCut(context, r),
     context.project.instead.filter((i) => i.of === r.id),
     ownPatches(r, context.project.ownLoads),
+    rafterZones(context, r),
     snowAlong(context.site, r).map(nearly),
   ];
 }

@@ -1,3 +1,4 @@
+import type { RoofZone } from '../../../data/loads/free-roof-components.ts';
 import type { RafterGeometry } from '../../geometry/shelter.ts';
 import type { LoadCase } from '../../loads/cases.ts';
 import { componentLive, componentWind, type ComponentWind } from '../../loads/component-cases.ts';
@@ -7,8 +8,10 @@ import { rafterOwnWeight, surfaceWeight } from '../../loads/roof-weights.ts';
 import { snowCases } from '../../loads/snow-cases.ts';
 import { areaClass } from '../../loads/site/components.ts';
 import type { TwoWeights } from '../../loads/weights.ts';
+import { edgeWidthIn, zoneOfPart } from '../../loads/zones.ts';
 import type { Step } from '../../note.ts';
 import type { RoofPlane } from '../../project/model.ts';
+import { feetFromInches } from '../../units.ts';
 import { ownDeadOnRafter, ownOnRafter, personOnRafter } from './rafter-guests.ts';
 import { placedPlane, purlinsOn, writtenPlane, type RoofCheckContext } from './context.ts';
 
@@ -23,6 +26,8 @@ export interface RafterCase {
   readonly loads: readonly AtEnds[];
   /** pressure on each part, of level area or, wind, square to the slope [psf] */
   readonly psf: readonly AtEnds[];
+  /** zone of the roof that each part lies in, of wind on components */
+  readonly zones?: readonly RoofZone[];
   /** how the pressure at an end of a part came about */
   readonly steps: (part: number, end: keyof AtEnds) => readonly Step[];
 }
@@ -70,8 +75,9 @@ export function rafterLoading(context: RoofCheckContext, rafter: RafterGeometry)
     site,
     form,
     rafter.slopeDeg,
-    areaClass(effectiveAreaFt2, site.figures.edgeWidth.value ?? 3),
+    areaClass(effectiveAreaFt2, feetFromInches(edgeWidthIn(site))),
   );
+  const zones = rafterZones(context, rafter);
 
   const plumb = (loadCase: LoadCase, psf: readonly Pressure[], steps: RafterCase['steps']): RafterCase => ({
     loadCase,
@@ -105,9 +111,9 @@ export function rafterLoading(context: RoofCheckContext, rafter: RafterGeometry)
       ),
     ),
     ...(wind.ok ? wind.cases : []).map((c): RafterCase => {
-      const psf = run.parts.map(() => atEnds(c.psf));
-      const loads = squareLoads(run, width, () => ({ plumbPsf: 0, squarePsf: c.psf }), 'squarePsf');
-      return { loadCase: c, isWind: true, psf, loads, steps: c.steps };
+      const psf = zones.map((zone) => c.psf[zone]);
+      const loads = squareLoads(run, width, (i) => ({ plumbPsf: 0, squarePsf: psf[i]! }), 'squarePsf');
+      return { loadCase: c, isWind: true, psf: psf.map(atEnds), zones, loads, steps: (part) => c.steps(zones[part]!) };
     }),
   ];
   return {
@@ -123,4 +129,10 @@ export function rafterLoading(context: RoofCheckContext, rafter: RafterGeometry)
     wind,
     supportsAtIn: rafter.supports.map((s) => s.atIn / run.cos),
   };
+}
+
+/** Zone of the roof that each part of a rafter's run lies in. */
+export function rafterZones(context: RoofCheckContext, rafter: RafterGeometry): readonly RoofZone[] {
+  const plane = placedPlane(context, rafter.plane);
+  return context.runOf(rafter).parts.map((part) => zoneOfPart(plane, rafter, part, edgeWidthIn(context.site)));
 }

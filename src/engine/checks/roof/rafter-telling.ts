@@ -151,7 +151,13 @@ function loadStep(loading: RafterLoading, { combination }: RafterResponse, term:
       ),
       ...acting.flatMap(({ factor, found }, i) => [
         put(`f${i + 1}`, factor, '1', `factor of ${found.loadCase.id}`),
-        put(`p${i + 1}`, found.psf[term.part]![end], 'psf', found.loadCase.id, found.steps(term.part, end)),
+        put(
+          `p${i + 1}`,
+          found.psf[term.part]![end],
+          'psf',
+          found.zones ? `${found.loadCase.id}, zone ${found.zones[term.part]}` : found.loadCase.id,
+          found.steps(term.part, end),
+        ),
       ]),
     ],
     result: quantity(term.load, 'lb/in'),

@@ -1,3 +1,4 @@
+import type { RoofZone } from '../../../data/loads/free-roof-components.ts';
 import { clause } from '../../../data/sources.ts';
 import type { PlaneGeometry } from '../../geometry/shelter.ts';
 import { notGiven } from '../../check.ts';
@@ -5,6 +6,7 @@ import type { Combination } from '../../loads/combination.ts';
 import { combine } from '../../loads/combine.ts';
 import { componentWind, type ComponentWindCase } from '../../loads/component-cases.ts';
 import { surfaceWeight } from '../../loads/roof-weights.ts';
+import { edgeWidthIn, reachesGableEnd, zoneAt } from '../../loads/zones.ts';
 import { message } from '../../message.ts';
 import { put, type Note } from '../../note.ts';
 import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
@@ -13,6 +15,7 @@ import { checkSource, plainSource, type CheckSource } from '../check-source.ts';
 import { ratedSite } from '../joints/rated-site.ts';
 import { ASKED_ONCE } from '../site-of-check.ts';
 import { purlinsOn, raftersOn, refused, unasked, writtenPlane, type RoofCheckContext } from './context.ts';
+import { purlinZone } from './purlin-loading.ts';
 import { greatestGap } from './rafter-allowable.ts';
 
 /** Sheet continuous over its rows pulls on an inner one by more than its share (own allowance). */
@@ -69,6 +72,13 @@ interface SheetResponse {
   readonly netPsf: number;
   readonly deadPsf: number;
   readonly wind: { readonly found: ComponentWindCase; readonly factor: number };
+  readonly row: SheetRow;
+}
+
+/** A row under the sheet: the zone of the roof that it reaches, and the width of sheet that its screws hold. */
+interface SheetRow {
+  readonly zone: RoofZone;
+  readonly widthIn: number;
 }
 
 /**
@@ -79,16 +89,10 @@ interface SheetResponse {
 function upliftSource(context: RoofCheckContext, plane: PlaneGeometry): CheckSource {
   const wind = componentWind(context.site, context.form, plane.slopeDeg, 'upToA2');
   if (!wind.ok) return plainSource(unasked(['sheet.uplift'], plane.id, refused(wind)));
-  const { sheetOn } = writtenPlane(context, plane.id);
-  const kind = sheetOn === 'purlins' ? 'sheetPurlin' : 'sheetRafter';
-  const widths =
-    sheetOn === 'purlins'
-      ? purlinsOn(context, plane.id).map((p) => p.tributaryWidthIn)
-      : raftersOn(context, plane.id).map((r) => r.tributaryWidthIn);
-  const widthIn = widths.length > 0 ? Math.max(...widths) : gapOf(context, plane);
+  const kind = writtenPlane(context, plane.id).sheetOn === 'purlins' ? 'sheetPurlin' : 'sheetRafter';
   const weight = coveringLight(context, plane) * Math.cos(radiansFromDegrees(plane.slopeDeg));
   return checkSource({
-    responses: sheetResponses(wind.cases, weight),
+    responses: sheetRows(context, plane).flatMap((row) => sheetResponses(wind.cases, weight, row)),
     sites: [
       ratedSite<SheetResponse>({
         ruleId: 'sheet.uplift',
@@ -98,12 +102,28 @@ function upliftSource(context: RoofCheckContext, plane: PlaneGeometry): CheckSou
         unit: 'lb/ft',
         part: 'pull',
         force: (r, note) => {
-          const pull = (Math.max(0, -r.netPsf) * CONTINUITY * widthIn) / 12;
-          if (note) tellLift(r, widthIn, pull, note);
+          const pull = (Math.max(0, -r.netPsf) * CONTINUITY * r.row.widthIn) / 12;
+          if (note) tellLift(r, pull, note);
           return pull;
         },
       }),
     ],
+  });
+}
+
+/** Of the rows in each zone the one that holds the widest strip; without any row the whole plane in corners. */
+function sheetRows(context: RoofCheckContext, plane: PlaneGeometry): readonly SheetRow[] {
+  const rows: readonly SheetRow[] =
+    writtenPlane(context, plane.id).sheetOn === 'purlins'
+      ? purlinsOn(context, plane.id).map((p) => ({ zone: purlinZone(context, p), widthIn: p.tributaryWidthIn }))
+      : raftersOn(context, plane.id).map((r) => ({
+          zone: zoneAt(reachesGableEnd(plane, r.tributaryFromXIn, r.tributaryToXIn, edgeWidthIn(context.site)), true),
+          widthIn: r.tributaryWidthIn,
+        }));
+  if (rows.length === 0) return [{ zone: 3, widthIn: gapOf(context, plane) }];
+  return ([3, 2] as const).flatMap((zone) => {
+    const widths = rows.filter((row) => row.zone === zone).map((row) => row.widthIn);
+    return widths.length > 0 ? [{ zone, widthIn: Math.max(...widths) }] : [];
   });
 }
 
@@ -115,20 +135,24 @@ function coveringLight(context: RoofCheckContext, plane: PlaneGeometry): number 
 }
 
 /** Combinations of light dead load and lifting wind: all others press the sheet down more. */
-function sheetResponses(cases: readonly ComponentWindCase[], lightPsf: number): readonly SheetResponse[] {
+function sheetResponses(
+  cases: readonly ComponentWindCase[],
+  lightPsf: number,
+  row: SheetRow,
+): readonly SheetResponse[] {
   return combine(cases)
     .filter((combination) => combination.dead.weight === 'light')
     .flatMap((combination) =>
       combination.factors.flatMap(({ caseId, factor }): readonly SheetResponse[] => {
-        const found = cases.find((c) => c.id === caseId && c.psf < 0);
+        const found = cases.find((c) => c.id === caseId && c.psf[row.zone] < 0);
         if (!found) return [];
         const deadPsf = combination.dead.factor * lightPsf;
-        return [{ combination, deadPsf, netPsf: deadPsf + factor * found.psf, wind: { found, factor } }];
+        return [{ combination, deadPsf, netPsf: deadPsf + factor * found.psf[row.zone], wind: { found, factor }, row }];
       }),
     );
 }
 
-function tellLift({ deadPsf, wind }: SheetResponse, widthIn: number, pull: number, note: Note): void {
+function tellLift({ deadPsf, wind, row }: SheetResponse, pull: number, note: Note): void {
   note({
     symbol: 'T',
     words: 'lift on each foot of a row of screws',
@@ -136,8 +160,14 @@ function tellLift({ deadPsf, wind }: SheetResponse, widthIn: number, pull: numbe
     put: [
       put('D', deadPsf, 'psf', 'light covering square to the slope, with its factor'),
       put('f', wind.factor, '1', `factor of ${wind.found.id}`),
-      put('p', wind.found.psf, 'psf', 'wind lifting the smallest area', wind.found.steps()),
-      put('b', widthIn, 'in', 'width of sheet on the row'),
+      put(
+        'p',
+        wind.found.psf[row.zone],
+        'psf',
+        `wind lifting the smallest area, zone ${row.zone}`,
+        wind.found.steps(row.zone),
+      ),
+      put('b', row.widthIn, 'in', 'width of sheet on the row'),
     ],
     result: quantity(pull, 'lb/ft'),
     clause: clause('ASCE7', '2.4.1, 30.8'),

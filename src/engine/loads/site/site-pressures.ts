@@ -39,8 +39,10 @@ export interface RoofOnSite {
   readonly planAcrossFt: number;
   /** share of the opening under the roof that goods block; null when nobody has said */
   readonly blockedShare: number | null;
-  /** sides that are walled, the neighbour of a lean-to not counted */
+  /** sides that are walled, the building of a lean-to counted */
   readonly closedSides: number;
+  /** walls whose own wind goes into the frame; none where it is left out */
+  readonly wallsOnFrame?: number;
 }
 
 /** What a person may choose or an engineer may type instead of the computed value. */
@@ -242,9 +244,8 @@ function outsideOf(code: Project['code'], roof: RoofOnSite): SitePressures['outs
   }
   const slope = slopeBeyondFigure(roof.slopeDeg);
   if (slope) outside.push({ ruleId: 'site.roofForm', reason: slope });
-  if (roof.closedSides > 0) {
-    outside.push({ ruleId: 'site.walledSides', reason: message('closedSideNotComputed', { sides: roof.closedSides }) });
-  }
+  const walls = roof.wallsOnFrame ?? 0;
+  if (walls > 0) outside.push({ ruleId: 'site.walledSides', reason: message('wallOnFrameNotComputed', { walls }) });
   return outside;
 }
 

@@ -39,7 +39,9 @@ function contextOf(project: Project): RoofCheckContext {
     const answer = materials.of(id);
     return answer.ok ? answer.values.EPsi : 1;
   };
-  const runs = new Map(shelter.rafters.map((r) => [r.id, rafterRun(r, stiffness(r.id), rafterCuts(project, site, r))]));
+  const runs = new Map(
+    shelter.rafters.map((r) => [r.id, rafterRun(r, stiffness(r.id), rafterCuts(project, shelter, site, r))]),
+  );
   const runOf: RoofCheckContext['runOf'] = (r) => runs.get(r.id)!;
   return { project, shelter, site, form, runOf, weights: memberWeights(project, shelter), valuesOf: materials.of };
 }

@@ -129,7 +129,8 @@ describe('site pressures', () => {
       sitePressures(site, { ...code, loads }, { ...roof, ...over }).outside.map((row) => row.ruleId);
     expect(rules({})).toEqual([]);
     expect(rules({ slopeDeg: 46 })).toEqual(['site.roofForm']);
-    expect(rules({ closedSides: 2 })).toEqual(['site.walledSides']);
+    expect(rules({ closedSides: 2 })).toEqual([]);
+    expect(rules({ closedSides: 2, wallsOnFrame: 1 })).toEqual(['site.walledSides']);
     expect(rules({}, given('ASCE 7-22'))).toEqual(['site.edition']);
   });
 
