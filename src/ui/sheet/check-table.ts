@@ -60,14 +60,14 @@ export function checkTable(
   return {
     caption: 'Governing checks',
     columns: [
-      { head: 'piece', share: 62 },
+      { head: 'piece', share: 62, lines: 2 },
       { head: 'check, place', share: 132 },
       { head: 'governed by', share: 132 },
       { head: 'demand', align: 'right' },
       { head: 'capacity', align: 'right' },
       { head: 'unit' },
       { head: 'ratio', align: 'right' },
-      { head: 'clause', share: 58 },
+      { head: 'clause', share: 62, lines: 3 },
       { head: 'status', strong: true },
     ],
     rows: evaluation.checks

@@ -27,7 +27,7 @@ export function governedBy(row: CheckRow, names: PieceNames): string {
 }
 
 /** Clause, with the mark of a figure that was not compared with the printed edition. */
-export function clauseWords({ clause }: CheckRow): string {
+export function clauseWords({ clause }: Pick<CheckRow, 'clause'>): string {
   const key = clause.source === 'OWN' ? 'own rule' : `${shortName(clause.source)} ${clause.clause}`;
   return clause.memory ? `${key}${SHEET_WORDS.memoryMark}` : key;
 }

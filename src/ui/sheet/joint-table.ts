@@ -97,7 +97,7 @@ export function jointTable(rows: readonly JointRow[], system: UnitSystem): Plain
     caption: `Joints: what they must hold and what they hold, ${force}`,
     columns: [
       { head: 'joint', share: 90 },
-      { head: 'of', share: 76 },
+      { head: 'of', share: 76, lines: 2 },
       { head: 'what holds it', share: 126 },
       { head: 'pull', align: 'right' },
       { head: 'holds', align: 'right' },

@@ -20,7 +20,7 @@ export function postTable(evaluation: Evaluation, names: PieceNames, system: Uni
   return {
     caption: `Reactions and piers, worst of each, ${force}`,
     columns: [
-      { head: 'at', share: 66 },
+      { head: 'at', share: 66, lines: 2 },
       { head: 'down', align: 'right' },
       { head: 'up', align: 'right' },
       { head: 'along', align: 'right' },

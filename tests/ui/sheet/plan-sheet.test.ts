@@ -1,11 +1,14 @@
 import { readFileSync } from 'node:fs';
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { RULES } from '../../../src/data/rules.ts';
 import { evaluate } from '../../../src/engine/evaluate.ts';
 import type { Evaluation } from '../../../src/engine/evaluation.ts';
 import { parseProject } from '../../../src/engine/project/parse.ts';
 import type { Project } from '../../../src/engine/project/model.ts';
-import { roomOn, SHEET_PAPERS } from '../../../src/ui/sheet/page-format.ts';
+import { clauseWords } from '../../../src/ui/sheet/check-words.ts';
+import { wrapToFit } from '../../../src/ui/sheet/fit-text.ts';
+import { BODY, CELL_AIR, roomOn, SHEET_PAPERS } from '../../../src/ui/sheet/page-format.ts';
 import { planSheet } from '../../../src/ui/sheet/plan-sheet.ts';
 import type { SheetPlan } from '../../../src/ui/sheet/sheet-plan.ts';
 import { randomProject } from '../../support/random-project.ts';
@@ -59,6 +62,29 @@ describe('the plan of the one page', () => {
       ),
       { seed: 20261127, numRuns: process.env['LONG'] === '1' ? 100 : 6 },
     );
+  });
+
+  it.each(['firewood-shed', 'lean-to', 'undersized-shed'])('cuts no clause and no name of a piece of %s', (name) => {
+    const { checks, logs, joints, posts } = planOf(name);
+    const cells = [checks, logs, joints, posts].flatMap(({ columns, rows }) =>
+      rows.flatMap((row) =>
+        columns.flatMap(({ head }, i) =>
+          ['clause', 'piece', 'log', 'of', 'at'].includes(head) ? [row.cells[i]?.join(' ') ?? ''] : [],
+        ),
+      ),
+    );
+    expect(cells.length).toBeGreaterThan(10);
+    expect(cells.filter((cell) => cell.includes('…'))).toEqual([]);
+  });
+
+  it('has room for the clause of every rule, whichever are printed', () => {
+    const { columns } = planOf('firewood-shed').checks;
+    const room = (columns.find(({ head }) => head === 'clause')?.width ?? 0) - CELL_AIR;
+    const cut = Object.values(RULES).flatMap(({ clause }) => {
+      const words = clauseWords({ clause });
+      return wrapToFit(words, room, BODY.size, 3).join(' ').includes('…') ? [words] : [];
+    });
+    expect(cut).toEqual([]);
   });
 
   it('prints no check twice and only checks of the evaluation', () => {
