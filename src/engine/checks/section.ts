@@ -18,6 +18,9 @@ export interface Section {
 
 const NOTHING_LEFT: Section = { areaIn2: 0, modulusIn3: 0, shearAreaIn2: 0, tell: () => undefined };
 
+/** Less of its depth than this is no wood to count on; the formulas of a flat lose their figures there. */
+const SLIVER = 1e-3;
+
 const depthLeft = (stick: Stick, diameterIn: number, cutIn: number): number =>
   stick.kind === 'sawn' ? stick.depthIn - cutIn : diameterIn - (stick.kind === 'round' ? stick.flatIn : 0) - cutIn;
 
@@ -29,7 +32,7 @@ const depthLeft = (stick: Stick, diameterIn: number, cutIn: number): number =>
  * @returns a section of nothing where the cut goes through: stresses on it are infinite, so that no check can pass
  */
 export function sectionAt(stick: Stick, diameterIn: number, cutIn: number): Section {
-  if (depthLeft(stick, diameterIn, cutIn) <= 0) return NOTHING_LEFT;
+  if (depthLeft(stick, diameterIn, cutIn) <= SLIVER * diameterIn) return NOTHING_LEFT;
   if (stick.kind === 'sawn') {
     const depth = stick.depthIn - cutIn;
     const areaIn2 = stick.breadthIn * depth;

@@ -1,0 +1,73 @@
+import { describe, expect, it } from 'vitest';
+import { leastBeamDiameters } from '../../../../src/engine/checks/beam/least-diameter.ts';
+import { sectionsOf } from '../../../../src/engine/frame/read-response.ts';
+import type { LineCheckContext } from '../../../../src/engine/checks/line-context.ts';
+import type { LineResponse } from '../../../../src/engine/frame/line-frame.ts';
+import { plainShed } from '../../../support/plain-shed.ts';
+import { lineBench } from '../../frame/line-bench.ts';
+import { handResponse } from '../sites.ts';
+
+const { context } = lineBench(plainShed({ beamDiametersIn: [10, 10], braceEnd: { kind: 'coped', depthIn: 0 } }));
+const chain = context.frame.mesh.beams[0]!;
+const sections = sectionsOf(chain, context.frame.layout);
+/** First section at x from the first post; the log reaches 24 in. past it. */
+const indexAt = (x: number): number => sections.findIndex((s) => Math.abs(s.atIn - 24 - x) < 1e-6);
+const under = (...responses: LineResponse[]): LineCheckContext => ({
+  ...context,
+  frame: { ...context.frame, responses },
+});
+const leastAt = (x: number, ...responses: LineResponse[]): number =>
+  leastBeamDiameters(under(...responses), chain)![indexAt(x)]!;
+
+describe('the thinnest log that would do with the forces held', () => {
+  // M = Fb CD pi d3 / 32 turned round, Fb 1000 psi, snow 1.15 (NDS 3.3; circle).
+  it('is (32 M / (pi Fb CD))^(1/3) where bending decides', () => {
+    const r = handResponse(context, [[sections[indexAt(76)]!.moment, 60_000]]);
+    expect(leastAt(76, r)).toBeCloseTo(Math.cbrt((32 * 60_000) / (Math.PI * 1150)), 5);
+  });
+
+  // V = Fv CD 3 A / 4 turned round (NDS 3.4.2); 9000 lb.
+  it('is sqrt(16 V / (3 pi Fv CD)) where shear decides', () => {
+    const answer = context.valuesOf(chain.memberId);
+    const Fv = answer.ok ? answer.values.FvPsi : NaN;
+    const r = handResponse(context, [[sections[indexAt(76)]!.shear, 9000]]);
+    expect(leastAt(76, r)).toBeCloseTo(Math.sqrt((16 * 9000) / (3 * Math.PI * Fv * 1.15)), 5);
+  });
+
+  it('asks every combination: a smaller moment that lasts longer may ask for more', () => {
+    const at = sections[indexAt(76)]!.moment;
+    const snow = handResponse(context, [[at, 60_000]]);
+    const forGood = handResponse(context, [[at, 50_000]], { duration: 'permanent', durationFactor: 0.9 });
+    expect(leastAt(76, snow, forGood)).toBeCloseTo(Math.cbrt((32 * 50_000) / (Math.PI * 900)), 5);
+  });
+
+  // With the cut's depth held the wood below it must do: circle less a segment, summed over thin strips here.
+  it('keeps the depth of a seat: the log grows until what the flat leaves is enough', () => {
+    const at = sections[indexAt(0)]!;
+    const d = leastAt(0, handResponse(context, [[at.moment, -60_000]]));
+    expect(60_000 / stripModulus(d, 1)).toBeCloseTo(1150, 1);
+  });
+
+  it('has no answer where no log in reach passes', () => {
+    const r = handResponse(context, [[sections[indexAt(76)]!.moment, 1e9]]);
+    expect(leastAt(76, r)).toBe(Infinity);
+  });
+});
+
+/** Smaller section modulus of a circle less a segment of some depth, by ten thousand strips. */
+function stripModulus(d: number, cut: number): number {
+  const n = 10_000;
+  const [low, high] = [-d / 2, d / 2 - cut];
+  const h = (high - low) / n;
+  let [A, Q, I] = [0, 0, 0];
+  for (let i = 0; i < n; i++) {
+    const y = low + (i + 0.5) * h;
+    const b = 2 * Math.sqrt((d * d) / 4 - y * y);
+    A += b * h;
+    Q += b * y * h;
+    I += b * y * y * h;
+  }
+  const c = Q / A;
+  const own = I - A * c * c;
+  return Math.min(own / (high - c), own / (c - low));
+}
