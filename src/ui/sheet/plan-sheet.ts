@@ -10,7 +10,7 @@ import type { Amounts, SheetPlan } from './sheet-plan.ts';
 const FIRST_COMPLAINTS = 3;
 const MOST_COMPLAINTS = 8;
 /** Heights of a row of drawings: on the fullest page, the least that reads well, a fair one, the most it need be [pt]. */
-const DRAWING = { tight: 48, least: 80, fair: 112, most: 220, step: 4 } as const;
+const DRAWING = { tight: 48, least: 104, fair: 120, most: 220, step: 4 } as const;
 
 /**
  * One page, always: what a reviewer needs first gets its room first, what finds none is counted in words.
