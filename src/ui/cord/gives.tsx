@@ -4,6 +4,8 @@ import { STATUS_WORDS } from '../../data/words/status.ts';
 import { say } from '../../data/words/say.ts';
 import type { CheckRow } from '../../engine/evaluation.ts';
 import { explain } from '../../engine/explain.ts';
+import type { LoadWish } from '../loads/loads-view.ts';
+import { ShowLoads } from '../loads/show-loads.tsx';
 import { useOpenProject, useWorkbench } from '../state/use-workbench.ts';
 import type { Quantity } from '../../engine/units.ts';
 import { showLength } from '../units/show-length.ts';
@@ -168,6 +170,13 @@ function RatioButton({ id, row, isOpen, opener, onOpen }: RatioButtonProps) {
   );
 }
 
+/** The first load beside the dead load in the combination that governs; the dead load where there is no other. */
+const firstCaseOf = ({ combinationId }: CheckRow): LoadWish => ({
+  by: 'case',
+  id: combinationId.split('+')[1] ?? 'dead',
+  forLine: null,
+});
+
 /** The steps of one check. They are worked out only while they are open, after the figures that are always seen. */
 function Explained({ row, onClose }: { readonly row: CheckRow; readonly onClose: () => void }) {
   const project = useDeferredValue(useOpenProject());
@@ -177,7 +186,11 @@ function Explained({ row, onClose }: { readonly row: CheckRow; readonly onClose:
   const combination = loads ? combinationInWords(loads, row) : '';
   return (
     <section ref={inside} className="explained" aria-label={`Steps of ${RULES[row.ruleId].words}`}>
-      {combination !== '' && <p className="aside">{combination}.</p>}
+      {combination !== '' && (
+        <p className="aside">
+          {combination}. <ShowLoads wish={firstCaseOf(row)} words="show the load that governs" checkKey={row.key} />
+        </p>
+      )}
       {answer.ok ? (
         <StepList steps={answer.steps} label={`Steps of ${RULES[row.ruleId].words}`} />
       ) : (

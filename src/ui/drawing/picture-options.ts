@@ -8,6 +8,8 @@ export interface LaidOver {
   readonly above: number;
   readonly left: number;
   readonly right: number;
+  /** drawn before the parts of the view, so that they lie on it */
+  readonly drawUnder?: (sketch: Sketch) => void;
   readonly draw: (sketch: Sketch) => void;
   /** what it adds to the picture's title and description */
   readonly title: string;

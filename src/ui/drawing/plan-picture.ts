@@ -37,7 +37,7 @@ export function planPicture(shelter: Shelter, options: PlanOptions): Picture {
   });
   const sketch = beginSketch(view);
   for (const line of shelter.lines) if (line.kind === 'ledger') drawWall(sketch, shelter, line);
-  if (laidOver) laidOver.draw(sketch);
+  if (laidOver) laidOver.drawUnder?.(sketch);
   else drawRafters(sketch, shelter, options.selectedMemberId ?? null);
   drawTies(sketch, shelter);
   for (const beam of shelter.beams) {
@@ -53,6 +53,7 @@ export function planPicture(shelter: Shelter, options: PlanOptions): Picture {
     } else sketch.line([view.at(beam.fromXIn, -y), view.at(beam.toXIn, -y)], 'hidden-line', target);
   }
   drawEdges(sketch, shelter);
+  laidOver?.draw(sketch);
   drawPosts(sketch, shelter);
   nameLines(sketch, shelter);
   drawStrings(sketch, shelter, showLength);

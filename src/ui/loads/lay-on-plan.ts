@@ -23,11 +23,13 @@ export function layOnPlan(load: LoadToDraw): LaidOver {
     right: picture.pushes.some((p) => p.alongLb < 0) ? PUSH_ROOM : 0,
     title,
     description,
-    draw: (sketch) => {
+    drawUnder: (sketch) => {
       for (const [i, strip] of picture.strips.entries()) {
         const plane = planeOf(shelter, strip);
         if (plane && strengthOf(strip) > 0) drawStrip(sketch, strip, plane, load, i);
       }
+    },
+    draw: (sketch) => {
       writeWeights(sketch, load);
       drawHung(sketch, load);
       drawPushes(sketch, load);
@@ -58,10 +60,12 @@ function drawStrip(sketch: Sketch, strip: LoadStrip, plane: PlaneGeometry, load:
     const apart = Math.min(WIDEST, (CLOSEST * load.greatestPsf) / Math.max(Math.abs(psf), 1e-9));
     sketch.hatch(strokesOver(corners(at(i / steps), at((i + 1) / steps)), apart, psf < 0), { givesWay: true });
   }
-  if (isEven(strip)) writePressure(sketch, strip, plane, 0.5, load, `${number}`);
+  const write = (key: string, psf: number, share: number): void =>
+    writePressure(sketch, strip, plane, { key: `load-${number}-${key}`, psf, share }, load);
+  if (isEven(strip)) write('even', strip.lowPsf, 0.5);
   else {
-    writePressure(sketch, strip, plane, 0.08, load, `${number}-low`);
-    writePressure(sketch, strip, plane, 0.92, load, `${number}-high`);
+    write('low', strip.lowPsf, 0.08);
+    write('high', strip.highPsf, 0.92);
   }
 }
 
@@ -72,18 +76,23 @@ function strokesOver(outline: readonly Point[], apart: number, lifts: boolean): 
   return hatchStrokes(outline.map(turned), apart).map(([a, b]): Segment => [turned(a), turned(b)]);
 }
 
+interface Written {
+  readonly key: string;
+  readonly psf: number;
+  /** where up the strip */
+  readonly share: number;
+}
+
 /** Words where they fit between the sides of the strip, else the number, else the number running up the paper. */
 function writePressure(
   sketch: Sketch,
   strip: LoadStrip,
   plane: PlaneGeometry,
-  share: number,
+  { key, psf, share }: Written,
   { system }: LoadToDraw,
-  key: string,
 ): void {
   const { view } = sketch;
   const size = view.paper.textSize;
-  const psf = strip.lowPsf + share * (strip.highPsf - strip.lowPsf);
   const wide = (strip.toXIn - strip.fromXIn) * view.scale - 6;
   const words = pressureWords(psf, strip.acts, system);
   const number = pressureNumber(psf, system);
@@ -100,7 +109,7 @@ function writePressure(
     ),
   );
   sketch.text({
-    key: `load-${key}`,
+    key,
     text,
     kind: 'load',
     rotated,

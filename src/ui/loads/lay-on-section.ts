@@ -29,7 +29,7 @@ export function layOnSection(load: LoadToDraw, textSize: number): LaidOver {
     draw: (sketch) => {
       for (const strip of strips) {
         const plane = planeOf(shelter, strip);
-        if (plane && strengthOf(strip) > 0) drawStrip(sketch, strip, plane, load);
+        if (plane && strengthOf(strip) > 0) drawStrip(sketch, strip, plane, load, strips);
       }
       drawHung(sketch, load);
       drawAcross(sketch, load);
@@ -40,7 +40,13 @@ export function layOnSection(load: LoadToDraw, textSize: number): LaidOver {
 const moved = (p: Point, by: Point, times: number): Point => ({ x: p.x + by.x * times, y: p.y + by.y * times });
 const betweenPoints = (a: Point, b: Point, share: number): Point => moved(a, { x: b.x - a.x, y: b.y - a.y }, share);
 
-function drawStrip(sketch: Sketch, strip: LoadStrip, plane: PlaneGeometry, { pressures, system }: LoadToDraw): void {
+function drawStrip(
+  sketch: Sketch,
+  strip: LoadStrip,
+  plane: PlaneGeometry,
+  { pressures, system }: LoadToDraw,
+  all: readonly LoadStrip[],
+): void {
   const { view } = sketch;
   const size = view.paper.textSize;
   const onRoof = (upSlopeIn: number): Point => {
@@ -76,10 +82,17 @@ function drawStrip(sketch: Sketch, strip: LoadStrip, plane: PlaneGeometry, { pre
     });
   if (isEven(strip)) name('middle', 0.5);
   else {
-    name('low', 0);
-    name('high', 1);
+    // where the next strip goes on evenly its own label says the number
+    const goesOn = (atIn: number, psf: number): boolean =>
+      all.some((s) => s.planeId === strip.planeId && isEven(s) && isAt(s, atIn) && Math.abs(s.lowPsf - psf) < 1e-6);
+    if (!goesOn(strip.fromIn, strip.lowPsf)) name('low', 0);
+    if (!goesOn(strip.toIn, strip.highPsf)) name('high', 1);
   }
 }
+
+/** True where a strip begins or ends at a place up the slope. */
+const isAt = ({ fromIn, toIn }: LoadStrip, atIn: number): boolean =>
+  Math.abs(fromIn - atIn) < 1e-6 || Math.abs(toIn - atIn) < 1e-6;
 
 /** Square to a line on the paper, upward. */
 function squareUp(a: Point, b: Point): Point {
@@ -129,6 +142,6 @@ function drawAcross(sketch: Sketch, { picture, shelter, forces, system }: LoadTo
     const text = showQuantity({ value: lb, unit: 'lb' }, system);
     const middle = betweenPoints(start, tip, 0.5);
     const centres = [-0.9, 0.9, -1.8].map((down) => ({ x: middle.x, y: middle.y + down * size }));
-    sketch.text({ key: `across-${toward}`, text, kind: 'load', centres, about: middle });
+    sketch.text({ key: `push-across-${toward}`, text, kind: 'load', centres, about: middle });
   }
 }

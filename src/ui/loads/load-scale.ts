@@ -19,7 +19,7 @@ const SHOWN = {
   feet: { psf: 1, lb: 1 },
   metric: { psf: PER.kPaPerPsf, lb: PER.kilonewtonsPerPound },
 } as const;
-const ROUND = [1, 2, 5];
+const ROUND = [1, 2, 3, 4, 5, 6, 8];
 
 /** The finest round scale at which the greatest load is no longer than the room for it. */
 export function loadScale(greatest: number, unit: 'psf' | 'lb', roomPx: number, system: UnitSystem): LoadScale {

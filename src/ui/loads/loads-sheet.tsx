@@ -60,7 +60,7 @@ function backToViews(): void {
 }
 
 /** Longest arrow of a pressure, in text sizes. */
-const LONGEST_PRESSURE = 5;
+const LONGEST_PRESSURE = 6;
 const GAP_PX = 24;
 /** Narrower than this the plan stands under the section [px]. */
 const BOTH_PX = 640;

@@ -10,7 +10,7 @@ interface ShowLoadsProps {
 /** A word that puts the loads on section and plan. */
 export function ShowLoads({ wish, words, checkKey }: ShowLoadsProps) {
   return (
-    <button type="button" className="opens show-loads" onClick={() => lookAtLoads(wish, checkKey ?? null)}>
+    <button type="button" className="tool show-loads" onClick={() => lookAtLoads(wish, checkKey ?? null)}>
       {words}
     </button>
   );
