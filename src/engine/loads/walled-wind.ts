@@ -55,31 +55,30 @@ export function walledWindCases(
     ]);
     return sense === 'lifting' ? Math.min(...pressures) : Math.max(...pressures);
   };
-  return blowsAt(shelter, form).flatMap((blow) =>
-    (['lifting', 'pressing'] as const).map((sense): RoofCase => {
-      const beside = free.filter((c) => c.id === `${blow.id}-A-obstructed` || c.id === `${blow.id}-B-obstructed`);
+  return blowsAt(shelter, form).flatMap((blow): readonly RoofCase[] => {
+    const beside = free.filter((c) => c.id === `${blow.id}-A-obstructed` || c.id === `${blow.id}-B-obstructed`);
+    // past the slopes of the figures there is neither of the two
+    if (beside.length === 0) return [];
+    return (['lifting', 'pressing'] as const).map((sense) => {
       const harder = sense === 'lifting' ? Math.min : Math.max;
       const answer = (rafter: RafterGeometry, part: RafterPart) => {
         const byWalls = walled(blow, sense, rafter, part);
-        const byRoof = harder(...beside.map((c) => atEnds(c.pressure(rafter, part).squarePsf).low));
-        return { psf: harder(byWalls, byRoof), byWalls: harder(byWalls, byRoof) === byWalls };
+        const psf = harder(byWalls, ...beside.map((c) => atEnds(c.pressure(rafter, part).squarePsf).low));
+        return { psf, byWalls: psf === byWalls };
       };
+      const { id, words: way, windAlong } = blow;
+      const said = { way, sense, enclosure: ENCLOSURE_WORDS[enclosure], governs: governing(shelter, answer) };
       return {
-        id: `${blow.id}-${sense}-walled`,
+        id: `${id}-${sense}-walled`,
         kind: 'wind',
-        words: message('caseWindWalled', {
-          way: blow.words,
-          sense,
-          enclosure: ENCLOSURE_WORDS[enclosure],
-          governs: governing(shelter, answer),
-        }),
-        swaysAlong: blow.windAlong !== 0,
-        windAlong: blow.windAlong,
+        words: message('caseWindWalled', said),
+        swaysAlong: windAlong !== 0,
+        windAlong,
         spansPattern: null,
         pressure: (rafter, part) => ({ plumbPsf: 0, squarePsf: answer(rafter, part).psf }),
       };
-    }),
-  );
+    });
+  });
 }
 
 const ENCLOSURE_WORDS: Readonly<Record<Enclosure, string>> = {
