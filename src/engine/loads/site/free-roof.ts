@@ -55,11 +55,13 @@ export function mainFrameCoefficients(
   const [windwardHigh, leewardHigh] = high.coefficients[windDirection][flow];
   const windward = straight(windwardLow, windwardHigh, share);
   const leeward = straight(leewardLow, leewardHigh, share);
-  const figure = clause('ASCE7', form === 'monoslope' ? 'Fig. 27.3-4' : 'Fig. 27.3-5');
-  const where = `case ${windCase}, wind ${windDirection}, ${flow} flow`;
-  const told = { low, high, slopeDeg, figure, note };
-  noteBetween(told, 'CNW', `Windward half, ${where}`, windwardLow, windwardHigh, windward);
-  noteBetween(told, 'CNL', `Leeward half, ${where}`, leewardLow, leewardHigh, leeward);
+  if (note) {
+    const figure = clause('ASCE7', form === 'monoslope' ? 'Fig. 27.3-4' : 'Fig. 27.3-5');
+    const where = `case ${windCase}, wind ${windDirection}, ${flow} flow`;
+    const told = { low, high, slopeDeg, figure };
+    noteBetween(told, 'CNW', `Windward half, ${where}`, windwardLow, windwardHigh, windward, note);
+    noteBetween(told, 'CNL', `Leeward half, ${where}`, leewardLow, leewardHigh, leeward, note);
+  }
   return { ok: true, windward, leeward };
 }
 
@@ -76,12 +78,19 @@ interface Told {
   readonly high: MainFrameRow;
   readonly slopeDeg: number;
   readonly figure: ClauseRef;
-  readonly note: Note | undefined;
 }
 
-function noteBetween(told: Told, symbol: string, words: string, low: number, high: number, value: number): void {
-  const { slopeDeg, figure, note } = told;
-  note?.({
+function noteBetween(
+  told: Told,
+  symbol: string,
+  words: string,
+  low: number,
+  high: number,
+  value: number,
+  note: Note,
+): void {
+  const { slopeDeg, figure } = told;
+  note({
     symbol,
     words,
     formula: told.low === told.high ? 'as printed' : 'C1 + (C2 - C1) (θ - θ1) / (θ2 - θ1)',
