@@ -63,6 +63,8 @@ export const CHECK_MESSAGES = {
     'The own load {name} hangs on a tie or a brace, which is not computed. Hang it on a beam, a post or a rafter.',
   ownBendsSideways:
     'The own load {name} pushes a rafter or the roof along the lines: it would bend rafters sideways, which is not computed.',
+  ownDeadOnPurlin:
+    'The own load {name} is dead weight at one place of a purlin, which is not computed. Lay it on the roof or hang it on a rafter.',
   ownOffRoof: 'The own load {name} lies partly past the edge of the roof. Keep it on the covering.',
   assumeOwnLive:
     'Loads that somebody hangs here are judged as typed, at rest. Hoists, swings and animals pull harder than they weigh: a licensed designer sets those loads.',

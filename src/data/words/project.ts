@@ -120,7 +120,7 @@ export const PROJECT_MESSAGES = {
   loadOffMember:
     'The load {load} at {atIn} in does not lie on {on}, which runs from {fromIn} to {toIn} in. Move the load.',
   loadOnRole:
-    'The load {load} hangs on a {role}, which cannot be reckoned here. Hang it on a beam, a post, a tie or a rafter.',
+    'The load {load} hangs on a {role}, which cannot be reckoned here. Hang it on a beam, a post, a rafter or a purlin.',
   cutOffMember:
     'The cut {cut} at {centreIn} in does not lie on {member}, which runs from {fromIn} to {toIn} in. Move the cut.',
   insteadTwice: 'The value {what} is typed twice for the same thing, first in entry {first}. Keep one of them.',

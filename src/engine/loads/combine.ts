@@ -5,7 +5,7 @@ import type { CaseKind, LoadCase } from './cases.ts';
 import type { Combination } from './combination.ts';
 
 /** Only these snow cases stand beside wind or live load: the balanced one, not partial, least or surcharge (2.4.1 exception). */
-const COMPANION_SNOW: ReadonlySet<string> = new Set(['snow', 'own-snow']);
+const COMPANION_SNOW: ReadonlySet<string> = new Set(['snow', 'own-snow', 'own-snow-span', 'own-snow-overhang']);
 const COMPANION_LIVE: ReadonlySet<string> = new Set(['roof-live']);
 const NOT_GRAVITY: ReadonlySet<CaseKind> = new Set<CaseKind>(['wind', 'notional', 'seismic']);
 /** Without what the person hangs there these say no more than 1 and 3 do. */

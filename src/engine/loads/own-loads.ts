@@ -2,15 +2,23 @@ import type { LoadDuration } from '../../data/loads/combinations.ts';
 import type { Shelter } from '../geometry/shelter.ts';
 import { message, type Message } from '../message.ts';
 import type { OwnLoad, Project } from '../project/model.ts';
+import type { LoadCase } from './cases.ts';
 
 /**
  * Why an own load is not computed; null where it is. Computed are loads down and up on lines, stretches, beams, posts,
- * rafters and the roof, and along the lines wherever they reach a line without bending a stick sideways.
+ * rafters, purlins and the roof, and along the lines wherever they reach a line without bending a stick sideways.
  */
 export function whyOwnNotComputed(project: Project, shelter: Shelter, own: OwnLoad): Message | null {
   const { kind, direction, name } = own;
   const why = (
-    reason: 'ownAcross' | 'ownOnlyDown' | 'ownOnLedger' | 'ownOnMember' | 'ownBendsSideways' | 'ownOffRoof',
+    reason:
+      | 'ownAcross'
+      | 'ownOnlyDown'
+      | 'ownOnLedger'
+      | 'ownOnMember'
+      | 'ownBendsSideways'
+      | 'ownDeadOnPurlin'
+      | 'ownOffRoof',
   ) => message(reason, { name });
   if (direction === 'yPlus' || direction === 'yMinus') return why('ownAcross');
   if ((kind === 'dead' || kind === 'snow') && direction !== 'down') return why('ownOnlyDown');
@@ -27,6 +35,9 @@ export function whyOwnNotComputed(project: Project, shelter: Shelter, own: OwnLo
         const atIn = runTo(rafter, where.atIn);
         return atIn >= 0 && atIn <= rafter.runIn ? null : why('ownOffRoof');
       }
+      const isOnPurlin = shelter.purlins.some((p) => p.id === where.member);
+      if (isOnPurlin && isAlong) return why('ownBendsSideways');
+      if (isOnPurlin) return kind === 'dead' ? why('ownDeadOnPurlin') : null;
       const isHeld =
         shelter.posts.some((p) => p.id === where.member) || shelter.beams.some((b) => b.id === where.member);
       return isHeld ? null : why('ownOnMember');
@@ -92,7 +103,26 @@ export function ownSets(loads: readonly OwnLoad[]): readonly OwnSet[] {
 const LASTING: readonly LoadDuration[] = ['permanent', 'tenYears', 'twoMonths', 'sevenDays', 'tenMinutes'];
 
 /** How long a set lasts: all of it counts as long as the longest, and at least as long as its kind does (safe side). */
-export function durationOf(loads: readonly OwnLoad[], least: LoadDuration): LoadDuration {
+function durationOf(loads: readonly OwnLoad[], least: LoadDuration): LoadDuration {
   const longest = Math.min(LASTING.indexOf(least), ...loads.map((own) => LASTING.indexOf(own.duration)));
   return LASTING[longest]!;
+}
+
+const KIND_OF_CASE = { live: 'ownLive', snow: 'snow', wind: 'wind' } as const;
+const SHORTEST = { live: 'tenYears', snow: 'twoMonths', wind: 'tenMinutes' } as const;
+const WORDS = { live: 'caseOwnLiveWay', snow: 'caseOwnSnow', wind: 'caseOwnWind' } as const;
+
+/**
+ * The load case of a set: `own-live`, `own-live-xPlus`, `own-snow`, `own-wind-up`.
+ * @param on  the stretch of a purlin that it is asked of alone
+ */
+export function ownCase(kind: 'live' | 'snow' | 'wind', set: OwnSet, on?: string): LoadCase {
+  const isPlain = kind === 'snow' || (kind === 'live' && set.name === 'down');
+  return {
+    id: [`own-${kind}`, ...(isPlain ? [] : [set.name]), ...(on === undefined ? [] : [on])].join('-'),
+    kind: KIND_OF_CASE[kind],
+    words: kind === 'live' && isPlain ? message('caseOwnLive') : message(WORDS[kind], { way: set.words }),
+    swaysAlong: set.along !== 0,
+    duration: durationOf(set.loads, SHORTEST[kind]),
+  };
 }

@@ -1,8 +1,8 @@
 import type { OwnLoad } from '../project/model.ts';
-import { emptyLineCase, type DeadPiece, type LineArrival, type LineCase, type LoadCase } from './cases.ts';
+import { emptyLineCase, type DeadPiece, type LineArrival, type LineCase } from './cases.ts';
 import type { LineSetting } from './line-setting.ts';
 import { message } from '../message.ts';
-import { durationOf, ownOfKind, ownSets, type OwnSet } from './own-loads.ts';
+import { ownCase, ownOfKind, ownSets, type OwnSet } from './own-loads.ts';
 import { ownPatches, patchLoads } from './own-on-rafters.ts';
 import { plumbReactions } from './rafter-reactions.ts';
 
@@ -62,7 +62,7 @@ function onPosts(c: LineSetting, own: OwnLoad): LineCase['atPosts'] {
 
 function throughRafters(c: LineSetting, loads: readonly OwnLoad[]): LineCase['points'] {
   return c.rafters.flatMap((rafter) => {
-    const patches = ownPatches(rafter, loads);
+    const patches = ownPatches(c.shelter, rafter, loads);
     if (patches.length === 0) return [];
     const run = c.runOf(rafter);
     const reactions = plumbReactions(run, patchLoads(run, patches));
@@ -95,23 +95,12 @@ export function ownArrivals(c: LineSetting, ofRoof: readonly LineArrival[]): rea
   return [...liveArrivals(c), ...snowArrivals(c, ofRoof), ...windArrivals(c, ofRoof)];
 }
 
-const liveArrivals = (c: LineSetting): readonly LineArrival[] =>
-  arrivalsOf(c, 'live', (set) => ({
-    id: set.name === 'down' ? 'own-live' : `own-live-${set.name}`,
-    kind: 'ownLive',
-    words: set.name === 'down' ? message('caseOwnLive') : message('caseOwnLiveWay', { way: set.words }),
-    duration: durationOf(set.loads, 'tenYears'),
-  })).map(withoutSet);
+const liveArrivals = (c: LineSetting): readonly LineArrival[] => arrivalsOf(c, 'live').map(withoutSet);
 
 /** Snow that the person adds lies on the balanced snow of the site. */
 function snowArrivals(c: LineSetting, ofRoof: readonly LineArrival[]): readonly LineArrival[] {
   const balanced = ofRoof.find((a) => a.loadCase.id === 'snow');
-  return arrivalsOf(c, 'snow', (set) => ({
-    id: 'own-snow',
-    kind: 'snow',
-    words: message('caseOwnSnow'),
-    duration: durationOf(set.loads, 'twoMonths'),
-  })).map(({ loadCase, lineCase, alongLb }) => ({
+  return arrivalsOf(c, 'snow').map(({ loadCase, lineCase, alongLb }) => ({
     loadCase,
     lineCase: balanced ? together(loadCase.id, balanced.lineCase, lineCase) : lineCase,
     alongLb,
@@ -120,12 +109,7 @@ function snowArrivals(c: LineSetting, ofRoof: readonly LineArrival[]): readonly 
 
 /** Wind that the person adds, strength level: alone, and beside every wind of the site that does not blow against it. */
 function windArrivals(c: LineSetting, ofRoof: readonly LineArrival[]): readonly LineArrival[] {
-  const own = arrivalsOf(c, 'wind', (set) => ({
-    id: `own-wind-${set.name}`,
-    kind: 'wind',
-    words: message('caseOwnWind', { way: set.words }),
-    duration: durationOf(set.loads, 'tenMinutes'),
-  }));
+  const own = arrivalsOf(c, 'wind');
   const beside = ofRoof
     .filter((a) => a.loadCase.kind === 'wind')
     .flatMap((site) =>
@@ -152,13 +136,9 @@ interface OwnArrival extends LineArrival {
 
 const withoutSet = ({ loadCase, lineCase, alongLb }: OwnArrival): LineArrival => ({ loadCase, lineCase, alongLb });
 
-function arrivalsOf(
-  c: LineSetting,
-  kind: OwnLoad['kind'],
-  caseOf: (set: OwnSet) => Omit<LoadCase, 'swaysAlong'>,
-): readonly OwnArrival[] {
+function arrivalsOf(c: LineSetting, kind: 'live' | 'snow' | 'wind'): readonly OwnArrival[] {
   return ownSets(ownOfKind(c.project, c.shelter, kind)).flatMap((set) => {
-    const loadCase: LoadCase = { ...caseOf(set), swaysAlong: set.along !== 0 };
+    const loadCase = ownCase(kind, set);
     const lineCase = ownOnLine(c, loadCase.id, set.loads);
     return isEmpty(lineCase) ? [] : [{ set, loadCase, lineCase, alongLb: alongOf(lineCase) }];
   });

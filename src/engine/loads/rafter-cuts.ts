@@ -13,7 +13,7 @@ export const rafterCuts = (
   site: SitePressures,
   rafter: RafterGeometry,
 ): readonly number[] => [
-  ...ownPatches(rafter, project.ownLoads).flatMap((patch) => [patch.fromIn, patch.toIn]),
+  ...ownPatches(shelter, rafter, project.ownLoads).flatMap((patch) => [patch.fromIn, patch.toIn]),
   ...personCuts(rafter),
   ...snowCuts(site, rafter),
   ...zoneCuts(

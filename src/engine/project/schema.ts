@@ -11,7 +11,7 @@ import { log, wood } from './schema/wood.ts';
  * `name.shelter.json`, formatVersion 1. Axes: x along frame lines, y across, z up from the datum mark.
  * `null` = not given yet; an optional key that is absent = there is none, or "as the group says".
  * Start of a member: beam and purlin low x; tie low y; rafter its eave end; post its foot; brace its post end.
- * Places on the shelter are x on a line, y on a tie or rafter, height above the foot on a post.
+ * Places on the shelter are x on a line or purlin, y on a tie or rafter, height above the foot on a post.
  */
 export const projectSchema = z.strictObject({
   formatVersion: z.literal(1),

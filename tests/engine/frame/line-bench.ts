@@ -63,7 +63,7 @@ export function loadBench(project: Project, line = lineId(0)): LoadBench {
   const site = { ...even, uneven: unevenRoofSnow(project, shelter, even, 'monoslope') };
   // cut by own loads and snow alone: nobody at work stands on the main frame
   const cuts = (rafter: RafterGeometry) => [
-    ...ownPatches(rafter, project.ownLoads).flatMap((p) => [p.fromIn, p.toIn]),
+    ...ownPatches(shelter, rafter, project.ownLoads).flatMap((p) => [p.fromIn, p.toIn]),
     ...snowCuts(site, rafter),
   ];
   const runOf: RunOf = (rafter) => rafterRun(rafter, 1_200_000, cuts(rafter));

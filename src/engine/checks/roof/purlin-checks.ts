@@ -50,6 +50,9 @@ function likeness(context: RoofCheckContext, p: PurlinGeometry): unknown {
     project.joints.own.filter((joint) => joint.key.split('/')[1] === p.id),
     project.cuts.filter((cut) => cut.member === p.id),
     project.instead.filter((i) => i.of === p.id),
+    project.ownLoads.filter(({ where }) => where.on === 'member' && where.member === p.id),
+    // what lies on the roof lies on some purlins of it
+    project.ownLoads.some(({ where }) => where.on === 'plane') ? p.upSlopeIn : null,
     rafter && snowCases(site, 1).map((c) => nearly(c.onPurlin(p, rafter))),
   ];
 }

@@ -4,19 +4,19 @@ import type { Combination } from '../../loads/combination.ts';
 import { combine, serviceCombinations } from '../../loads/combine.ts';
 import { componentLive, componentWind, type ComponentWind } from '../../loads/component-cases.ts';
 import { surfaceWeight } from '../../loads/roof-weights.ts';
-import { personAsEvenLoad, personCase } from '../../loads/person.ts';
 import { snowCases } from '../../loads/snow-cases.ts';
 import { areaClass } from '../../loads/site/components.ts';
 import { wholeWeight, type TwoWeights } from '../../loads/weights.ts';
 import { edgeWidthIn, reachesEave, zoneAt } from '../../loads/zones.ts';
-import { stepsOf, type Step } from '../../note.ts';
+import type { Step } from '../../note.ts';
 import { feetFromInches, radiansFromDegrees } from '../../units.ts';
 import { placedPlane, raftersOn, writtenPlane, type RoofCheckContext } from './context.ts';
+import { ownOnPurlin, personOnPurlin } from './purlin-guests.ts';
 
 export type PurlinStretchKind = 'span' | 'overhang';
 
 /** Even load on a purlin in one case, per inch of its length [lb/in]. */
-interface PurlinCase {
+export interface PurlinCase {
   readonly id: string;
   readonly isWind: boolean;
   /** where it stands for what acts on a stretch of this kind alone */
@@ -102,10 +102,11 @@ export function purlinLoading(context: RoofCheckContext, purlin: PurlinGeometry)
       steps: () => c.steps(zone),
     })),
   ];
-  const person = personOnPurlin({ span: spanIn, overhang: overhangIn }, width * cos);
-  cases.push(...person);
+  const lengthsIn = { span: spanIn, overhang: overhangIn };
+  const guests = [...personOnPurlin(lengthsIn, width * cos), ...ownOnPurlin(context, purlin, lengthsIn, cases)];
+  cases.push(...guests.map((g) => g.onPurlin));
   const dead = purlinDead(context, purlin);
-  const loadCases = [...live, ...snow, ...person.map((c) => personCase(c.on)), ...(wind.ok ? wind.cases : [])];
+  const loadCases = [...live, ...snow, ...guests.map((g) => g.loadCase), ...(wind.ok ? wind.cases : [])];
   const combinations = [...combine(loadCases), ...serviceCombinations(loadCases, project.calculation.kcr)];
   return {
     purlin,
@@ -130,17 +131,6 @@ export function purlinZone(context: RoofCheckContext, purlin: PurlinGeometry): R
   return zoneAt(true, reachesEave(placedPlane(context, purlin.plane), from!, to!, edgeWidthIn(context.site)));
 }
 
-/** A person at work in the middle of the widest gap, and at the longer end: each as the even load that bends as much. */
-function personOnPurlin(lengthsIn: Readonly<Record<PurlinStretchKind, number>>, levelWidthIn: number) {
-  return (['span', 'overhang'] as const).flatMap((on) => {
-    const lengthIn = lengthsIn[on];
-    if (!(lengthIn > 1e-6)) return [];
-    const load = personAsEvenLoad(on, levelWidthIn, lengthIn);
-    const steps = () => stepsOf((note) => personAsEvenLoad(on, levelWidthIn, lengthIn, note)).steps;
-    return [{ id: personCase(on).id, isWind: false, on, psf: (load * 144) / levelWidthIn, load, steps }];
-  });
-}
-
 function responseOf(
   combination: Combination,
   cases: readonly PurlinCase[],
@@ -150,10 +140,14 @@ function responseOf(
 ): PurlinResponse {
   let plumb = 0;
   let wind = 0;
-  let on: PurlinStretchKind | undefined;
-  for (const { caseId, factor } of combination.factors) {
-    const found = cases.find((c) => c.id === caseId)!;
-    on ??= found.on;
+  const acting = combination.factors.map(({ caseId, factor }) => ({
+    factor,
+    found: cases.find((c) => c.id === caseId)!,
+  }));
+  const on = acting.find((a) => a.found.on)?.found.on;
+  for (const { factor, found } of acting) {
+    // what acts on stretches of the other kind alone
+    if (found.on && found.on !== on) continue;
     if (found.isWind) wind += factor * found.load;
     else plumb += factor * found.load;
   }

@@ -31,7 +31,10 @@ export function purlinStickSites(loading: PurlinLoading, judged: JudgedStick): r
       applies: (r: PurlinResponse) => actsOn(stretch, r),
     })),
     judged.values === null ? typedShearSite(loading, judged.stick) : shearSite(loading, judged.stick, judged.values),
-    ...stretches.map((stretch) => sagSite(loading, stretch, stiffnessOf(judged))),
+    ...stretches.map((stretch) => ({
+      ...sagSite(loading, stretch, stiffnessOf(judged)),
+      applies: (r: PurlinResponse) => actsOn(stretch, r),
+    })),
   ];
 }
 

@@ -93,7 +93,7 @@ function likeness(context: RoofCheckContext, r: RafterGeometry): unknown {
     lines.map((line) => rafterTieCapacity(context, r, line)),
     handCut(context, r),
     context.project.instead.filter((i) => i.of === r.id),
-    ownPatches(r, context.project.ownLoads),
+    ownPatches(context.shelter, r, context.project.ownLoads),
     rafterZones(context, r),
     snowAlong(context.site, r).map(nearly),
   ];

@@ -1,6 +1,6 @@
 import type { RafterGeometry } from '../../geometry/shelter.ts';
 import type { LoadCase } from '../../loads/cases.ts';
-import { durationOf, ownOfKind, ownSets, type OwnSet } from '../../loads/own-loads.ts';
+import { ownCase, ownOfKind, ownSets } from '../../loads/own-loads.ts';
 import { ownPatches, patchLoads } from '../../loads/own-on-rafters.ts';
 import { personCase, personPlaces, personPressure } from '../../loads/person.ts';
 import type { AtEnds, RafterRun } from '../../loads/rafter-run.ts';
@@ -48,7 +48,7 @@ export function ownOnRafter(
 ): readonly RafterCase[] {
   const sets = (kind: OwnLoad['kind']) =>
     ownSets(ownOfKind(project, shelter, kind)).flatMap((set) => {
-      const patches = ownPatches(rafter, set.loads);
+      const patches = ownPatches(shelter, rafter, set.loads);
       return patches.length > 0 ? [{ set, loads: patchLoads(run, patches) }] : [];
     });
   const width = rafter.tributaryWidthIn;
@@ -62,12 +62,12 @@ export function ownOnRafter(
   const balanced = ofSite.find((c) => c.loadCase.id === 'snow');
   const winds = ofSite.filter((c) => c.isWind);
   return [
-    ...sets('live').map(({ set, loads }) => plumb(ownCase('ownLive', 'own-live', set), loads)),
+    ...sets('live').map(({ set, loads }) => plumb(ownCase('live', set), loads)),
     ...sets('snow').map(({ set, loads }) =>
-      plumb(ownCase('snow', 'own-snow', set), balanced ? summed(balanced.loads, loads) : loads),
+      plumb(ownCase('snow', set), balanced ? summed(balanced.loads, loads) : loads),
     ),
     ...sets('wind').flatMap(({ set, loads }) => [
-      plumb(ownCase('wind', 'own-wind', set), loads),
+      plumb(ownCase('wind', set), loads),
       ...winds.map((c): RafterCase => ({
         loadCase: {
           ...c.loadCase,
@@ -84,28 +84,17 @@ export function ownOnRafter(
   ];
 }
 
-function ownCase(kind: 'ownLive' | 'snow' | 'wind', id: string, set: OwnSet): LoadCase {
-  const least = { ownLive: 'tenYears', snow: 'twoMonths', wind: 'tenMinutes' } as const;
-  const words = { ownLive: 'caseOwnLiveWay', snow: 'caseOwnSnow', wind: 'caseOwnWind' } as const;
-  return {
-    id: kind === 'snow' || (kind === 'ownLive' && set.name === 'down') ? id : `${id}-${set.name}`,
-    kind,
-    words: message(words[kind], { way: set.words }),
-    swaysAlong: false,
-    duration: durationOf(set.loads, least[kind]),
-  };
-}
-
 const summed = (a: readonly AtEnds[], b: readonly AtEnds[]): readonly AtEnds[] =>
   a.map(({ low, high }, i) => ({ low: low + b[i]!.low, high: high + b[i]!.high }));
 
 /** Own dead load on each part of a rafter, square to the slope [lb/in]; what may be taken away holds nothing down. */
 export function ownDeadOnRafter({ project, shelter }: RoofCheckContext, rafter: RafterGeometry, run: RafterRun) {
   const loads = ownOfKind(project, shelter, 'dead');
-  const heavy = patchLoads(run, ownPatches(rafter, loads));
+  const heavy = patchLoads(run, ownPatches(shelter, rafter, loads));
   const light = patchLoads(
     run,
     ownPatches(
+      shelter,
       rafter,
       loads.filter((own) => !own.removable),
     ),

@@ -29,7 +29,7 @@ function loadFaults(project: Project, { id, where }: OwnLoad): readonly Fault[] 
       ];
     case 'member': {
       const role = project.members.find((member) => member.id === where.member)?.role;
-      if (role === 'brace' || role === 'purlin') return [fault(`${path}.member`, 'loadOnRole', { load: id, role })];
+      if (role === 'brace') return [fault(`${path}.member`, 'loadOnRole', { load: id, role })];
       return offFaults(id, `${path}.atIn`, [where.atIn], reachOfMember(project, where.member), where.member);
     }
     case 'plane':
@@ -60,9 +60,13 @@ function reachOfLine(project: Project, id: Id): Reach | null {
   return beams.length === 0 ? null : [Math.min(...beams.map((b) => b.fromXIn)), Math.max(...beams.map((b) => b.toXIn))];
 }
 
-/** Where a place on a member may lie: x on a beam, above the foot on a post; null where levels decide. */
+/** Where a place on a member may lie: x on a beam or a purlin, above the foot on a post; null where levels decide. */
 function reachOfMember(project: Project, id: Id): Reach | null {
   const member = project.members.find((m) => m.id === id);
   if (member?.role === 'beam') return [member.fromXIn, member.toXIn];
+  if (member?.role === 'purlin') {
+    const plane = project.roofPlanes.find((p) => p.id === member.plane);
+    return plane ? [plane.fromXIn, plane.toXIn] : null;
+  }
   return member?.role === 'post' ? [0, TALLEST_POST_IN] : null;
 }

@@ -92,3 +92,45 @@ describe('own loads on a rafter, by hand', () => {
     expect(next.ratios.labels.some((label) => label.includes('own-live'))).toBe(false);
   });
 });
+
+describe('own loads on a purlin, by hand', () => {
+  const S = (3.5 * 1.5 ** 2) / 6;
+  const allowed = 900 * 1.5 * 1.1;
+  const w = (4 * 24) / 144;
+  const withOwn = (where: Raw, kind = 'live', direction = 'down') =>
+    shedWith((raw) => {
+      plainRoof(0)(raw);
+      const stock = { kind: 'sawn', breadthIn: 1.5, depthIn: 3.5, lay: 'flat', plies: 1, grade: 'No. 2', use: 'dry' };
+      at(raw, 'groups', 'purlins')['stock'] = { ...stock, species: 'Douglas Fir-Larch' };
+      const own = { id: 'own', name: 'rack', kind, direction, where, duration: 'tenYears', removable: false };
+      listAt(raw, 'ownLoads').push(own);
+    });
+  const hook = (xIn: number) => ({ on: 'member', member: 'purlin-3', atIn: xIn, lb: 40 });
+
+  // Gap of 36 in.: P L / 4 wherever in the gap it hangs; the neighbouring purlin carries none of it.
+  test('[purlin.bending] one load in a gap bends it as at mid-gap', () => {
+    const context = withOwn(hook(40));
+    const row = rowOf(context, 'purlin.bending/purlin-3/span');
+    expect(ratioIn(row, '2+own-live-span')).toBeCloseTo(((w * 36 * 36) / 8 + (40 * 36) / 4) / S / allowed, 9);
+    const next = rowOf(context, 'purlin.bending/purlin-4/span');
+    expect(next.ratios.labels.some((label) => label.includes('own-live'))).toBe(false);
+  });
+
+  // 12 in. beyond the outer rafter at 168, of an end of 18 in.: P a.
+  test('[purlin.bending] one load beyond the outer rafter bends the end by its distance', () => {
+    const row = rowOf(withOwn(hook(180)), 'purlin.bending/purlin-3/overhang');
+    const moment = (w * 18 * 18) / 2 + Math.max(40 * 12, (40 / 18) * (18 * 18) * 0.5);
+    expect(ratioIn(row, '2+own-live-overhang')).toBeCloseTo(moment / S / allowed, 9);
+  });
+
+  // Lever rule: 40 in. lies 16 / 36 of the way from the rafter at 24 to the one at 60.
+  test('[rafter.bending] the two rafters beside it share it by the lever rule', () => {
+    const context = withOwn(hook(40));
+    const held = (rafter: string): number => {
+      const row = rowOf(context, `rafter.seat/${rafter}/line-high`);
+      const [own, none] = ['2+own-live', '1'].map((id) => ratioIn(row, id));
+      return own! - none!;
+    };
+    expect(held('rafter-2') / held('rafter-3')).toBeCloseTo(20 / 16, 6);
+  });
+});
