@@ -73,7 +73,7 @@ describe('an entry that cannot be used', () => {
       const { page, close } = await openDemo(screen);
       await openLink(page, 'beam A');
       await type(page, BUTT, 'as thick as my leg');
-      const note = page.locator('.link-body .field-note');
+      const note = page.locator('.link-body .field-note.floats');
       await note.waitFor();
       const covered = await note.evaluate((each) => {
         const { left, right, top, bottom } = each.getBoundingClientRect();

@@ -6,7 +6,9 @@ export function useSoughtField(): void {
   const sought = useFrameView((state) => state.sought);
   useEffect(() => {
     if (sought === null) return;
-    document.querySelector<HTMLElement>(`[data-path="${sought}"]`)?.focus();
+    const field = document.querySelector<HTMLElement>(`[data-path="${sought}"]`);
+    field?.focus({ preventScroll: true });
+    field?.scrollIntoView({ block: 'center' });
     look({ sought: null });
   }, [sought]);
 }

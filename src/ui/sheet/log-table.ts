@@ -25,7 +25,7 @@ export function logTable(project: Project, evaluation: Evaluation, names: PieceN
   return {
     caption: `Logs; reference values in ${stress} before duration, stability and section factors`,
     columns: [
-      { head: 'log', share: 62, lines: 2 },
+      { head: 'log', share: 76, lines: 2 },
       { head: 'species', share: 56 },
       { head: 'butt; tip', align: 'right' },
       { head: 'length', align: 'right' },
