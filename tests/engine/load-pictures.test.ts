@@ -156,6 +156,29 @@ describe('loads as they are drawn', () => {
     }
   });
 
+  // zone layout as the engine assumes it, by hand: a = 3 ft, plane 204 in. by 162 in. of level run at 4 in 12
+  it('wind on the sheet lies in nine cells, hardest in the corners, and covers the slope once', () => {
+    const up = drawn(plainShed()).pictures.filter((p) => p.actsOn === 'sheet' && p.id.startsWith('wind-up'));
+    expect(up.length).toBeGreaterThan(0);
+    const stretch = Math.hypot(4, 12) / 12;
+    for (const { strips } of up) {
+      const areaIn2 = strips.reduce((sum, s) => sum + (s.toXIn - s.fromXIn) * (s.toIn - s.fromIn), 0);
+      expect(areaIn2).toBeCloseTo(204 * 162 * stretch, 6);
+      const at = (x: number, levelIn: number): number =>
+        strips.find(
+          (s) =>
+            s.fromXIn - strips[0]!.fromXIn <= x &&
+            x <= s.toXIn - strips[0]!.fromXIn &&
+            s.fromIn <= levelIn * stretch &&
+            levelIn * stretch <= s.toIn,
+        )!.lowPsf;
+      expect(at(10, 10)).toBeLessThan(at(100, 10));
+      expect(at(100, 10)).toBeLessThan(at(100, 81));
+      expect(at(10, 81)).toBe(at(100, 10));
+      expect(at(190, 150)).toBe(at(10, 10));
+    }
+  });
+
   it('the combination that an id names has the factors of the one that judged', () => {
     const project = soundProject(exampleText('firewood-shed'));
     const { cases } = drawn(project);

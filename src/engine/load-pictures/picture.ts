@@ -69,8 +69,8 @@ export interface LoadPicture {
   readonly alsoFor: readonly string[];
   readonly kind: CaseKind | 'across';
   readonly words: Message;
-  /** acts on sheet, purlins and rafters by their own area, or on the frame */
-  readonly actsOn: 'frame' | 'components';
+  /** the frame, or parts of the roof by their own areas */
+  readonly actsOn: 'frame' | 'sheet' | 'purlins' | 'rafters';
   /** the frame line for which the case counts like this; null where it is alike for all */
   readonly forLine: string | null;
   readonly strips: readonly LoadStrip[];

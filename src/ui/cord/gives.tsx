@@ -4,7 +4,7 @@ import { STATUS_WORDS } from '../../data/words/status.ts';
 import { say } from '../../data/words/say.ts';
 import type { CheckRow } from '../../engine/evaluation.ts';
 import { explain } from '../../engine/explain.ts';
-import type { LoadWish } from '../loads/loads-view.ts';
+import { actsOnOf, type LoadWish } from '../loads/loads-view.ts';
 import { ShowLoads } from '../loads/show-loads.tsx';
 import { useOpenProject, useWorkbench } from '../state/use-workbench.ts';
 import type { Quantity } from '../../engine/units.ts';
@@ -171,10 +171,11 @@ function RatioButton({ id, row, isOpen, opener, onOpen }: RatioButtonProps) {
 }
 
 /** The first load beside the dead load in the combination that governs; the dead load where there is no other. */
-const firstCaseOf = ({ combinationId }: CheckRow): LoadWish => ({
+const firstCaseOf = ({ combinationId, ruleId }: CheckRow): LoadWish => ({
   by: 'case',
   id: combinationId.split('+')[1] ?? 'dead',
   forLine: null,
+  actsOn: actsOnOf(RULES[ruleId].link),
 });
 
 /** The steps of one check. They are worked out only while they are open, after the figures that are always seen. */

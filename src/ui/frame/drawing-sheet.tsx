@@ -78,7 +78,7 @@ function sizesOf(width: number, shelter: Shelter): { beside: boolean; large: Siz
 }
 
 /** What section and plan show first. */
-const BALANCED_SNOW: LoadWish = { by: 'case', id: 'snow', forLine: null };
+const BALANCED_SNOW: LoadWish = { by: 'case', id: 'snow', forLine: null, actsOn: 'frame' };
 
 interface FigureProps extends PictureProps {
   readonly stale: boolean;

@@ -26,7 +26,7 @@ export function CaseSteps({ pictures, at, names }: CaseStepsProps) {
   useEffect(() => next.current?.focus(), []);
   const go = (to: number): void => {
     const picture = pictures[to];
-    if (picture) lookAtLoads({ by: 'case', id: picture.id, forLine: picture.forLine });
+    if (picture) lookAtLoads({ by: 'case', id: picture.id, forLine: picture.forLine, actsOn: picture.actsOn });
   };
   const step = (key: string): void => {
     const to = KEYS[key]?.(at, pictures.length);
@@ -62,10 +62,17 @@ export function CaseSteps({ pictures, at, names }: CaseStepsProps) {
 }
 
 /** A case by its name, and the line for which it is drawn where lines differ. */
-export function nameOfPicture({ words, forLine }: LoadPicture, names: Names): string {
-  const name = say(sayCase(words));
+export function nameOfPicture({ words, forLine, actsOn }: LoadPicture, names: Names): string {
+  const name = `${say(sayCase(words))}${ON_WORDS[actsOn]}`;
   return forLine === null ? name : `${name}, for ${names.get(forLine) ?? forLine}`;
 }
+
+const ON_WORDS: Readonly<Record<LoadPicture['actsOn'], string>> = {
+  frame: '',
+  sheet: ', on sheet and screws',
+  purlins: ', on the purlins',
+  rafters: ', on the rafters',
+};
 
 const KIND_WORDS: Readonly<Record<LoadPicture['kind'], string>> = {
   dead: 'Always there',
@@ -77,7 +84,7 @@ const KIND_WORDS: Readonly<Record<LoadPicture['kind'], string>> = {
   seismic: 'Sideways',
   across: 'Sideways',
 };
-const ON_COMPONENTS = 'Wind on sheet, purlins and rafters';
+const ON_PARTS = 'On parts of the roof by their own areas';
 
 interface Group {
   readonly words: string;
@@ -85,7 +92,7 @@ interface Group {
 }
 
 function groupsOf(pictures: readonly LoadPicture[]): readonly Group[] {
-  const named = pictures.map(({ kind, actsOn }) => (actsOn === 'components' ? ON_COMPONENTS : KIND_WORDS[kind]));
+  const named = pictures.map(({ kind, actsOn }) => (actsOn === 'frame' ? KIND_WORDS[kind] : ON_PARTS));
   return [...new Set(named)].map((words) => ({
     words,
     places: named.flatMap((each, place) => (each === words ? [place] : [])),

@@ -7,7 +7,7 @@ import type { LoadCase } from '../../engine/loads/cases.ts';
 import { combinationInWords, sayCase } from '../cord/combination.ts';
 import { placeInWords, type Names } from '../cord/places.ts';
 import { useWorkbench } from '../state/use-workbench.ts';
-import { lookAtLoads } from './loads-view.ts';
+import { actsOnOf, lookAtLoads } from './loads-view.ts';
 
 interface GoverningProps {
   readonly row: CheckRow;
@@ -23,7 +23,7 @@ export function Governing({ row, evaluation, cases, kcr, names }: GoverningProps
   const combination = combinationOf(cases, row.combinationId, kcr);
   const forLine = lineOf(evaluation.shelter, row.memberId);
   const where = [names.get(row.memberId) ?? '', placeInWords(row, names, system)].filter((part) => part !== '');
-  const show = (id: string): void => lookAtLoads({ by: 'case', id, forLine });
+  const show = (id: string): void => lookAtLoads({ by: 'case', id, forLine, actsOn: actsOnOf(RULES[row.ruleId].link) });
   return (
     <section className="loads-governing" aria-label="What governs">
       <h3>What governs</h3>
