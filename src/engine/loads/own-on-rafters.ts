@@ -50,7 +50,7 @@ export function ownPatches(shelter: Shelter, rafter: RafterGeometry, loads: read
 }
 
 /** Share of a load at a place of a purlin that a rafter under it carries; beyond the last rafter the one before is lifted. */
-export function leverShare({ rafterXIn, rafterIds }: PurlinGeometry, rafterId: string, xIn: number): number {
+function leverShare({ rafterXIn, rafterIds }: PurlinGeometry, rafterId: string, xIn: number): number {
   const last = rafterXIn.length - 1;
   if (last < 1) return rafterIds[0] === rafterId ? 1 : 0;
   const passed = rafterXIn.filter((x) => x <= xIn).length;

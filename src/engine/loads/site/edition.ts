@@ -9,7 +9,7 @@ const YEAR = /\b20\d\d\b/;
  * @returns null where the name tells nothing
  * @source IBC chapter 35 of each edition (from memory)
  */
-export function editionOfCode(building: string): string | null {
+function editionOfCode(building: string): string | null {
   const year = INTERNATIONAL.test(building) ? YEAR.exec(building)?.[0] : undefined;
   return year === undefined ? null : (EDITION_BY_CODE_YEAR[year] ?? null);
 }

@@ -94,7 +94,7 @@ describe('own loads on a rafter, by hand', () => {
 });
 
 describe('own loads on a purlin, by hand', () => {
-  const S = (3.5 * 1.5 ** 2) / 6;
+  const Sp = (3.5 * 1.5 ** 2) / 6;
   const allowed = 900 * 1.5 * 1.1;
   const w = (4 * 24) / 144;
   const withOwn = (where: Raw, kind = 'live', direction = 'down') =>
@@ -111,7 +111,7 @@ describe('own loads on a purlin, by hand', () => {
   test('[purlin.bending] one load in a gap bends it as at mid-gap', () => {
     const context = withOwn(hook(40));
     const row = rowOf(context, 'purlin.bending/purlin-3/span');
-    expect(ratioIn(row, '2+own-live-span')).toBeCloseTo(((w * 36 * 36) / 8 + (40 * 36) / 4) / S / allowed, 9);
+    expect(ratioIn(row, '2+own-live-span')).toBeCloseTo(((w * 36 * 36) / 8 + (40 * 36) / 4) / Sp / allowed, 9);
     const next = rowOf(context, 'purlin.bending/purlin-4/span');
     expect(next.ratios.labels.some((label) => label.includes('own-live'))).toBe(false);
   });
@@ -120,17 +120,17 @@ describe('own loads on a purlin, by hand', () => {
   test('[purlin.bending] one load beyond the outer rafter bends the end by its distance', () => {
     const row = rowOf(withOwn(hook(180)), 'purlin.bending/purlin-3/overhang');
     const moment = (w * 18 * 18) / 2 + Math.max(40 * 12, (40 / 18) * (18 * 18) * 0.5);
-    expect(ratioIn(row, '2+own-live-overhang')).toBeCloseTo(moment / S / allowed, 9);
+    expect(ratioIn(row, '2+own-live-overhang')).toBeCloseTo(moment / Sp / allowed, 9);
   });
 
   // Lever rule: 40 in. lies 16 / 36 of the way from the rafter at 24 to the one at 60.
   test('[rafter.bending] the two rafters beside it share it by the lever rule', () => {
     const context = withOwn(hook(40));
-    const held = (rafter: string): number => {
+    const pressed = (rafter: string): number => {
       const row = rowOf(context, `rafter.seat/${rafter}/line-high`);
       const [own, none] = ['2+own-live', '1'].map((id) => ratioIn(row, id));
       return own! - none!;
     };
-    expect(held('rafter-2') / held('rafter-3')).toBeCloseTo(20 / 16, 6);
+    expect(pressed('rafter-2') / pressed('rafter-3')).toBeCloseTo(20 / 16, 6);
   });
 });
