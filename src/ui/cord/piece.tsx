@@ -25,7 +25,7 @@ interface PieceProps {
 export function Piece(props: PieceProps) {
   switch (props.link.link) {
     case 'site':
-      return <SitePiece loads={props.evaluation.loads} />;
+      return <SitePiece {...props} />;
     case 'sheet':
       return <SheetPiece shelter={props.evaluation.shelter} />;
     case 'purlin':

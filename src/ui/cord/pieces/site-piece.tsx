@@ -1,15 +1,17 @@
 import { useDeferredValue, useMemo, useState } from 'react';
 import { EXPOSURE_WORDS, FIGURE_WORDS, GIVER_WORDS, RISK_WORDS, SITE_VALUES } from '../../../data/words/cord.ts';
-import type { LoadReport } from '../../../engine/evaluation.ts';
+import type { Evaluation, LoadReport } from '../../../engine/evaluation.ts';
 import { explainPressures } from '../../../engine/explain.ts';
 import type { Step } from '../../../engine/note.ts';
-import { setAt } from '../../../engine/project/edits/set-at.ts';
 import { YoursChoice, type Choice } from '../../fields/choice.tsx';
-import { CommandButton } from '../../fields/command-choice.tsx';
 import { Yours } from '../../fields/yours.tsx';
 import { useOpenProject, useWorkbench } from '../../state/use-workbench.ts';
 import { showQuantity } from '../../units/show-quantity.ts';
+import type { Names } from '../places.ts';
 import { StepList } from '../steps.tsx';
+import { Earthquake } from './earthquake-piece.tsx';
+import { OwnLoads } from './own-loads-piece.tsx';
+import { Surroundings } from './surroundings-piece.tsx';
 
 const choicesOf = (words: Readonly<Record<string, string>>): readonly Choice[] =>
   Object.entries(words).map(([value, said]) => ({ value, words: said }));
@@ -21,8 +23,14 @@ const CHOSEN: Readonly<Record<string, readonly Choice[]>> = {
 const LOAD_EDITIONS = ['ASCE 7-16', 'ASCE 7-22'].map((value) => ({ value, words: value }));
 const WOOD_EDITIONS = ['NDS 2018', 'NDS 2024'].map((value) => ({ value, words: value }));
 
+interface SitePieceProps {
+  readonly evaluation: Evaluation;
+  readonly names: Names;
+}
+
 /** What the place asks of a roof: every value with who gave it and when, then what follows from them. */
-export function SitePiece({ loads }: { readonly loads: LoadReport }) {
+export function SitePiece({ evaluation, names }: SitePieceProps) {
+  const { loads, shelter } = evaluation;
   return (
     <>
       <ul className="asked">
@@ -35,7 +43,9 @@ export function SitePiece({ loads }: { readonly loads: LoadReport }) {
         <GivenLine path="site.soil.bearingPsf" words="Soil bears" />
         <GivenLine path="site.soil.lateralPsfPerFt" words="Soil holds sideways" />
       </ul>
-      <Surroundings />
+      <Surroundings names={names} />
+      <Earthquake />
+      <OwnLoads shelter={shelter} names={names} />
       <Figures loads={loads} />
     </>
   );
@@ -63,27 +73,6 @@ function GivenLine({ path, words, choices }: GivenLineProps) {
         <Yours path={`${path}.date`} label={`${words}: day, like 2026-05-11`} kind="text" />
       </span>
     </li>
-  );
-}
-
-function Surroundings() {
-  const { surroundings } = useOpenProject();
-  if (!surroundings.goods) {
-    return (
-      <p className="sentence">
-        Nobody has said what will stand under the roof: wind is taken both with and without goods.{' '}
-        <CommandButton
-          words="goods will be stored"
-          perform={(p) => setAt(p, 'surroundings.goods', { blockedShare: 1, heightIn: 60, leansOnLines: [] })}
-        />
-      </p>
-    );
-  }
-  return (
-    <p className="sentence">
-      Goods block up to <Yours path="surroundings.goods.blockedShare" label="Share of the opening blocked by goods" />{' '}
-      of the opening and stand <Yours path="surroundings.goods.heightIn" label="Height of the goods" /> high.
-    </p>
   );
 }
 
