@@ -79,6 +79,7 @@ const PART_WORDS: Readonly<Record<LoadPicture['pushes'][number]['parts'][number]
   posts: 'posts',
   braces: 'braces',
   ties: 'what runs across',
+  gable: 'what the rule for open gables asks beyond that',
   goods: 'goods that lean on it',
   typed: 'the area that is typed in',
 };

@@ -81,7 +81,9 @@ function Shown({ answer, project, evaluation, width, wish }: ShownProps) {
   const isBoth = width >= BOTH_PX;
   const paper = usePaper(isBoth ? Math.floor((width - GAP_PX) / 2) : width, Math.round(useWindowHeight() * 0.5));
   const scales = useMemo(() => {
-    const greatestPsf = Math.max(1, ...pictures.flatMap((p) => p.strips.map(strengthOf)));
+    // a person on one rafter presses a small place hard: that would leave all else too small
+    const wide = pictures.filter((p) => p.actsOn === 'frame' || p.kind === 'wind');
+    const greatestPsf = Math.max(1, ...wide.flatMap((p) => p.strips.map(strengthOf)));
     const greatestLb = Math.max(1, ...pictures.flatMap(forcesOf));
     return {
       greatestPsf,
