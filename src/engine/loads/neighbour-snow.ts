@@ -15,7 +15,7 @@ import {
   windwardDriftHeight,
 } from './site/drift.ts';
 import { slides, slidingReach, slidingSnow } from './site/sliding.ts';
-import { flatRoofSnow } from './site/snow.ts';
+import { flatRoofSnow, snowDensity } from './site/snow.ts';
 import { evenBand, triangle, type SnowBand, type SnowSurplus } from './snow-surplus.ts';
 import type { EvenSnow, UnevenRoofSnow, UnevenSnow } from './uneven-snow.ts';
 
@@ -82,12 +82,14 @@ function driftSnow(neighbour: Neighbour, shelter: Shelter, snow: EvenSnow): Answ
   if (upperLengthFt === 0) return { ...NOTHING, notGiven: [message('upperLengthNotGiven')] };
   const isAlong = side === 'xMinus' || side === 'xPlus';
   const lowerLengthFt = feetFromInches(isAlong ? shelter.planAlongIn : shelter.planAcrossIn);
-  const { densityPcf, slopedPsf } = snow;
+  const { groundSnowPsf, slopedPsf } = snow;
   const leeHeight = (note?: Note) => driftHeight({ ...snow, fetchFt: upperLengthFt }, note);
   const windwardHeight = (note?: Note) =>
     windwardDriftHeight(driftHeight({ ...snow, fetchFt: lowerLengthFt }, note), note);
-  const clear = (note?: Note) => clearHeight({ stepFt, balancedPsf: slopedPsf, densityPcf }, note);
-  const peak = (heightFt: number, note?: Note) => driftPeak({ heightFt, densityPcf }, note);
+  const clear = (note?: Note) =>
+    clearHeight({ stepFt, balancedPsf: slopedPsf, densityPcf: snowDensity(groundSnowPsf, note) }, note);
+  const peak = (heightFt: number, note?: Note) =>
+    driftPeak({ heightFt, densityPcf: snowDensity(groundSnowPsf, note) }, note);
 
   if (gapFt === 0) {
     if (clear() === 0) return { ...NOTHING, leftOut: [message('driftBuried', { stepFt })] };

@@ -5,6 +5,7 @@ import { message } from '../message.ts';
 import { stepsOf, type Note } from '../note.ts';
 import { feetFromInches, INCHES_PER_FOOT } from '../units.ts';
 import { driftHeight } from './site/drift.ts';
+import { snowDensity } from './site/snow.ts';
 import { narrowLeeSnow, needsUnbalanced, ridgeStrip, windwardSnow } from './site/unbalanced.ts';
 import { evenBand, type SnowSurplus } from './snow-surplus.ts';
 import { NO_UNEVEN_SNOW, type EvenSnow, type UnevenRoofSnow, type UnevenSnow } from './uneven-snow.ts';
@@ -60,7 +61,8 @@ function wideCase({ planes }: Shelter, lee: PlaneGeometry, snow: EvenSnow): Unev
       { ...snow, fetchFt: feetFromInches(windward.runIn), leastFetchFt: UNBALANCED.leastFetchFt },
       note,
     );
-    return { stays, strip: ridgeStrip({ ...snow, driftHeightFt, risePer12: lee.risePer12 }, note) };
+    const densityPcf = snowDensity(snow.groundSnowPsf, note);
+    return { stays, strip: ridgeStrip({ densityPcf, driftHeightFt, risePer12: lee.risePer12 }, note) };
   };
   const { stays, strip } = build();
   const surplus: SnowSurplus = {

@@ -32,8 +32,7 @@ function evenSnowOf(project: Project, { figures }: SitePressures): EvenSnow | nu
   const ce = snowExposureCe.value;
   const slopedPsf = figures.slopedRoofSnow.value;
   const balancedPsf = figures.balancedSnow.value;
-  const densityPcf = figures.snowDensity.value;
   if (pg === null || ce === null || riskCategory.value === null) return null;
-  if (slopedPsf === null || balancedPsf === null || densityPcf === null) return null;
-  return { groundSnowPsf: pg, is: SNOW_IMPORTANCE[riskCategory.value], ce, densityPcf, slopedPsf, balancedPsf };
+  if (slopedPsf === null || balancedPsf === null) return null;
+  return { groundSnowPsf: pg, is: SNOW_IMPORTANCE[riskCategory.value], ce, slopedPsf, balancedPsf };
 }

@@ -32,7 +32,6 @@ export interface EvenSnow {
   readonly groundSnowPsf: number;
   readonly is: number;
   readonly ce: number;
-  readonly densityPcf: number;
   /** balanced snow of the standard [psf] */
   readonly slopedPsf: number;
   /** the same, or the county's least where that is more [psf] */

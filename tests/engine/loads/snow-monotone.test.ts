@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import type { RafterPart } from '../../../src/engine/loads/rafter-run.ts';
 import { neighbourSnow } from '../../../src/engine/loads/neighbour-snow.ts';
 import { surplusOnPart } from '../../../src/engine/loads/snow-surplus.ts';
-import { snowDensity } from '../../../src/engine/loads/site/snow.ts';
 import type { EvenSnow } from '../../../src/engine/loads/uneven-snow.ts';
 import { beside, prepared, project, type Neighbour } from './snow-support.ts';
 
@@ -16,7 +15,6 @@ const snowAt = (groundSnowPsf: number): EvenSnow => ({
   groundSnowPsf,
   is: 1,
   ce: 1,
-  densityPcf: snowDensity(groundSnowPsf),
   slopedPsf: 0.84 * groundSnowPsf,
   balancedPsf: 0.84 * groundSnowPsf,
 });

@@ -43,7 +43,7 @@ const poles = (shelter: Shelter): Shelter => ({
     } as const,
   })),
 });
-const SNOW = { groundSnowPsf: PG, is: 1, ce: 1, densityPcf: GAMMA, slopedPsf: 60, balancedPsf: 60 };
+const SNOW = { groundSnowPsf: PG, is: 1, ce: 1, slopedPsf: 60, balancedPsf: 60 };
 const answer = (shelter: Shelter, form: RoofForm | null = 'pitched') => ridgeSnow(shelter, form, SNOW);
 const withPlanes = (shelter: Shelter, change: Partial<Shelter['planes'][number]>): Shelter => ({
   ...shelter,
