@@ -4,7 +4,7 @@ import { layersWeight, stickWeight } from '../../src/engine/loads/site/dead.ts';
 import { INCHES_PER_FOOT, lineLoadFromPsf } from '../../src/engine/units.ts';
 import { fixtureOf } from '../engine/loads/site/published.ts';
 import { ROOF_MATERIALS } from '../../src/data/loads/dead-materials.ts';
-import parts from './dead-roof-parts.json' with { type: 'json' };
+import roofParts from './dead-roof-parts.json' with { type: 'json' };
 import record from './dead-permit-record.json' with { type: 'json' };
 import sticks from './dead-stick-weight.json' with { type: 'json' };
 import strips from './dead-strip-weight.json' with { type: 'json' };
@@ -22,7 +22,7 @@ const strip = fixtureOf(
   z.strictObject({ partsPlf: z.array(z.number()), sumPlf: z.number() }),
 ).parse(strips);
 
-const surfaces = fixtureOf(z.strictObject({ key: z.string() }), z.strictObject({ psf: z.number() })).parse(parts);
+const surfaces = fixtureOf(z.strictObject({ key: z.string() }), z.strictObject({ psf: z.number() })).parse(roofParts);
 
 const layersOf = (parts: readonly number[]) => parts.map((psf, i) => ({ name: `part ${i + 1}`, psf }));
 

@@ -30,12 +30,12 @@ const responses = fixtureOf(
 ).parse(response);
 
 describe('earthquake on the site', () => {
-  // proof [site.seismic]: table - category by both tables, from both sides of every limit
-  it.each(categories.rows)('[site.seismic] ASCE 7-16 11.6: $row', (row) => {
+  it.each(categories.rows)('[ASCE 7-16 11.6] $row', (row) => {
     expect(seismicCategory(row.in)).toBe(row.out.category);
   });
 
-  it.each(responses.rows)('[ASCE 7-10 12.8.1.1] $row', (row) => {
+  // proof [site.seismic]: closed-form - each equation of 12.8.1.1 put in by hand, where it governs
+  it.each(responses.rows)('[site.seismic] ASCE 7-10 12.8.1.1, $row', (row) => {
     expect(Math.abs(seismicResponseCoefficient(row.in) - row.out.cs)).toBeLessThanOrEqual(responses.tolerance.abs);
   });
 

@@ -108,7 +108,7 @@ describe('rows of the site', () => {
     expect(shaken({ ...given, r: 3, rGivenBy: 'A. Engineer' })).toEqual([]);
   });
 
-  // proof [site.ponding]: table - ASCE 7-16 8.4, from memory: susceptible below a quarter inch in a foot
+  // proof [site.ponding]: no-equation - ASCE 7-16 8.4, from memory: susceptible below a quarter inch in a foot
   it('[site.ponding] a roof under a quarter inch in a foot is outside, at a quarter it is not', () => {
     const flat = placed(plainShed({ risePer12: 0.24 }));
     expect(rowsOf(plainShed(), 'monoslope', flat)).toEqual(['site.ponding site: outside pondingNotComputed']);
