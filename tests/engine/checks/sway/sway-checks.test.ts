@@ -136,6 +136,20 @@ describe('a rating along the line', () => {
   });
 });
 
+describe('an earthquake on posts that stand by their feet', () => {
+  // ASCE 7-10 12.2.5.2, read in a public copy: such posts have a limit on what presses on them, and footings of their own.
+  it('[site.seismic] is outside, on knee braces with free feet it is not', () => {
+    const shaken = (measures: Partial<Measures>) => {
+      const project = held('kneeBraces', measures);
+      const seismic = { sds: 0.6, sd1: 0.2, r: 1.5, rGivenBy: '' };
+      return rowOf({ ...project, site: { ...project.site, seismic } }, 'site.seismic');
+    };
+    expect(shaken({ fixity: 'fixed' })).toMatchObject({ status: 'outside', reason: { code: 'seismicCantilever' } });
+    expect(shaken({})).toBeUndefined();
+    expect(rowOf(held('kneeBraces', { fixity: 'fixed' }), 'site.seismic')).toBeUndefined();
+  });
+});
+
 describe('what holds the shelter across its lines', () => {
   const across = (...lateral: Lateral[]): CheckRow => swayAcrossRows(lateral, 1500)[0]!;
 
