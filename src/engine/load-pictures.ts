@@ -5,8 +5,9 @@ import { givensOf } from './givens.ts';
 import { guarded } from './guarded.ts';
 import { componentPictures } from './load-pictures/component-pictures.ts';
 import { framePictures } from './load-pictures/frame-pictures.ts';
+import { leftOutOf } from './load-pictures/left-out.ts';
 import type { LoadPicture } from './load-pictures/picture.ts';
-import type { Fault } from './message.ts';
+import type { Fault, Message } from './message.ts';
 import type { Project } from './project/model.ts';
 
 export interface RoofPictures {
@@ -15,6 +16,8 @@ export interface RoofPictures {
   readonly pictures: readonly LoadPicture[];
   /** every case that a combination may name */
   readonly cases: readonly LoadCase[];
+  /** does not apply, and why, beside what the load report names */
+  readonly leftOut: readonly Message[];
 }
 export type RoofPicturesAnswer = RoofPictures | { readonly ok: false; readonly faults: readonly Fault[] };
 
@@ -28,9 +31,11 @@ export function roofPictures(project: Project): RoofPicturesAnswer {
     if ('faults' in givens) return { ok: false, faults: givens.faults };
     const frame = framePictures(givens);
     const components = componentPictures(givens);
+    const pictures = [...frame.pictures, ...components.pictures];
     return {
       ok: true,
-      pictures: [...frame.pictures, ...components.pictures],
+      pictures,
+      leftOut: leftOutOf(givens, pictures),
       cases: [...frame.cases, ...components.cases],
     };
   });

@@ -2,7 +2,7 @@ import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright';
 import { afterAll, describe, expect, it } from 'vitest';
 import type { LoadPicture } from '../../src/engine/load-pictures/picture.ts';
-import { roofPictures } from '../../src/engine/load-pictures.ts';
+import { roofPictures, type RoofPictures } from '../../src/engine/load-pictures.ts';
 import type { Project } from '../../src/engine/project/model.ts';
 import { exampleText, soundProject } from '../support/files.ts';
 import { closeBrowser } from './support/browser.ts';
@@ -14,11 +14,12 @@ import { openDemo, PHONE } from './support/workbench.ts';
 
 afterAll(closeBrowser);
 
-function picturesOf(project: Project): readonly LoadPicture[] {
+function drawnOf(project: Project): RoofPictures {
   const answer = roofPictures(project);
   if (!answer.ok) throw new Error(JSON.stringify(answer.faults));
-  return answer.pictures;
+  return answer;
 }
+const picturesOf = (project: Project): readonly LoadPicture[] => drawnOf(project).pictures;
 
 const openLoads = async (page: Page): Promise<void> => {
   await page.getByRole('button', { name: 'loads', exact: true }).first().click();
@@ -123,7 +124,7 @@ describe('loads on section and plan', () => {
   it('names what does not apply, each with its reason, and says the picture in words', async () => {
     const { page, close } = await openDemo();
     await openLoads(page);
-    const left = figuresOf(demo()).loads.leftOut;
+    const left = [...figuresOf(demo()).loads.leftOut, ...drawnOf(demo()).leftOut];
     expect(await page.locator('.loads-words > ul > li').count()).toBe(left.length);
     const image = page.locator('.loads-views svg[role="img"]').first();
     expect(await image.locator('title').textContent()).toContain('Snow, balanced');

@@ -198,6 +198,23 @@ describe('loads as they are drawn', () => {
     expect(combinationOf(cases, 'no such', 1.5)).toBeNull();
   });
 
+  it('a case that does not apply is named with its reason, and only then', () => {
+    const codes = (project: Project): readonly string[] => drawn(project).leftOut.map((m) => m.code);
+    const demo = soundProject(exampleText('firewood-shed'));
+    expect(codes(demo)).not.toContain('ownLoadsNone');
+    expect(codes({ ...demo, ownLoads: [] })).toContain('ownLoadsNone');
+    expect(codes(demo)).toContain('goodsStandAlone');
+    expect(codes({ ...demo, surroundings: { ...demo.surroundings, goods: null } })).toContain('goodsNone');
+    // 3 in 12 is 14.04 degrees: least snow of low slopes ends at 15 (ASCE 7-16 7.3.4)
+    expect(codes(demo)).not.toContain('leastSnowLeftOut');
+    const steep = { ...demo, roofPlanes: demo.roofPlanes.map((p) => ({ ...p, risePer12: 4 })) };
+    expect(codes(steep)).toContain('leastSnowLeftOut');
+    expect(codes(demo)).toContain('bandsLeftOut');
+    const calm = { ...demo, site: { ...demo.site, windMph: { ...demo.site.windMph, value: null } } };
+    expect(codes(calm)).toContain('windNotKnown');
+    expect(drawn(calm).pictures.filter((p) => p.kind === 'wind')).toEqual([]);
+  });
+
   it('a shelter that cannot be placed answers with its faults', () => {
     const project = plainShed();
     expect(roofPictures({ ...project, supportLines: [] })).toMatchObject({ ok: false });
