@@ -4,13 +4,14 @@ import { message } from '../message.ts';
 import type { Project } from '../project/model.ts';
 import { insteadOf } from '../project/instead.ts';
 import { emptyLineCase, type LineArrival, type LineCase } from './cases.ts';
+import { leastGablePush } from './gable-push.ts';
 import { windOnGoods } from './goods.ts';
 import type { SitePressures } from './site/site-pressures.ts';
 import { roundDiameter, soliditySeen, widthSeen, windOnSolid } from './solid-wind.ts';
 
 /** One share of a structure as the wind along the lines sees it. */
 export interface SwayPart {
-  readonly name: 'roofEdge' | 'beam' | 'posts' | 'braces' | 'ties' | 'goods' | 'typed';
+  readonly name: 'roofEdge' | 'beam' | 'posts' | 'braces' | 'ties' | 'gable' | 'goods' | 'typed';
   readonly areaFt2: number;
   readonly psf: number;
   readonly forceLb: number;
@@ -27,9 +28,10 @@ export interface SwayForces {
 /**
  * Wind along the lines on one line's solid parts, strength level: its share of every rafter's broad side and the roof
  * edge, its beam's end, posts and braces, its part of ties and braces that run across from it, and goods that lean on
- * it, each by its force coefficient and never under the least pressure of an open building.
+ * it, each by its force coefficient and never under the least pressure of an open building; on a gable no less than the
+ * line's share of roof takes of the push on frames across a ridge.
  * No sheltering is counted (safe side); no diaphragm shares the force between lines.
- * @source ASCE7 29.4 and 27.1.5
+ * @source ASCE7 29.4, 27.1.5 and, from memory, 28.3.5
  */
 export function alongForces(
   project: Project,
@@ -58,12 +60,17 @@ export function alongForces(
     partOf(p.axisZIn - Math.max(p.footZIn, p.gradeZIn), p.stick, typedPsf?.value, pressure),
   );
   const perBrace = braces.map((b) => partOf(b.topPoint.zIn - b.postPoint.zIn, b.stick, typedPsf?.value, pressure));
+  const roof = [
+    flat('roofEdge', roofEdgeArea(shelter, line)),
+    flat('beam', beamEndArea(shelter, line)),
+    flat('ties', runningAcrossArea(shelter, posts)),
+  ];
+  const upright = [...perPost, ...perBrace].reduce((sum, u) => sum + u.areaFt2 * u.psf, 0);
+  const dragLb = roof.reduce((sum, p) => sum + p.forceLb, upright);
+  const leastLb = typedPsf ? 0 : shareOfRoof(shelter, line) * leastGablePush(project, shelter, site);
+  const missing: SwayPart = { name: 'gable', areaFt2: 0, psf: 0, forceLb: Math.max(0, leastLb - dragLb) };
   return forces(
-    [
-      flat('roofEdge', roofEdgeArea(shelter, line)),
-      flat('beam', beamEndArea(shelter, line)),
-      flat('ties', runningAcrossArea(shelter, posts)),
-    ],
+    missing.forceLb > 0 ? [...roof, missing] : roof,
     posts,
     perPost,
     braces.map((b, i) => ({ ...perBrace[i]!, id: b.id })),
@@ -120,6 +127,14 @@ function roofEdgeArea(shelter: Shelter, line: LineGeometry): number {
     const share = shareOfLine(r, line.id);
     return sum + (share * slopeLengthIn * (nominalDepth(r.stick) + edge)) / 144;
   }, 0);
+}
+
+/** Share of the roof that lies nearer to this line than to its neighbours. */
+function shareOfRoof(shelter: Shelter, line: LineGeometry): number {
+  const area = (of: (rafter: Shelter['rafters'][number]) => number): number =>
+    shelter.rafters.reduce((sum, r) => sum + of(r) * r.runIn * r.tributaryWidthIn, 0);
+  const whole = area(() => 1);
+  return whole > 0 ? area((r) => shareOfLine(r, line.id)) / whole : 0;
 }
 
 /** Share of a rafter's run that lies nearer to this line than to its neighbours, overhang included. */

@@ -92,7 +92,7 @@ function upliftSource(context: RoofCheckContext, plane: PlaneGeometry): CheckSou
   const kind = writtenPlane(context, plane.id).sheetOn === 'purlins' ? 'sheetPurlin' : 'sheetRafter';
   const weight = coveringLight(context, plane) * Math.cos(radiansFromDegrees(plane.slopeDeg));
   return checkSource({
-    responses: sheetRows(context, plane).flatMap((row) => sheetResponses(wind.cases, weight, row)),
+    responses: sheetResponses(wind.cases, weight, sheetRows(context, plane)),
     sites: [
       ratedSite<SheetResponse>({
         ruleId: 'sheet.uplift',
@@ -134,20 +134,22 @@ function coveringLight(context: RoofCheckContext, plane: PlaneGeometry): number 
   return surfaceWeight(context.project, plane, [], context.weights).light;
 }
 
-/** Combinations of light dead load and lifting wind: all others press the sheet down more. */
+/** Combinations of light dead load and lifting wind, each on the row that it pulls hardest: all others press down more. */
 function sheetResponses(
   cases: readonly ComponentWindCase[],
   lightPsf: number,
-  row: SheetRow,
+  rows: readonly SheetRow[],
 ): readonly SheetResponse[] {
   return combine(cases)
     .filter((combination) => combination.dead.weight === 'light')
     .flatMap((combination) =>
       combination.factors.flatMap(({ caseId, factor }): readonly SheetResponse[] => {
-        const found = cases.find((c) => c.id === caseId && c.psf[row.zone] < 0);
+        const found = cases.find((c) => c.id === caseId && c.psf[3] < 0);
         if (!found) return [];
         const deadPsf = combination.dead.factor * lightPsf;
-        return [{ combination, deadPsf, netPsf: deadPsf + factor * found.psf[row.zone], wind: { found, factor }, row }];
+        const netPsf = ({ zone }: SheetRow): number => deadPsf + factor * found.psf[zone];
+        const row = rows.reduce((a, b) => (netPsf(b) * b.widthIn < netPsf(a) * a.widthIn ? b : a));
+        return [{ combination, deadPsf, netPsf: netPsf(row), wind: { found, factor }, row }];
       }),
     );
 }
