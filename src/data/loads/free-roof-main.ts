@@ -136,6 +136,6 @@ export const FREE_ROOF_RANGE = {
   interpolatedFromDeg: 7.5,
   leastHeightOverLength: 0.25,
   greatestHeightOverLength: 1,
-  /** a single slope flatter than this and longer than the figure takes the along-ridge bands across too (note, from memory) */
+  /** flatter than this and longer than the figure, a roof takes the along-ridge bands across too (note to the figure) */
   bandsAcrossBelowDeg: 5,
 } as const;
