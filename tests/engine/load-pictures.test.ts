@@ -179,6 +179,17 @@ describe('loads as they are drawn', () => {
     }
   });
 
+  // direction 0 of a single slope meets its high edge; the plain shed falls toward +y (ASCE 7-16 Fig. 27.3-4)
+  it('wind is said to blow where its case has it', () => {
+    const { pictures } = drawn(plainShed());
+    const toward = (start: string) => new Set(pictures.filter((p) => p.id.startsWith(start)).map((p) => p.windToward));
+    expect(toward('wind-0-')).toEqual(new Set(['yPlus']));
+    expect(toward('wind-180-')).toEqual(new Set(['yMinus']));
+    expect(toward('wind-along-plus')).toEqual(new Set(['xPlus']));
+    expect(toward('wind-along-minus')).toEqual(new Set(['xMinus']));
+    expect(toward('snow')).toEqual(new Set([null]));
+  });
+
   it('the combination that an id names has the factors of the one that judged', () => {
     const project = soundProject(exampleText('firewood-shed'));
     const { cases } = drawn(project);

@@ -72,10 +72,17 @@ function roofPictures(givens: Givens, lines: readonly LoadedLine[]): readonly Lo
     const [first, ...others] = ways;
     if (!first) return [];
     const pushes = lines.flatMap((l) => pushOn(l, id));
+    const windToward = blowingTo(first.case);
     if (ways.length === lines.length && others.every((w) => isSame(w.strips, first.strips)))
-      return [{ ...emptyPicture(first.case), strips: first.strips, pushes }];
-    return ways.map((way) => ({ ...emptyPicture(way.case, way.line.id), strips: way.ownStrips(), pushes }));
+      return [{ ...emptyPicture(first.case), strips: first.strips, pushes, windToward }];
+    return ways.map((way) => ({ ...emptyPicture(way.case, way.line.id), strips: way.ownStrips(), pushes, windToward }));
   });
+}
+
+function blowingTo({ windAlong, windAcross }: RoofCase): LoadPicture['windToward'] {
+  if (windAlong !== 0) return windAlong === 1 ? 'xPlus' : 'xMinus';
+  if (windAcross === undefined) return null;
+  return windAcross === 1 ? 'yPlus' : 'yMinus';
 }
 
 const isSame = (a: readonly LoadStrip[], b: readonly LoadStrip[]): boolean => JSON.stringify(a) === JSON.stringify(b);

@@ -80,6 +80,8 @@ export interface LoadPicture {
   readonly lines: readonly LineWeight[];
   readonly pushes: readonly LinePush[];
   readonly across: AcrossPush | null;
+  /** where the wind blows to: along the lines x, across them y */
+  readonly windToward: 'xPlus' | 'xMinus' | 'yPlus' | 'yMinus' | null;
 }
 
 /** A picture with nothing on it yet. */
@@ -100,4 +102,5 @@ export const emptyPicture = (
   lines: [],
   pushes: [],
   across: null,
+  windToward: null,
 });

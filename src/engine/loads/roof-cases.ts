@@ -10,6 +10,8 @@ export interface RoofCase extends LoadCase {
   readonly pressure: (rafter: RafterGeometry, part: RafterPart) => PartPressure;
   /** +1 wind blowing toward +x, -1 toward -x, 0 across the lines or none */
   readonly windAlong: 1 | -1 | 0;
+  /** wind across the lines: +1 blowing toward +y, -1 toward -y */
+  readonly windAcross?: 1 | -1;
   /** patterns that follow the spans of a beam are added line by line */
   readonly spansPattern: 'snow' | null;
 }

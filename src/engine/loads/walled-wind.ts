@@ -23,6 +23,7 @@ interface Blow {
   readonly id: string;
   readonly words: string;
   readonly windAlong: 1 | -1 | 0;
+  readonly windAcross?: 1 | -1;
   readonly coefficients: (rafter: RafterGeometry, place: Place) => WalledCoefficients;
   /** part of the roof past the walls on the side that the wind meets: it gets underneath */
   readonly isWindwardOverhang: (rafter: RafterGeometry, place: Place) => boolean;
@@ -66,7 +67,7 @@ export function walledWindCases(
         const psf = harder(byWalls, ...beside.map((c) => atEnds(c.pressure(rafter, part).squarePsf).low));
         return { psf, byWalls: psf === byWalls };
       };
-      const { id, words: way, windAlong } = blow;
+      const { id, words: way, windAlong, windAcross } = blow;
       const said = { way, sense, enclosure: ENCLOSURE_WORDS[enclosure], governs: governing(shelter, answer) };
       return {
         id: `${id}-${sense}-walled`,
@@ -74,6 +75,7 @@ export function walledWindCases(
         words: message('caseWindWalled', said),
         swaysAlong: windAlong !== 0,
         windAlong,
+        ...(windAcross ? { windAcross } : {}),
         spansPattern: null,
         pressure: (rafter, part) => ({ plumbPsf: 0, squarePsf: answer(rafter, part).psf }),
       };
@@ -97,6 +99,7 @@ function blowsAt(shelter: Shelter, form: RoofForm): readonly Blow[] {
       id: `wind-${direction}`,
       words: `across the lines, direction ${direction}`,
       windAlong: 0,
+      windAcross: toward,
       coefficients: (rafter, place) =>
         rafter.slopeDeg < WALLED_ROOF.slopeFigureFromDeg
           ? walledBandCoefficients(

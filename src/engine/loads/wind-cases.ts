@@ -40,6 +40,7 @@ export function windCases(site: SitePressures, shelter: Shelter, form: RoofForm)
         cases.push({
           ...wind(`wind-${direction}-${windCase}-${flow}`, message('caseWindAcross', { direction, windCase, flow })),
           windAlong: 0,
+          windAcross: blowsToward(form, shelter.planes, direction),
           swaysAlong: false,
           pressure: (rafter, part) =>
             square(part.onHighHalf ? halves.get(rafter.plane)!.high : halves.get(rafter.plane)!.low),
@@ -100,6 +101,7 @@ function flatCase(
   return {
     ...wind(`wind-flat-${direction}-${windCase}-${flow}`, message('caseWindFlat', { direction, windCase, flow })),
     windAlong: 0,
+    windAcross: toward,
     swaysAlong: false,
     pressure: (rafter, part) => {
       const fromEdge = feetFromInches(fromWindwardEdge(shelter, toward, rafter, part));

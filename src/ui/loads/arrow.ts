@@ -14,3 +14,14 @@ export function drawArrow(sketch: Sketch, from: Point, to: Point, ink: Ink): voi
   sketch.line([from, to], ink);
   sketch.line([side(1), to, side(-1)], ink);
 }
+
+/** Where the wind comes from: an arrow above the view, from the end that it meets, and a word. */
+export function drawWind(sketch: Sketch, [from, to]: readonly [from: number, to: number], toward: 1 | -1): void {
+  const { view } = sketch;
+  const size = view.paper.textSize;
+  const start = { x: view.at(toward > 0 ? from : to, 0).x, y: size * 0.8 };
+  const tip = { x: start.x + toward * size * 3, y: start.y };
+  drawArrow(sketch, start, tip, 'ink-line');
+  const centres = [1.8, 2.8].map((on) => ({ x: tip.x + toward * on * size, y: start.y }));
+  sketch.text({ key: 'wind', text: 'wind', kind: 'note', centres, about: tip });
+}

@@ -6,7 +6,7 @@ import type { LaidOver } from '../drawing/picture-options.ts';
 import type { Sketch } from '../drawing/sketch.ts';
 import { textWidth } from '../drawing/text-size.ts';
 import { showQuantity } from '../units/show-quantity.ts';
-import { drawArrow } from './arrow.ts';
+import { drawArrow, drawWind } from './arrow.ts';
 import { LONGEST_PUSH } from './lay-on-section.ts';
 import { isEven, planeOf, pressureNumber, pressureWords, strengthOf, yOnSlope, type LoadToDraw } from './load-room.ts';
 
@@ -33,6 +33,10 @@ export function layOnPlan(load: LoadToDraw): LaidOver {
       writeWeights(sketch, load);
       drawHung(sketch, load);
       drawPushes(sketch, load);
+      if (picture.windToward === 'xPlus' || picture.windToward === 'xMinus') {
+        const xs = shelter.planes.flatMap((p) => [p.fromXIn, p.toXIn]);
+        drawWind(sketch, [Math.min(...xs), Math.max(...xs)], picture.windToward === 'xPlus' ? 1 : -1);
+      }
     },
   };
 }

@@ -5,7 +5,7 @@ import type { LaidOver } from '../drawing/picture-options.ts';
 import { coverZAt } from '../drawing/roof-shape.ts';
 import type { Sketch } from '../drawing/sketch.ts';
 import { showQuantity } from '../units/show-quantity.ts';
-import { drawArrow } from './arrow.ts';
+import { drawArrow, drawWind } from './arrow.ts';
 import { cutAtX, isEven, planeOf, pressureWords, strengthOf, yOnSlope, type LoadToDraw } from './load-room.ts';
 
 /** Clear paper between the roof and the arrows, between arrows, and beyond them for the words, in text sizes. */
@@ -33,6 +33,10 @@ export function layOnSection(load: LoadToDraw, textSize: number): LaidOver {
       }
       drawHung(sketch, load);
       drawAcross(sketch, load);
+      if (picture.windToward === 'yPlus' || picture.windToward === 'yMinus') {
+        const ys = shelter.planes.flatMap((p) => [p.highYIn, p.lowYIn]);
+        drawWind(sketch, [Math.min(...ys), Math.max(...ys)], picture.windToward === 'yPlus' ? 1 : -1);
+      }
     },
   };
 }

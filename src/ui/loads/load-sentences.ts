@@ -17,6 +17,7 @@ interface Told {
 /** What a picture shows, in sentences; every number is the engine's. */
 export function loadSentences(picture: LoadPicture, told: Told): readonly string[] {
   return [
+    ...wind(picture),
     ...onStrips(picture, told),
     ...weights(picture, told),
     ...hung(picture, told),
@@ -28,6 +29,14 @@ export function loadSentences(picture: LoadPicture, told: Told): readonly string
 
 const shown = (value: number, unit: Unit, { system }: Told): string => showQuantity({ value, unit }, system);
 const pounds = (lb: number, told: Told): string => shown(Math.abs(lb), 'lb', told);
+
+const WIND_WORDS = {
+  xPlus: 'On the plan the wind blows from left to right.',
+  xMinus: 'On the plan the wind blows from right to left.',
+  yPlus: 'On the section the wind blows from left to right.',
+  yMinus: 'On the section the wind blows from right to left.',
+} as const;
+const wind = ({ windToward }: LoadPicture): readonly string[] => (windToward ? [WIND_WORDS[windToward]] : []);
 
 /** Where on the roof a pressure counts. */
 const AREAS = { level: 'of level area', slope: 'of the slope', square: 'square to the slope' } as const;
