@@ -51,6 +51,11 @@ export const FIGURE_WORDS: Readonly<Record<string, string>> = {
   balancedSnow: 'Balanced snow to design for',
   rainOnSnow: 'Rain on snow',
   snowDensity: 'Weight of the snow',
+  snowDrift: 'Drift against the higher roof, at its highest',
+  snowDriftLee: 'Drift over the gap from the higher roof, at its highest',
+  snowDriftWindward: 'Drift against the higher roof, at our edge',
+  snowSliding: 'Snow slid off the higher roof',
+  snowUnbalanced: 'Snow carried over the ridge',
   unreducedRoofLive: 'Roof live load, not reduced',
 };
 

@@ -17,7 +17,7 @@ import {
 import { slides, slidingReach, slidingSnow } from './site/sliding.ts';
 import { flatRoofSnow, snowDensity } from './site/snow.ts';
 import { evenBand, triangle, type SnowBand, type SnowSurplus } from './snow-surplus.ts';
-import type { EvenSnow, UnevenRoofSnow, UnevenSnow } from './uneven-snow.ts';
+import type { EvenSnow, UnevenFigure, UnevenRoofSnow, UnevenSnow } from './uneven-snow.ts';
 
 type NeighbourSnow = Omit<UnevenRoofSnow, 'isPartialAcross'>;
 type Neighbour = NonNullable<Project['surroundings']['neighbour']>;
@@ -36,11 +36,13 @@ export function neighbourSnow(project: Project, shelter: Shelter, snow: EvenSnow
   const edge = edgeBeside(project, shelter, neighbour);
   const drifts = driftSnow(neighbour, shelter, snow);
   const slide = slideSnow(neighbour, snow);
-  const toCase = ({ id, words, build }: Surplus): readonly UnevenSnow[] => {
+  const toCase = ({ id, name, words, build }: Surplus): readonly UnevenSnow[] => {
     const bands = build();
-    const surplus = { ...edge, bands };
+    const [first] = bands;
+    if (!first) return [];
+    const figure = { name, psf: first.fromPsf };
     const steps = () => stepsOf(build).steps;
-    return bands.length > 0 ? [{ id, words, evenPsf: () => snow.balancedPsf, surplus, steps }] : [];
+    return [{ id, words, evenPsf: () => snow.balancedPsf, surplus: { ...edge, bands }, figure, steps }];
   };
   return {
     cases: [...drifts.found, ...slide.found].flatMap(toCase),
@@ -51,6 +53,7 @@ export function neighbourSnow(project: Project, shelter: Shelter, snow: EvenSnow
 
 interface Surplus {
   readonly id: string;
+  readonly name: UnevenFigure;
   readonly words: Message;
   readonly build: (note?: Note) => readonly SnowBand[];
 }
@@ -98,7 +101,7 @@ function driftSnow(neighbour: Neighbour, shelter: Shelter, snow: EvenSnow): Answ
       const shape = stepDrift(hd, clear(note), note);
       return triangle(peak(shape.heightFt, note), shape.widthFt * INCHES_PER_FOOT);
     };
-    return { ...NOTHING, found: [{ id: 'snow-drift', words: message('caseSnowDrift'), build }] };
+    return { ...NOTHING, found: [{ id: 'snow-drift', name: 'snowDrift', words: message('caseSnowDrift'), build }] };
   }
   const lee = (note?: Note): readonly SnowBand[] => {
     const shape = separatedDrift({ driftHeightFt: leeHeight(note), stepFt, gapFt }, note);
@@ -109,10 +112,11 @@ function driftSnow(neighbour: Neighbour, shelter: Shelter, snow: EvenSnow): Answ
     const atEdge = truncatedPeak({ peakPsf: peak(shape.heightFt, note), widthFt: shape.widthFt, gapFt }, note);
     return triangle(atEdge, Math.max(0, shape.widthFt - gapFt) * INCHES_PER_FOOT);
   };
-  const found = [
-    { id: 'snow-drift-lee', words: message('caseSnowDriftLee'), build: lee },
-    { id: 'snow-drift-windward', words: message('caseSnowDriftWindward'), build: windward },
-  ].filter(({ build }) => build().length > 0);
+  const both: readonly Surplus[] = [
+    { id: 'snow-drift-lee', name: 'snowDriftLee', words: message('caseSnowDriftLee'), build: lee },
+    { id: 'snow-drift-windward', name: 'snowDriftWindward', words: message('caseSnowDriftWindward'), build: windward },
+  ];
+  const found = both.filter(({ build }) => build().length > 0);
   const leftOut = found.length > 0 ? [] : [message('driftOverGap', { gapFt, limitFt: DRIFT.gapFt, stepFt })];
   return { ...NOTHING, found, leftOut };
 }
@@ -132,5 +136,5 @@ function slideSnow(neighbour: Neighbour, snow: EvenSnow): Answer {
     const upperFlatSnowPsf = flatRoofSnow({ ...snow, ct: upperCt }, note);
     return evenBand(slidingSnow({ upperFlatSnowPsf, eaveToRidgeFt }, note), reachFt * INCHES_PER_FOOT);
   };
-  return { ...NOTHING, found: [{ id: 'snow-sliding', words: message('caseSnowSliding'), build }] };
+  return { ...NOTHING, found: [{ id: 'snow-sliding', name: 'snowSliding', words: message('caseSnowSliding'), build }] };
 }

@@ -27,8 +27,7 @@ export function squareLoads(
 }
 
 /** Sum of a load on a part [lb]. */
-export const wholeLoad = (part: RafterPart, load: AtEnds): number =>
-  ((load.low + load.high) / 2) * (part.toIn - part.fromIn);
+const wholeLoad = (part: RafterPart, load: AtEnds): number => ((load.low + load.high) / 2) * (part.toIn - part.fromIn);
 
 const sumOn = (run: RafterRun, loads: readonly AtEnds[]): number =>
   run.parts.reduce((sum, part, i) => sum + wholeLoad(part, loads[i]!), 0);

@@ -49,6 +49,7 @@ function narrowCase(lee: PlaneGeometry, snow: EvenSnow): UnevenSnow {
     ...named(lee),
     evenPsf: (planeId) => (planeId === lee.id ? leePsf : 0),
     surplus: null,
+    figure: { name: 'snowUnbalanced', psf: leePsf },
     steps: () => stepsOf((note) => narrowLeeSnow(snow, note)).steps,
   };
 }
@@ -75,6 +76,7 @@ function wideCase({ planes }: Shelter, lee: PlaneGeometry, snow: EvenSnow): Unev
     ...named(lee),
     evenPsf: (planeId) => (planeId === lee.id ? snow.balancedPsf : stays),
     surplus,
+    figure: { name: 'snowUnbalanced', psf: strip.psf },
     steps: () => stepsOf(build).steps,
   };
 }

@@ -2,6 +2,8 @@ import type { Message } from '../message.ts';
 import type { Step } from '../note.ts';
 import type { SnowSurplus } from './snow-surplus.ts';
 
+export type UnevenFigure = 'snowDrift' | 'snowDriftLee' | 'snowDriftWindward' | 'snowSliding' | 'snowUnbalanced';
+
 /** Snow that lies unevenly over the whole roof, a case of its own: drifted, slid down or carried over a ridge. */
 export interface UnevenSnow {
   readonly id: string;
@@ -10,7 +12,9 @@ export interface UnevenSnow {
   readonly evenPsf: (planeId: string) => number;
   /** what lies on that in places */
   readonly surplus: SnowSurplus | null;
-  /** how both were worked out */
+  /** what the site's list of figures says of it: most that lies on the even part, or in its place on one side */
+  readonly figure: { readonly name: UnevenFigure; readonly psf: number };
+  /** how all of it was worked out */
   readonly steps: () => readonly Step[];
 }
 

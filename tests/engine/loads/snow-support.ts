@@ -7,7 +7,7 @@ import { exampleText, soundProject, type Example } from '../../support/files.ts'
 export type Neighbour = NonNullable<Project['surroundings']['neighbour']>;
 
 /** A higher roof beside a shelter: 8 ft up, across no gap, from which nothing slides. */
-export const BESIDE: Neighbour = {
+const BESIDE: Neighbour = {
   side: 'yMinus',
   ledgerLine: null,
   gapFt: 0,

@@ -4,6 +4,7 @@ import type { AtEnds, RafterRun } from '../../loads/rafter-run.ts';
 import type { TwoWeights } from '../../loads/weights.ts';
 import { evenBrings, sumOf, type Brings, type Influence } from './rafter-influence.ts';
 import type { RafterCase, RafterLoading, Segment } from './rafter-loading.ts';
+import { shakenPush } from './rafter-shaken.ts';
 
 /** What one combination does to a rafter. Arrays run over the stations of its run, lists over its supports, low to high. */
 export interface RafterResponse {
@@ -48,7 +49,10 @@ export function rafterResponses(loading: RafterLoading, influence: Influence, kc
         return withDead(combination, loading.dead, influence.plumb, support, others);
       });
     const levelAt = (support: number): number =>
-      Math.max(...influence.level.map((way) => Math.abs(sumOf(windLoads, way, support))));
+      Math.max(
+        shakenPush(loading.shaken, combination),
+        ...influence.level.map((way) => Math.abs(sumOf(windLoads, way, support))),
+      );
     const downs = isStrength ? run.supportLines.map((_, i) => downAt(i)) : [];
     return {
       combination,
@@ -128,8 +132,6 @@ export function deadShare(rule: Combination['dead'], dead: TwoWeights, influence
 }
 
 const SAME_PLACE_IN = 1e-6;
-
-export const isStrength = (r: RafterResponse): boolean => r.combination.purpose === 'strength';
 
 /** Places of the stations of a segment in the arrays of a response, both its ends taken. */
 export function stationsOf(run: RafterRun, segment: Segment): readonly number[] {

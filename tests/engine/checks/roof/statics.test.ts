@@ -46,9 +46,9 @@ describe('a rafter in every combination', () => {
             const isLoaded = (beforeIn + atIn) / 2 > fromIn && (beforeIn + atIn) / 2 < toIn;
             const perIn = isLoaded ? (end === 'low' ? -1 : 1) / (toIn - fromIn) : 0;
             const L = atIn - beforeIn;
-            const mean = (V(shearsAfter, i - 1) + V(shearsBefore, i)) / 2;
+            const meanShear = (V(shearsAfter, i - 1) + V(shearsBefore, i)) / 2;
             const gained = moments[part]![end][i]! - moments[part]![end][i - 1]!;
-            expect(gained).toBeCloseTo(mean * L + (perIn * L ** 3) / 12, 4);
+            expect(gained).toBeCloseTo(meanShear * L + (perIn * L ** 3) / 12, 4);
           });
         }
       });
