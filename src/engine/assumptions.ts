@@ -9,7 +9,7 @@ import { feetFromInches } from './units.ts';
 export function assumptionsOf(project: Project, site: SitePressures, form: RoofForm | null): readonly Message[] {
   return [
     message('assumeFirstOrder'),
-    ...(form === 'pitched' ? [message('assumeNoThrust')] : []),
+    ...(form === 'pitched' ? [message('assumeNoThrust'), message('assumeRidgeNotTwisted')] : []),
     message('assumeEffectiveLengths'),
     message('assumeNoDiaphragm'),
     message('assumeNoShelter'),

@@ -109,6 +109,8 @@ export const CHECK_MESSAGES = {
     'Braces are judged working both ways, only pushing and idle; the worst counts. Pull counts only where every brace joint of a line is given a pull capacity.',
   assumeNoThrust:
     'The rafters hang on the ridge beam, which stands on posts of its own: they push nothing outward at the eaves.',
+  assumeRidgeNotTwisted:
+    'Twisting of the ridge beam where one slope bears more than the other is not computed: tie its seats against rolling.',
   errorNotRead: 'How far off a measured diameter may be is written down, but figures use the diameters as typed.',
   cutsMadeNotRead: 'Cuts already made, written under as built, are not looked at.',
   doubledSoilNotRead: 'The doubled lateral soil value is chosen, but not used (safe side).',
