@@ -103,6 +103,7 @@ export const LOAD_MESSAGES = {
   olderSpeedCaution:
     'For reading old papers only. Today’s maps give other speeds for other return periods: the number that counts is the one of your building department.',
   olderSpeedOutside: 'The table of fastest-mile speeds runs from {least} to {greatest} mph; {mph} mph is not in it.',
+  caseSeismicRafter: 'Earthquake across the lines',
   caseSeismic: 'Earthquake toward {direction} x',
   caseNotional: 'One per cent of the dead load sideways, toward {direction} x',
 } as const;

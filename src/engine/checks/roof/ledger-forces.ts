@@ -8,6 +8,7 @@ import type { LedgerLine } from '../../project/model.ts';
 import type { RoofCheckContext } from './context.ts';
 import type { AnalysedRafters } from './rafter-checks.ts';
 import type { RafterLoading } from './rafter-loading.ts';
+import { shakenPush } from './rafter-shaken.ts';
 import type { RafterResponse } from './rafter-responses.ts';
 
 /** What one combination asks of each foot of a ledger [lb/ft]. None is below zero. */
@@ -22,7 +23,8 @@ export interface LedgerResponse {
 
 /**
  * Forces on a ledger from the component runs of its rafters, the hardest foot of it. Own rules, safe side: wind along
- * the wall is added to every wind combination; the ledger's own weight counts downward only; being pressed against its
+ * the wall is added to every wind combination; an earthquake pushes with the whole of each rafter's strip, outward and
+ * along; the ledger's own weight counts downward only; being pressed against its
  * wall asks nothing of the fixings.
  * @source MECHANICS equilibrium of each rafter; ASCE7 2.4.1 (7-16)
  */
@@ -44,12 +46,13 @@ export function ledgerResponses(
       if (r.combination.purpose !== 'strength') continue;
       const known = byCombination.get(r.combination.id);
       const windFactor = r.combination.factors.find((f) => f.caseId.startsWith('wind'))?.factor ?? 0;
+      const shakenPlf = shakenPush(loading.shaken, r.combination) / widthFt;
       byCombination.set(r.combination.id, {
         combination: r.combination,
         downPlf: Math.max(known?.downPlf ?? 0, r.greatest[support]! / widthFt + ownPlf),
         upPlf: Math.max(known?.upPlf ?? 0, -r.least[support]! / widthFt),
-        outPlf: Math.max(known?.outPlf ?? 0, outwardLb(line, loading, r, support) / widthFt),
-        alongPlf: windFactor * strengthAlongPlf,
+        outPlf: Math.max(known?.outPlf ?? 0, outwardLb(line, loading, r, support) / widthFt, shakenPlf),
+        alongPlf: Math.max(known?.alongPlf ?? 0, windFactor * strengthAlongPlf, shakenPlf),
       });
     }
   }

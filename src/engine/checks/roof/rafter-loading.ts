@@ -13,6 +13,7 @@ import type { Step } from '../../note.ts';
 import type { RoofPlane } from '../../project/model.ts';
 import { feetFromInches } from '../../units.ts';
 import { ownDeadOnRafter, ownOnRafter, personOnRafter } from './rafter-guests.ts';
+import { shakenCase, shakenRafter, type Shaken } from './rafter-shaken.ts';
 import { placedPlane, purlinsOn, writtenPlane, type RoofCheckContext } from './context.ts';
 
 /** An overhang or a span of a rafter. */
@@ -42,6 +43,8 @@ export interface RafterLoading {
   readonly surfacePsf: TwoWeights;
   readonly cases: readonly RafterCase[];
   readonly wind: ComponentWind;
+  /** null where no earthquake is run */
+  readonly shaken: Shaken | null;
   /** supports along the slope from the eave, low to high [in] */
   readonly supportsAtIn: readonly number[];
 }
@@ -116,17 +119,25 @@ export function rafterLoading(context: RoofCheckContext, rafter: RafterGeometry)
       return { loadCase: c, isWind: true, psf: psf.map(atEnds), zones, loads, steps: (part) => c.steps(zones[part]!) };
     }),
   ];
+  const dead = run.parts.map((_, i) => ({
+    heavy: square('heavy', i) + ownDead[i]!.heavy,
+    light: square('light', i) + ownDead[i]!.light,
+  }));
+  const shaken = shakenRafter(context, rafter, run, dead);
   return {
     rafter,
     plane,
     run,
-    dead: run.parts.map((_, i) => ({
-      heavy: square('heavy', i) + ownDead[i]!.heavy,
-      light: square('light', i) + ownDead[i]!.light,
-    })),
+    dead,
     surfacePsf,
-    cases: [...cases, ...personOnRafter(run, width), ...ownOnRafter(context, rafter, run, cases)],
+    cases: [
+      ...cases,
+      ...personOnRafter(run, width),
+      ...ownOnRafter(context, rafter, run, cases),
+      ...(shaken ? [shakenCase(run, shaken)] : []),
+    ],
     wind,
+    shaken,
     supportsAtIn: rafter.supports.map((s) => s.atIn / run.cos),
   };
 }

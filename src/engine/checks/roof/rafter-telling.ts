@@ -4,6 +4,7 @@ import { put, type Note, type Put, type Step } from '../../note.ts';
 import { quantity, type Unit } from '../../units.ts';
 import type { RafterCase, RafterLoading } from './rafter-loading.ts';
 import { evenBrings, sumOf, type Brings, type Influence } from './rafter-influence.ts';
+import { shakenPush } from './rafter-shaken.ts';
 import { deadShare, type RafterResponse } from './rafter-responses.ts';
 
 /** An effect that is to be told: which, where, and in which unit one pound per inch brings it about. */
@@ -67,7 +68,7 @@ export function tellReaction(
   tellEffect(loading, response, { ...told, of: influence.plumb, windOf: influence.wind[taken]! }, note);
 }
 
-/** What a support holds of the level part of the wind, in the way that asks most of it. */
+/** What a support holds of the level part of the wind, in the way that asks most of it, or of an earthquake. */
 export function tellLevel(
   loading: RafterLoading,
   influence: Influence,
@@ -75,6 +76,8 @@ export function tellLevel(
   support: number,
   note: Note,
 ): void {
+  // wind and earthquake never act together
+  if (shakenPush(loading.shaken, response.combination, note) > 0) return;
   const way = (of: Brings): number => Math.abs(sumOf(response.windLoads, of, support));
   const of = influence.level.reduce((a, b) => (way(b) > way(a) ? b : a));
   const words = 'level force that the support holds, toward the high side +';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { at, listAt, type Raw } from '../../project/raw.ts';
-import { plainRoof, ratioIn, rowOf, shedWith } from './roof.ts';
+import { plainRoof, rate, ratioIn, rowOf, shedWith } from './roof.ts';
 
 const SPAN = 'line-low~line-high';
 /** Two lines 120 in. apart, rafters 36 in. apart, purlins 24 in. apart, 4 psf of dead load; see `plainRoof`. */
@@ -132,5 +132,20 @@ describe('own loads on a purlin, by hand', () => {
       return own! - none!;
     };
     expect(pressed('rafter-2') / pressed('rafter-3')).toBeCloseTo(20 / 16, 6);
+  });
+});
+
+describe('a rafter in an earthquake, by hand', () => {
+  // SDS 0.6, SD1 0.25, R 1.5, risk category II: 0.6 / 1.5 x 1.3 (category D) = 0.52 of the weight (ASCE 7-16 12.8, 12.3.4);
+  // 4 psf on 36 by 120 in. weigh 120 lb; 0.7 of it in 8 (2.4.5).
+  test('[rafter.tieAcross] its tie holds the push of its whole strip of roof', () => {
+    const context = shedWith((raw) => {
+      plainRoof(0)(raw);
+      at(raw, 'site')['seismic'] = { sds: 0.6, sd1: 0.25, r: 1.5, rGivenBy: '' };
+      at(raw, 'site', 'riskCategory')['value'] = 'II';
+      rate(raw, 'rafterStrip', { pullLb: 400, acrossLb: 100 });
+    });
+    const row = rowOf(context, 'rafter.tieAcross/rafter-3/line-high');
+    expect(ratioIn(row, '8+seismic')).toBeCloseTo((0.7 * 0.52 * 120) / 100, 9);
   });
 });
