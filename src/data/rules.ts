@@ -31,6 +31,7 @@ export const RULES = {
   'site.value': rule('site', 'Value of the site', clause('OWN', 'a guess is not a given value')),
   'site.edition': rule('site', 'Edition of the load standard', clause('OWN', 'only ASCE 7-16 is offered')),
   'site.driftAndSliding': rule('site', 'Drift and sliding snow from the higher roof', clause('ASCE7', '7.7, 7.9')),
+  'site.overhangIce': rule('site', 'Ice on the overhangs of a warm roof', clause('ASCE7', '7.4.5')),
   'site.roofForm': rule('site', 'Wind on this form of roof', clause('ASCE7', '27.3.2')),
   'site.ponding': rule('site', 'Standing water on the roof', remembered('ASCE7', '8.4')),
   'site.walledSides': rule('site', 'Wind with a closed side', clause('ASCE7', '26.2')),

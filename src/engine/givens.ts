@@ -9,6 +9,7 @@ import { roofFormOf, type RoofCase, type RunOf } from './loads/roof-cases.ts';
 import { sitePressures, type SitePressures } from './loads/site/site-pressures.ts';
 import { snowCases } from './loads/snow-cases.ts';
 import { solidityBeyondTable } from './loads/solid-wind.ts';
+import { isBlockedBelow } from './loads/neighbour-snow.ts';
 import { unevenRoofSnow } from './loads/uneven-roof-snow.ts';
 import { memberWeights, type MemberWeights } from './loads/weights.ts';
 import { walledWindCases } from './loads/walled-wind.ts';
@@ -70,7 +71,7 @@ function siteOf(project: Project, shelter: Shelter, form: 'monoslope' | 'pitched
       form,
       slopeDeg: Math.max(...shelter.planes.map((p) => p.slopeDeg)),
       slippery: covering.every((c) => c.slippery),
-      unobstructed: covering.every((c) => c.unobstructed),
+      unobstructed: covering.every((c) => c.unobstructed) && !isBlockedBelow(project, shelter),
       meanRoofHeightFt: shelter.meanRoofHeightIn / 12,
       planAlongFt: shelter.planAlongIn / 12,
       planAcrossFt: shelter.planAcrossIn / 12,

@@ -65,6 +65,8 @@ export const LOAD_MESSAGES = {
   caseSnowDriftWindward: 'Balanced snow with the end of a drift that wind builds against the higher roof',
   caseSnowSliding: 'Balanced snow with snow slid off the higher roof',
   caseSnowUnbalanced: 'Snow carried over the ridge onto the slope that falls toward {toward} y',
+  overhangIce:
+    'Snow that melts on a warm roof freezes on its overhangs: twice the flat-roof snow may be asked there, which is not computed. An open shelter has Ct 1.2, not {ct}.',
   noHigherRoof: 'No drifted or sliding snow: no higher roof stands beside the shelter.',
   driftWithoutSnow: 'No drifted snow: ground snow is none.',
   driftWithoutStep: 'No drifted snow: the building beside is no higher than this roof.',

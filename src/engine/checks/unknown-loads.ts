@@ -23,17 +23,20 @@ const BY_GREATEST_FORCE: ReadonlySet<RuleId> = new Set<RuleId>([
 ]);
 
 /**
- * Why nothing that loads decide can pass yet: snow or wind of the site is not known, or the method has no wind for this
+ * Why nothing that loads decide can pass yet: snow or wind of the site or what comes off a higher roof is not
+ * known, or the method has no wind for this
  * roof. A guess counts as known.
  */
 export function unknownLoads(
-  { figures, missing, outside: beyond }: SitePressures,
+  { figures, missing, uneven, outside: beyond }: SitePressures,
   form: RoofForm | null,
 ): { readonly status: 'notGiven' | 'outside'; readonly reason: Message } | null {
   const blank = (fields: ReadonlySet<string>, otherwise: Message): Message =>
     missing.find((fault) => fields.has(fault.path)) ?? otherwise;
   if (figures.balancedSnow.value === null)
     return { status: 'notGiven', reason: blank(SNOW_FIELDS, message('missingGroundSnow')) };
+  const [notMeasured] = uneven.notGiven;
+  if (notMeasured) return { status: 'notGiven', reason: notMeasured };
   if (figures.velocityPressure.value === null)
     return { status: 'notGiven', reason: blank(WIND_FIELDS, message('missingWindSpeed')) };
   const noWind =

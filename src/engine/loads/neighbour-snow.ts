@@ -51,6 +51,16 @@ export function neighbourSnow(project: Project, shelter: Shelter, snow: EvenSnow
   };
 }
 
+/**
+ * True where a building below the low edge of a slope keeps snow from sliding off it, whatever its person thinks (own rule):
+ * it stands nearer than slid snow reaches.
+ */
+export function isBlockedBelow({ surroundings: { neighbour } }: Project, { planes }: Shelter): boolean {
+  if (!neighbour || (neighbour.ledgerLine === null && neighbour.gapFt >= SLIDING.overFt)) return false;
+  const low = neighbour.side === 'yPlus' ? 1 : neighbour.side === 'yMinus' ? -1 : 0;
+  return planes.some((p) => p.downY === low);
+}
+
 interface Surplus {
   readonly id: string;
   readonly name: UnevenFigure;

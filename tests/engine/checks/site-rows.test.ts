@@ -76,6 +76,13 @@ describe('rows of the site', () => {
     expect(rowsOf(newer)).toEqual(['site.edition site: outside editionNotOffered']);
   });
 
+  // proof [site.overhangIce]: no-equation - 7.4.5 asks more of the overhangs of warm roofs; an open shelter has none
+  it('[site.overhangIce] a roof that is said to be warm is outside', () => {
+    const ct = (value: number) => withSite({ snowThermalCt: { value, givenBy: 'owner', date: null } });
+    expect(rowsOf(ct(1))).toEqual(['site.overhangIce site: outside overhangIce']);
+    expect(rowsOf(ct(1.1))).toEqual([]);
+  });
+
   // proof [site.roofForm]: no-equation - what the figures for free roofs do not cover is outside
   it('[site.roofForm] a form or a slope that the figures do not cover is outside', () => {
     expect(rowsOf(plainShed(), null)).toEqual(['site.roofForm site: outside roofFormNotCovered']);

@@ -139,4 +139,26 @@ describe('what does not apply', () => {
     expect(rows({ upperLengthFt: 0 })).toEqual(['notGiven upperLengthNotGiven']);
     expect(rows({ slidesThisWay: true, eaveToRidgeFt: 0 })).toEqual(['notGiven upperWidthNotGiven']);
   });
+
+  it('of a drift that is not known lets nothing pass that loads decide', () => {
+    const answer = evaluate(beside(shed, { upperLengthFt: 0 }, PG));
+    if (!answer.ok) throw new Error(JSON.stringify(answer.faults));
+    const beam = answer.evaluation.checks.filter((c) => c.ruleId === 'beam.bending');
+    expect(new Set(beam.map((c) => c.status))).not.toContain('pass');
+  });
+});
+
+describe('the slope factor beside a building', () => {
+  // own rule: slid snow reaches 15 ft
+  it('lets nothing slide off toward a building nearer than fifteen feet', () => {
+    const steep: Project = { ...shed, roofPlanes: shed.roofPlanes.map((p) => ({ ...p, risePer12: 6 })) };
+    const cs = (change: Partial<Neighbour> | null) => withRoof(change, steep).site.figures.slopeFactor.value;
+    const lowSide =
+      shed.supportLines.find((l) => l.id === shed.roofPlanes[0]!.onLines.at(-1))!.yIn > 0 ? 'yPlus' : 'yMinus';
+    const free = cs(null);
+    expect(free).toBeLessThan(1);
+    expect(cs({ side: lowSide, gapFt: 14.9 })).toBe(1);
+    expect(cs({ side: lowSide, gapFt: 15 })).toBe(free);
+    expect(cs({ side: lowSide === 'yPlus' ? 'yMinus' : 'yPlus' })).toBe(free);
+  });
 });

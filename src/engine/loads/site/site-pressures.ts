@@ -120,7 +120,7 @@ export function sitePressures(
     flows: flowsToRun(roof),
     missing,
     departures: departuresOf(site, roof),
-    outside: outsideOf(code, roof),
+    outside: outsideOf(site, code, roof),
   };
 }
 
@@ -236,7 +236,7 @@ function departuresOf(site: Site, roof: RoofOnSite): readonly Message[] {
   return departures;
 }
 
-function outsideOf(code: Project['code'], roof: RoofOnSite): SitePressures['outside'] {
+function outsideOf(site: Site, code: Project['code'], roof: RoofOnSite): SitePressures['outside'] {
   const outside: { ruleId: RuleId; reason: Message }[] = [];
   const edition = code.loads.value;
   if (edition !== null && edition !== 'ASCE 7-16') {
@@ -244,6 +244,8 @@ function outsideOf(code: Project['code'], roof: RoofOnSite): SitePressures['outs
   }
   const slope = slopeBeyondFigure(roof.slopeDeg);
   if (slope) outside.push({ ruleId: 'site.roofForm', reason: slope });
+  const ct = site.snowThermalCt.value;
+  if (ct !== null && isWarm(ct)) outside.push({ ruleId: 'site.overhangIce', reason: message('overhangIce', { ct }) });
   const walls = roof.wallsOnFrame ?? 0;
   if (walls > 0) outside.push({ ruleId: 'site.walledSides', reason: message('wallOnFrameNotComputed', { walls }) });
   return outside;
