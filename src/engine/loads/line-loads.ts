@@ -4,6 +4,7 @@ import { insteadOf } from '../project/instead.ts';
 import { emptyLineCase, type LineArrival, type LineCase, type LineLoads, type LoadCase } from './cases.ts';
 import { deadPieces, totalDown } from './dead-pieces.ts';
 import type { Earthquake } from './earthquake.ts';
+import { inertiaCase, NOTIONAL_SHARE } from './inertia.ts';
 import type { LineSetting } from './line-setting.ts';
 import { hungForEver, ownArrivals, ownDeadPieces } from './own-on-line.ts';
 import { opposedWindReactions, plumbReactions, squareLoads, windReactions } from './rafter-reactions.ts';
@@ -12,7 +13,7 @@ import { roofOnLine, type RoofLive } from './roof-on-line.ts';
 import { reducedRoofLive } from './site/roof-live.ts';
 import type { SitePressures } from './site/site-pressures.ts';
 import { stretchesOf } from './stretches.ts';
-import { alongForces, inertiaCase, NOTIONAL_SHARE, type SwayForces } from './sway.ts';
+import { alongForces, type SwayForces } from './sway.ts';
 import type { MemberWeights } from './weights.ts';
 
 export interface LineLoading {

@@ -1,13 +1,12 @@
 import type { BraceGeometry, LineGeometry, PostGeometry, Shelter, Stick } from '../geometry/shelter.ts';
-import { nominalDepth } from '../geometry/sticks.ts';
-import { message } from '../message.ts';
 import type { Project } from '../project/model.ts';
 import { insteadOf } from '../project/instead.ts';
-import { emptyLineCase, type LineArrival, type LineCase } from './cases.ts';
+import type { LineCase } from './cases.ts';
 import { leastGablePush } from './gable-push.ts';
 import { windOnGoods } from './goods.ts';
 import type { SitePressures } from './site/site-pressures.ts';
 import { roundDiameter, soliditySeen, widthSeen, windOnSolid } from './solid-wind.ts';
+import { beamEndArea, roofEdgeArea, runningAcrossArea, shareOfRoof } from './sway-areas.ts';
 
 /** One share of a structure as the wind along the lines sees it. */
 export interface SwayPart {
@@ -78,28 +77,6 @@ export function alongForces(
   );
 }
 
-/** End of the line's thickest beam, by its mean diameter [ft2]. */
-function beamEndArea(shelter: Shelter, line: LineGeometry): number {
-  const ends = shelter.beams
-    .filter((b) => b.line === line.id)
-    .map(({ stick }) => (stick?.kind === 'round' ? (Math.PI * widthSeen(stick, 'side') ** 2) / 4 : faceOf(stick)));
-  return Math.max(0, ...ends) / 144;
-}
-
-const faceOf = (stick: Stick | null): number => (stick?.kind === 'sawn' ? stick.breadthIn * stick.depthIn : 0);
-
-/** Broad sides of what runs across from a post of the line: half of each tie, the whole of each brace [ft2]. */
-function runningAcrossArea(shelter: Shelter, posts: readonly PostGeometry[]): number {
-  const stand = (postId: string): boolean => posts.some((p) => p.id === postId);
-  const ties = shelter.ties.map(
-    (t) => [t.fromPostId, t.toPostId].filter(stand).length * Math.abs(t.toYIn - t.fromYIn) * widthSeen(t.stick, 'side'),
-  );
-  const braces = shelter.braces
-    .filter((b) => b.plane === 'across' && stand(b.postId))
-    .map((b) => 2 * b.lengthIn * widthSeen(b.stick, 'side'));
-  return [...ties, ...braces].reduce((sum, area) => sum + area, 0) / 2 / 144;
-}
-
 interface Upright {
   readonly areaFt2: number;
   readonly psf: number;
@@ -115,36 +92,6 @@ function partOf(
   const widthIn = widthSeen(stick, 'end');
   const psf = typedPsf ?? pressure(roundDiameter(stick));
   return { areaFt2: (lengthIn * widthIn) / 144, psf, lengthIn };
-}
-
-/** Broad sides of all rafters and the edge of purlins, shared by the lines as the rafters' own weight is. */
-function roofEdgeArea(shelter: Shelter, line: LineGeometry): number {
-  return shelter.rafters.reduce((sum, r) => {
-    const slopeLengthIn = r.runIn / Math.cos((r.slopeDeg * Math.PI) / 180);
-    const purlin = shelter.purlins.find((p) => p.plane === r.plane);
-    const edge =
-      r.id === shelter.rafters.find((other) => other.plane === r.plane)!.id ? nominalDepth(purlin?.stick ?? null) : 0;
-    const share = shareOfLine(r, line.id);
-    return sum + (share * slopeLengthIn * (nominalDepth(r.stick) + edge)) / 144;
-  }, 0);
-}
-
-/** Share of the roof that lies nearer to this line than to its neighbours. */
-function shareOfRoof(shelter: Shelter, line: LineGeometry): number {
-  const area = (of: (rafter: Shelter['rafters'][number]) => number): number =>
-    shelter.rafters.reduce((sum, r) => sum + of(r) * r.runIn * r.tributaryWidthIn, 0);
-  const whole = area(() => 1);
-  return whole > 0 ? area((r) => shareOfLine(r, line.id)) / whole : 0;
-}
-
-/** Share of a rafter's run that lies nearer to this line than to its neighbours, overhang included. */
-function shareOfLine(rafter: Shelter['rafters'][number], lineId: string): number {
-  const i = rafter.supports.findIndex((s) => s.line === lineId);
-  if (i < 0) return 0;
-  const at = rafter.supports[i]!.atIn;
-  const before = rafter.supports[i - 1];
-  const after = rafter.supports[i + 1];
-  return ((after ? (at + after.atIn) / 2 : rafter.runIn) - (before ? (at + before.atIn) / 2 : 0)) / rafter.runIn;
 }
 
 function forces(
@@ -176,32 +123,5 @@ function forces(
         return [{ postId: p.id, footDownLbPerIn: 0, topDownLbPerIn: 0, alongLbPerIn }];
       }),
     onBraces: (toward) => perBrace.map((u) => ({ braceId: u.id, downLb: 0, alongLb: toward * u.areaFt2 * u.psf })),
-  };
-}
-
-/** Notional push: one per cent of the dead load at the roof, each way. Load duration ten minutes. */
-export const NOTIONAL_SHARE = 0.01;
-
-/**
- * A share of a weight that pushes the line sideways at its seats, evenly on all posts since the beam ties them: the
- * notional push, or an earthquake. Also what posts weigh counts at the seats (safe side).
- * @source ASCE7_10 1.4.1; ASCE7 12.8 (7-16)
- */
-export function inertiaCase(
-  posts: readonly PostGeometry[],
-  push: { readonly kind: 'notional' | 'seismic'; readonly forceLb: number; readonly verticalShare?: number },
-  toward: 1 | -1,
-): LineArrival {
-  const direction = toward === 1 ? 'plus' : 'minus';
-  const { kind, forceLb, verticalShare } = push;
-  const id = `${kind}-${direction}`;
-  const words = message(kind === 'notional' ? 'caseNotional' : 'caseSeismic', { direction });
-  return {
-    loadCase: { id, kind, words, swaysAlong: true, ...(verticalShare === undefined ? {} : { verticalShare }) },
-    lineCase: {
-      ...emptyLineCase(id),
-      points: posts.map((p) => ({ xIn: p.xIn, downLb: 0, alongLb: (toward * forceLb) / posts.length })),
-    },
-    alongLb: toward * forceLb,
   };
 }
