@@ -12,13 +12,15 @@ import { isEven, planeOf, pressureNumber, pressureWords, strengthOf, yOnSlope, t
 
 /** Room beside the plan for the names of lines and lengths, then the arrow, in text sizes. */
 const BESIDE_NAMES = 1.6;
+/** Room above for the arrow of the wind, clear of a wall. */
+const WIND_ROOM = 3;
 const PUSH_ROOM = LONGEST_PUSH + BESIDE_NAMES;
 
 /** A load on the plan: strips hatched the closer the harder they are pressed, weights, what hangs, pushes on the lines. */
 export function layOnPlan(load: LoadToDraw): LaidOver {
   const { picture, shelter, title, description } = load;
   return {
-    above: 1.6,
+    above: picture.windToward?.startsWith('x') ? WIND_ROOM : 1.6,
     left: picture.pushes.some((p) => p.alongLb > 0) ? PUSH_ROOM : 0,
     right: picture.pushes.some((p) => p.alongLb < 0) ? PUSH_ROOM : 0,
     title,

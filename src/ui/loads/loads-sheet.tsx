@@ -119,7 +119,9 @@ function Shown({ answer, project, evaluation, width, wish }: ShownProps) {
         {picture.strips.length > 0 && (
           <Scale scale={scales.pressures} words="Arrows of pressures; the plan is hatched the closer the harder." />
         )}
-        {forcesOf(picture).length > 0 && <Scale scale={scales.forces} words="Arrows of forces." />}
+        {forcesOf(picture).length > 0 && (
+          <Scale scale={scales.forces} words="Arrows of forces; the smallest are drawn longer, to be seen." />
+        )}
         {row && (
           <Governing
             row={row}
