@@ -75,6 +75,19 @@ export const SOURCES = {
     publisher: 'ASTM',
     seen: 'public copy',
   },
+  D25: { title: 'ASTM D25 Round Timber Piles', edition: '1999', publisher: 'ASTM', seen: 'public copy' },
+  IOWA_DOT: {
+    title: 'Standard Specifications, section 4165: timber piles (after ASTM D25)',
+    edition: 'as in force when read',
+    publisher: 'Iowa Department of Transportation',
+    seen: 'public copy',
+  },
+  MO312: {
+    title: 'Wood Protection (MO-312), Table 2-1: heartwood by decay resistance',
+    edition: 'not dated in the copy',
+    publisher: 'Naval Facilities Engineering Command',
+    seen: 'public copy',
+  },
   TREE_WEIGHTS: {
     title: 'Specific Gravity and Other Properties of Wood and Bark for 156 Tree Species (Research Note NRS-38)',
     edition: '2009',

@@ -1,4 +1,5 @@
 import * as fc from 'fast-check';
+import { POLE_ITEMS } from '../../src/data/wood/pole-inspection.ts';
 import type { Capacity, Given, Log, OwnLoad, Project, Seen, Site, Stock } from '../../src/engine/project/model.ts';
 
 /** Arbitraries of the parts that do not depend on where the shelter stands. */
@@ -151,7 +152,7 @@ export const randomWood = (id: string): Maker<Project['woods'][number]> =>
       fc.constant({ kind: 'derived' } as const),
       fc.record({
         kind: fc.constant('poles'),
-        ticked: fc.array(shortText, { maxLength: 4 }),
+        ticked: fc.subarray([...POLE_ITEMS]),
         by: shortText,
         date: dayOrNone,
       }),

@@ -2,8 +2,26 @@
 export const WOOD_MESSAGES = {
   woodSpeciesUnknown:
     'No clear-wood values are listed for "{species}". Choose a species from the list, or type design values and say who gave them.',
-  woodPolesNeedInspection:
-    'Published pole values hold only for a log that was inspected item by item against the pole limits; that inspection cannot be recorded yet. Choose values derived from clear wood, or type values from a stamp or letter.',
+  woodPolesNotTicked:
+    'Published pole values hold only for logs inspected item by item. Not ticked yet ({count}): {items}. Tick what you have seen, or choose values derived from clear wood.',
+  woodPolesNotSigned:
+    'Published pole values need the name of who inspected the logs and the day. Write both down, or choose values derived from clear wood.',
+  woodNoPoleRow:
+    'The pole table has no row for {species}. Choose values derived from clear wood, or type values from a stamp or letter.',
+  woodPoleRowDoubtful:
+    'The row of {species} in the pole table is remembered too loosely to design with. Choose values derived from clear wood, or type the row from the printed table and say so.',
+  woodPolesOwnInspection:
+    'Published pole values rest on an inspection by the owner, and on a table that was not compared with the printed edition. The building department decides whether both are enough.',
+  logKnotPastPole:
+    'A knot {knotIn} in wide is more than a pole may have here: {mostIn} in. Choose values derived from clear wood.',
+  logKnotsPastPole:
+    'The knots of the worst foot come to {sumIn} in together, more than a pole may have here: {mostIn} in. Choose values derived from clear wood.',
+  logTwistPastPole:
+    'The grain slopes 1 in {oneIn}; half a turn in 20 ft of this log is 1 in {leastIn}. Choose values derived from clear wood.',
+  logRingsPastPole:
+    'Its {rings} rings to the inch are fewer than the {least} of a pole. Choose values derived from clear wood.',
+  logCrookPastPole:
+    'It strays {crookIn} in from straight; a pole of this thickness may stray {mostIn} in. Choose values derived from clear wood.',
   woodGravityAssumed:
     'No specific gravity is listed for "{species}": {specificGravity} is taken for fasteners, the lightest listed wood.',
   woodCompressionCaution:

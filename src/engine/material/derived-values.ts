@@ -146,8 +146,11 @@ function allowableAcross(species: ClearWoodSpecies, note?: Note): Psi {
   return psi(stress);
 }
 
-/** Fb holds strength ratio and size already: no second one. */
-function allowableTension(Fb: Psi, from: () => readonly Step[], note?: Note): Psi {
+/**
+ * Tension along the grain as a share of bending: Fb holds strength ratio and size already, no second one.
+ * @source D245, from memory
+ */
+export function allowableTension(Fb: Psi, from: () => readonly Step[], note?: Note): Psi {
   const Ft = TENSION_SHARE * Fb;
   note?.({
     symbol: 'Ft',

@@ -3,6 +3,7 @@ import type { Log, Wood } from '../project/model.ts';
 import { inches } from '../units.ts';
 import { derivedValues } from './derived-values.ts';
 import { largestDiameterOf } from './log-diameter.ts';
+import { poleValues } from './pole-values.ts';
 import { logSizeFactor } from './size-factor.ts';
 import { findSpecies } from './species.ts';
 import { areKnotsMeasured, isGrainRead, strengthRatio } from './strength-ratio.ts';
@@ -10,9 +11,10 @@ import { typedValues } from './typed-values.ts';
 import type { MaterialAnswer } from './values.ts';
 
 /**
- * Reference design values of one log, by the way its wood says: derived from clear wood and what was seen, or typed.
+ * Reference design values of one log, by the way its wood says: typed from a stamp or letter, published for poles after an
+ * inspection, or (the usual way) derived from clear wood and what was seen.
  * @returns values, or `outside` / `notGiven` with the reason
- * @source see {@link derivedValues} and {@link typedValues}
+ * @source see {@link typedValues}, {@link poleValues} and {@link derivedValues}
  * @limits  a check or shake through at an end is past the method, whoever gave the values
  */
 export function logValues(log: Log, wood: Wood): MaterialAnswer {
@@ -20,20 +22,26 @@ export function logValues(log: Log, wood: Wood): MaterialAnswer {
   switch (wood.basis.kind) {
     case 'typed':
       return { ok: true, values: typedValues(wood, wood.basis) };
-    case 'poles':
-      return outside(message('woodPolesNeedInspection'));
+    case 'poles': {
+      const species = findSpecies(wood.species);
+      return species ? poleValues(log, species, wood.basis) : unlisted(wood);
+    }
     case 'derived':
       return valuesFromClearWood(log, wood);
   }
 }
 
+const unlisted = ({ species }: Wood): MaterialAnswer => ({
+  ok: false,
+  status: 'notGiven',
+  reason: message('woodSpeciesUnknown', { species }),
+});
+
 const outside = (reason: Message): MaterialAnswer => ({ ok: false, status: 'outside', reason });
 
 function valuesFromClearWood(log: Log, wood: Wood): MaterialAnswer {
   const species = findSpecies(wood.species);
-  if (!species) {
-    return { ok: false, status: 'notGiven', reason: message('woodSpeciesUnknown', { species: wood.species }) };
-  }
+  if (!species) return unlisted(wood);
   const ratio = strengthRatio(log);
   if (!ratio.ok) return outside(ratio.reason);
   const largest = inches(largestDiameterOf(log));

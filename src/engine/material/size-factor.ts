@@ -14,17 +14,35 @@ const SQUARE_SIDE = Math.sqrt(Math.PI) / 2;
  * @departs the factor printed for 13.5 in. serves every thinner log too (safe side)
  */
 export function logSizeFactor(largestDiameter: Inches, note?: Note): number {
-  const factor = SIZE.factor * Math.min(1, (SIZE.squareIn / (SQUARE_SIDE * largestDiameter)) ** SIZE.exponent);
+  const factor = SIZE.factor * thickLogShare(largestDiameter);
   note?.({
     symbol: 'C_size',
     words: `size, ${SIZE.factor} up to ${SIZE.logIn} in., less for a thicker log`,
-    formula: `${SIZE.factor} × min(1, (${SIZE.squareIn} / (sqrt(pi) / 2 × d))^(1/9))`,
+    formula: `${SIZE.factor} × ${THICK_LOG}`,
     put: [put('d', largestDiameter, 'in', 'largest diameter of the log')],
     result: quantity(factor, '1'),
     clause: clause('D2899', 'size, index diameter 13.5 in.'),
   });
   return factor;
 }
+
+/** What a pole keeps of its published bending value, which belongs to 13.5 in. and thinner. @source NDS (2018) 6.3.7 */
+export function poleSizeFactor(largestDiameter: Inches, note?: Note): number {
+  const factor = thickLogShare(largestDiameter);
+  note?.({
+    symbol: 'CF',
+    words: `size, 1.0 up to ${SIZE.logIn} in., less for a thicker pole`,
+    formula: THICK_LOG,
+    put: [put('d', largestDiameter, 'in', 'largest diameter of the pole')],
+    result: quantity(factor, '1'),
+    clause: clause('D2899', 'size, index diameter 13.5 in.'),
+  });
+  return factor;
+}
+
+const THICK_LOG = `min(1, (${SIZE.squareIn} / (sqrt(pi) / 2 × d))^(1/9))`;
+const thickLogShare = (diameterIn: number): number =>
+  Math.min(1, (SIZE.squareIn / (SQUARE_SIDE * diameterIn)) ** SIZE.exponent);
 
 /** The same for a stick with flat faces, by its depth along the load [in]. */
 export function stickSizeFactor(depth: Inches, note?: Note): number {

@@ -76,8 +76,6 @@ describe('derived values of a log', () => {
   it('an unknown species is not given, a log past the method is outside', () => {
     expect(refusalIn(logValues(aLog(), aWood('Ironbark')))).toEqual(['notGiven', 'woodSpeciesUnknown']);
     expect(refusalIn(logValues(aLog({ seen: aSeen({ grainSlope1In: 5 }) }), aWood()))[0]).toBe('outside');
-    const poles = aWood('Western larch', { kind: 'poles', ticked: [], by: '', date: null });
-    expect(refusalIn(logValues(aLog(), poles))).toEqual(['outside', 'woodPolesNeedInspection']);
   });
 
   it('[log.limits] a check through an end is outside whoever gave the values', () => {

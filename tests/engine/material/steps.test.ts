@@ -1,19 +1,25 @@
 import { describe, expect, it } from 'vitest';
+import { POLE_ITEMS } from '../../../src/data/wood/pole-inspection.ts';
 import { logValues } from '../../../src/engine/material/log-values.ts';
 import { sawnValues } from '../../../src/engine/material/sawn-values.ts';
 import { sawnWeight } from '../../../src/engine/material/sawn-weight.ts';
 import type { DesignValues } from '../../../src/engine/material/values.ts';
 import { woodWeight } from '../../../src/engine/material/wood-weight.ts';
 import type { Step } from '../../../src/engine/note.ts';
+import type { WoodBasis } from '../../../src/engine/project/model.ts';
 import { isGiven, recomputed } from './recompute.ts';
 import { aLog, aSeen, aStick, aWood, typedBasis, valuesIn } from './samples.ts';
+
+const INSPECTED: WoodBasis = { kind: 'poles', ticked: [...POLE_ITEMS], by: 'A. Owner', date: '2026-05-02' };
+const THICK = [{ fromButtIn: 0, diameterIn: 18 }];
 
 const CASES: readonly (readonly [string, DesignValues])[] = [
   ['a log that nobody looked at', valuesIn(logValues(aLog({ seen: null }), aWood()))],
   ['a knotty log', valuesIn(logValues(aLog({ seen: aSeen({ knotsInWorstFootIn: [2, 2, 1, 2] }) }), aWood()))],
   ['a log without knots', valuesIn(logValues(aLog({ seen: aSeen({ worstKnotIn: 0 }) }), aWood('Western hemlock')))],
-  ['a thick oak', valuesIn(logValues(aLog({ stations: [{ fromButtIn: 0, diameterIn: 18 }] }), aWood('White oak')))],
+  ['a thick oak', valuesIn(logValues(aLog({ stations: THICK }), aWood('White oak')))],
   ['a stamp read dry', valuesIn(logValues(aLog(), aWood('Western larch', typedBasis({ published: 'dry' }))))],
+  ['a thick inspected pole', valuesIn(logValues(aLog({ stations: THICK }), aWood('Red pine', INSPECTED)))],
   ['a graded wet rafter', valuesIn(sawnValues(aStick({ use: 'wet' })))],
   ['a purlin on the flat', valuesIn(sawnValues(aStick({ breadthIn: 3.5, depthIn: 1.5, lay: 'flat' })))],
   ['a deep timber', valuesIn(sawnValues(aStick({ breadthIn: 7.5, depthIn: 15.5 })))],

@@ -1,9 +1,15 @@
 import { z } from 'zod';
+import { POLE_ITEMS } from '../../../data/wood/pole-inspection.ts';
 import { day, diameterIn, id, lengthIn, shortText, stress } from '../schema-parts.ts';
 
 const basis = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('derived') }),
-  z.strictObject({ kind: z.literal('poles'), ticked: z.array(shortText).max(20), by: shortText, date: day.nullable() }),
+  z.strictObject({
+    kind: z.literal('poles'),
+    ticked: z.array(z.enum(POLE_ITEMS)).max(POLE_ITEMS.length),
+    by: shortText,
+    date: day.nullable(),
+  }),
   z.strictObject({
     kind: z.literal('typed'),
     by: shortText,
@@ -40,7 +46,11 @@ export const station = z.strictObject({
   acrossIn: diameterIn.optional(),
   read: z.enum(['diameter', 'girth']).optional(),
 });
-/** What the eye saw on the log; `knotsInWorstFootIn` lists every knot of the worst foot of length by its width. */
+/**
+ * What the eye saw on the log; `knotsInWorstFootIn` lists every knot of the worst foot of length by its width,
+ * `straightIn` is how far its middle strays from the line between the middles of its ends, `ringsPerIn` counts the outer
+ * half of the butt (kept with the log; no derived value gains by it).
+ */
 const seen = z.strictObject({
   worstKnotIn: lengthIn.nullable(),
   knotsInWorstFootIn: z.array(diameterIn).max(30).optional(),
@@ -50,6 +60,7 @@ const seen = z.strictObject({
   checks: shortText,
   throughCheckAtEnd: z.boolean().optional(),
   straightIn: lengthIn.nullable(),
+  ringsPerIn: z.number().positive().max(200).optional(),
   by: shortText,
   date: day.nullable(),
 });
