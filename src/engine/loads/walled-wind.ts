@@ -6,6 +6,7 @@ import { radiansFromDegrees } from '../units.ts';
 import { atEnds } from './rafter-reactions.ts';
 import type { RafterPart } from './rafter-run.ts';
 import type { RoofCase } from './roof-cases.ts';
+import { slopeBeyondFigure } from './site/free-roof.ts';
 import type { SitePressures } from './site/site-pressures.ts';
 import {
   walledBandCoefficients,
@@ -95,18 +96,23 @@ function blowsAt(shelter: Shelter, form: RoofForm): readonly Blow[] {
   const across = ([0, 180] as const).map((direction: WindDirection): Blow => {
     const toward = blowsToward(form, planes, direction);
     const heightOverLength = meanRoofHeightIn / planAcrossIn;
+    // one pair for each slope; flatter ones take bands, steeper ones have no case across
+    const onSlope = new Map(
+      planes
+        .filter((p) => p.slopeDeg >= WALLED_ROOF.slopeFigureFromDeg && slopeBeyondFigure(p.slopeDeg) === null)
+        .map((p) => [
+          p.id,
+          walledRoofCoefficients(p.downY === toward ? 'leeward' : 'windward', p.slopeDeg, heightOverLength),
+        ]),
+    );
     return {
       id: `wind-${direction}`,
       words: `across the lines, direction ${direction}`,
       windAlong: 0,
       windAcross: toward,
       coefficients: (rafter, place) =>
-        rafter.slopeDeg < WALLED_ROOF.slopeFigureFromDeg
-          ? walledBandCoefficients(
-              fromWindwardEdge(shelter, toward, rafter, place) / meanRoofHeightIn,
-              heightOverLength,
-            )
-          : walledRoofCoefficients(rafter.downY === toward ? 'leeward' : 'windward', rafter.slopeDeg, heightOverLength),
+        onSlope.get(rafter.plane) ??
+        walledBandCoefficients(fromWindwardEdge(shelter, toward, rafter, place) / meanRoofHeightIn, heightOverLength),
       isWindwardOverhang: (rafter, place) => isOverhangToward(rafter, place, toward),
     };
   });
