@@ -6,11 +6,10 @@ import {
   driftHeight,
   driftPeak,
   greaterDrift,
-  separatedDrift,
   stepDrift,
-  truncatedPeak,
   windwardDriftHeight,
 } from '../../src/engine/loads/site/drift.ts';
+import { separatedDrift, truncatedPeak } from '../../src/engine/loads/site/drift-over-gap.ts';
 import { slides, slidingReach, slidingSnow } from '../../src/engine/loads/site/sliding.ts';
 import { flatRoofSnow, leastLowSlopeSnow, rainOnSnowSurcharge, snowDensity } from '../../src/engine/loads/site/snow.ts';
 import { narrowLeeSnow, needsUnbalanced, ridgeStrip, windwardSnow } from '../../src/engine/loads/site/unbalanced.ts';

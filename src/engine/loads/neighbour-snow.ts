@@ -4,16 +4,8 @@ import { message, type Message } from '../message.ts';
 import { stepsOf, type Note } from '../note.ts';
 import type { Project } from '../project/model.ts';
 import { feetFromInches, INCHES_PER_FOOT } from '../units.ts';
-import {
-  clearHeight,
-  driftHeight,
-  driftPeak,
-  greaterDrift,
-  separatedDrift,
-  stepDrift,
-  truncatedPeak,
-  windwardDriftHeight,
-} from './site/drift.ts';
+import { clearHeight, driftHeight, driftPeak, greaterDrift, stepDrift, windwardDriftHeight } from './site/drift.ts';
+import { separatedDrift, truncatedPeak } from './site/drift-over-gap.ts';
 import { slides, slidingReach, slidingSnow } from './site/sliding.ts';
 import { flatRoofSnow, snowDensity } from './site/snow.ts';
 import { evenBand, triangle, type SnowBand, type SnowSurplus } from './snow-surplus.ts';

@@ -63,6 +63,27 @@ export function windwardDriftHeight(heightFt: number, note?: Note): Feet {
 }
 
 /**
+ * The higher of the two drifts that wind can build against a step from either side.
+ * @returns height [ft]
+ * @source ASCE7 7.7.1 (7-16)
+ */
+export function greaterDrift(leeFt: number, windwardFt: number, note?: Note): Feet {
+  const hd = Math.max(notNegative('leeFt', leeFt), notNegative('windwardFt', windwardFt));
+  note?.({
+    symbol: 'hd',
+    words: 'The higher of the two governs',
+    formula: 'max(hl, hw)',
+    put: [
+      put('hl', leeFt, 'ft', 'wind over the higher roof first'),
+      put('hw', windwardFt, 'ft', 'wind over the lower roof first'),
+    ],
+    result: { value: hd, unit: 'ft' },
+    clause: clause('ASCE7', '7.7.1'),
+  });
+  return hd as Feet;
+}
+
+/**
  * Clear height of a step above the snow that lies on the lower roof.
  * @param givens  step [ft], balanced snow of the lower roof [psf], density of the snow [pcf]
  * @returns hc, zero where the snow fills the step [ft]
@@ -136,47 +157,6 @@ export function stepDrift(driftHeightFt: number, clearHeightFt: number, note?: N
 }
 
 /**
- * Drift that comes over a gap from a higher roof.
- * @param givens  drift height of the higher roof [ft], step [ft], gap [ft]
- * @returns height and width at the near edge of the lower roof [ft]; null where the gap is too wide for any
- * @source ASCE7 7.7.2 (7-16)
- */
-export function separatedDrift(
-  givens: { readonly driftHeightFt: number; readonly stepFt: number; readonly gapFt: number },
-  note?: Note,
-): DriftShape | null {
-  const hd = notNegative('driftHeightFt', givens.driftHeightFt);
-  const h = notNegative('stepFt', givens.stepFt);
-  const s = notNegative('gapFt', givens.gapFt);
-  const { gapFt, gapPerStep: k } = DRIFT;
-  if (s >= gapFt || s >= k * h) return null;
-  const heightFt = Math.min(hd, (k * h - s) / k);
-  const widthFt = Math.min(k * hd, k * h - s);
-  const givenPuts = [
-    put('hd', hd, 'ft', 'drift height of the higher roof'),
-    put('h', h, 'ft', 'step up to the higher roof'),
-    put('s', s, 'ft', 'gap'),
-  ];
-  note?.({
-    symbol: 'hp',
-    words: 'Height of the drift beyond the gap',
-    formula: `min(hd, (${k} × h - s) / ${k})`,
-    put: givenPuts,
-    result: { value: heightFt, unit: 'ft' },
-    clause: clause('ASCE7', '7.7.2'),
-  });
-  note?.({
-    symbol: 'w',
-    words: 'Width of the drift beyond the gap',
-    formula: `min(${k} × hd, ${k} × h - s)`,
-    put: givenPuts,
-    result: { value: widthFt, unit: 'ft' },
-    clause: clause('ASCE7', '7.7.2'),
-  });
-  return { heightFt, widthFt };
-}
-
-/**
  * Greatest weight of a drift, on top of the balanced snow.
  * @returns pd [psf]
  * @source ASCE7 7.7.1 (7-16)
@@ -195,49 +175,4 @@ export function driftPeak(
     clause: clause('ASCE7', '7.7.1'),
   });
   return pd as Psf;
-}
-
-/**
- * The higher of the two drifts that wind can build against a step from either side.
- * @returns height [ft]
- * @source ASCE7 7.7.1 (7-16)
- */
-export function greaterDrift(leeFt: number, windwardFt: number, note?: Note): Feet {
-  const hd = Math.max(notNegative('leeFt', leeFt), notNegative('windwardFt', windwardFt));
-  note?.({
-    symbol: 'hd',
-    words: 'The higher of the two governs',
-    formula: 'max(hl, hw)',
-    put: [
-      put('hl', leeFt, 'ft', 'wind over the higher roof first'),
-      put('hw', windwardFt, 'ft', 'wind over the lower roof first'),
-    ],
-    result: { value: hd, unit: 'ft' },
-    clause: clause('ASCE7', '7.7.1'),
-  });
-  return hd as Feet;
-}
-
-/**
- * What is left of a windward drift at the edge of our roof where a gap cuts off its higher part.
- * @returns [psf]; 0 where all of it falls into the gap
- * @source ASCE7 7.7.2 (7-16), from memory
- */
-export function truncatedPeak(
-  { peakPsf, widthFt, gapFt }: { readonly peakPsf: number; readonly widthFt: number; readonly gapFt: number },
-  note?: Note,
-): Psf {
-  const pd = notNegative('peakPsf', peakPsf);
-  const w = notNegative('widthFt', widthFt);
-  const s = notNegative('gapFt', gapFt);
-  const left = s < w ? pd * (1 - s / w) : 0;
-  note?.({
-    symbol: 'pe',
-    words: 'Its weight at our edge, the rest lying in the gap',
-    formula: s < w ? 'pd × (1 - s / w)' : '0 where the gap is wider than the drift',
-    put: [put('pd', pd, 'psf', 'at the wall'), put('s', s, 'ft', 'gap'), put('w', w, 'ft', 'width of the drift')],
-    result: { value: left, unit: 'psf' },
-    clause: remembered('ASCE7', '7.7.2'),
-  });
-  return left as Psf;
 }
