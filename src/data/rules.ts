@@ -34,7 +34,7 @@ export const RULES = {
   'site.overhangIce': rule('site', 'Ice on the overhangs of a warm roof', clause('ASCE7', '7.4.5')),
   'site.roofForm': rule('site', 'Wind on this form of roof', clause('ASCE7', '27.3.2')),
   'site.ponding': rule('site', 'Standing water on the roof', remembered('ASCE7', '8.4')),
-  'site.walledSides': rule('site', 'Wind with a closed side', clause('ASCE7', '26.2')),
+  'site.walledSides': rule('site', 'Wind on a wall that the frame holds', clause('ASCE7', '27.3.1')),
   'site.ownLoad': rule('site', 'Own load', clause('OWN', 'hoists, swings and animals need a licensed designer')),
   'site.seismic': rule('site', 'Earthquake', remembered('ASCE7', '11.6, 12.8')),
   'log.knots': rule('site', 'Knots measured on the log', clause('OWN', 'not looked at: stated lowest strength ratio')),
