@@ -2,18 +2,16 @@ import { clause } from '../../../data/sources.ts';
 import type { LineResponse } from '../../frame/line-frame.ts';
 import type { PostChain } from '../../frame/read-response.ts';
 import type { DesignValues } from '../../material/values.ts';
-import { put, type Note } from '../../note.ts';
+import { put } from '../../note.ts';
 import { quantity } from '../../units.ts';
-import { STRETCHED_CUT } from '../beam/bending.ts';
 import { forcePut, tellForce, valuesIn, type LineCheckContext } from '../line-context.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { adjustedCompression, GREATEST_SLENDERNESS, slenderness } from '../wood/column.ts';
-import { acrossMoment } from './across-wind.ts';
 import { allowableColumn, columnPlanes, type ColumnPlane } from './column.ts';
 import { footSites } from './foot-ties.ts';
 import { housingSites } from './housing.ts';
-import { pullAndBendingOf, pushAndBendingOf } from './push-and-bending.ts';
-import { greatestPush, postStations, stretchFactor, type PostStation } from './post-stations.ts';
+import { greatestPush, postStations, type PostStation } from './post-stations.ts';
+import { crushingStress, pulledSum, pushedSum } from './station-sums.ts';
 
 /** Every check of the posts of a line. */
 export function postSites(context: LineCheckContext): readonly CheckSite<LineResponse>[] {
@@ -109,9 +107,7 @@ function crushingSite(
   stations: readonly PostStation[],
   values: DesignValues,
 ): CheckSite<LineResponse> {
-  const stress = (s: PostStation, v: Float64Array): number =>
-    s.section.areaIn2 > 0 ? Math.max(0, -v[s.axial]!) / s.section.areaIn2 : Infinity;
-  const worst = (r: LineResponse): PostStation => worstStation(stations, (s) => stress(s, r.values));
+  const worst = (r: LineResponse): PostStation => worstStation(stations, (s) => crushingStress(s, r.values));
   return {
     ruleId: 'post.crushing',
     memberId: chain.memberId,
@@ -126,10 +122,10 @@ function crushingSite(
         words: 'compression stress where the post is thinnest or cut',
         formula: '|N| / A',
         put: [forcePut(context, r, s.axial, 'N', 'lb', 'axial force'), put('A', s.section.areaIn2, 'in2', 'area left')],
-        result: quantity(stress(s, r.values), 'psi'),
+        result: quantity(crushingStress(s, r.values), 'psi'),
         clause: clause('NDS', '3.7.2'),
       });
-      return stress(s, r.values);
+      return crushingStress(s, r.values);
     },
     capacity: (r, note) => {
       for (const step of note ? values.steps('Fc') : []) note?.(step);
@@ -140,11 +136,7 @@ function crushingSite(
   };
 }
 
-/**
- * Push and bending together at every station: fb on the net section there, fc on the representative section.
- * Moments of both planes together.
- * @source NDS 3.9.2
- */
+/** Push and bending together at every station. @source NDS 3.9.2 */
 function interactionSite(
   context: LineCheckContext,
   chain: PostChain,
@@ -152,31 +144,7 @@ function interactionSite(
   planes: readonly ColumnPlane[],
   values: DesignValues,
 ): CheckSite<LineResponse> {
-  const area = Math.min(...planes.map((p) => p.areaIn2));
-  const pushAndBending = pushAndBendingOf(chain.post.stick!, planes, values);
-  const across = acrossMoment(context, chain);
-  const allowable = new Map<number, number>();
-  const FcPrime = (CD: number): number => {
-    const known = allowable.get(CD);
-    if (known !== undefined) return known;
-    const found = allowableColumn(planes, values, CD);
-    allowable.set(CD, found);
-    return found;
-  };
-  const sumAt = (s: PostStation, r: LineResponse, note?: Note): number => {
-    if (s.section.areaIn2 === 0) return Infinity; // a housing goes through the post
-    const CD = r.combination.durationFactor;
-    const fc = Math.max(0, -r.values[s.axial]!) / area;
-    const at = {
-      fcPsi: fc,
-      FcAllowablePsi: FcPrime(CD),
-      alongLbIn: stretchFactor(s, r.values, STRETCHED_CUT) * r.values[s.moment]!,
-      acrossLbIn: across(r, s.atIn, note),
-      modulusIn3: s.section.modulusIn3,
-      CD,
-    };
-    return pushAndBending(at, note);
-  };
+  const sumAt = pushedSum(context, chain, planes, values);
   const worst = (r: LineResponse): PostStation => worstStation(stations, (s) => sumAt(s, r));
   return {
     ruleId: 'post.bending',
@@ -222,28 +190,14 @@ function isPulled(stations: readonly PostStation[], values: Float64Array): boole
   return false;
 }
 
-/** Pull and bending together, both lines of the clause, moments of both planes together. @source NDS 3.9.1 */
+/** Pull and bending together at every station. @source NDS 3.9.1 */
 function tensionSite(
   context: LineCheckContext,
   chain: PostChain,
   stations: readonly PostStation[],
   values: DesignValues,
 ): CheckSite<LineResponse> {
-  const pullAndBending = pullAndBendingOf(chain.post.stick!, values);
-  const across = acrossMoment(context, chain);
-  const sumAt = (s: PostStation, r: LineResponse, note?: Note): number => {
-    if (s.section.areaIn2 === 0) return Infinity; // a housing goes through the post
-    const CD = r.combination.durationFactor;
-    const ft = Math.max(0, r.values[s.axial]!) / s.section.areaIn2;
-    const at = {
-      ftPsi: ft,
-      alongLbIn: stretchFactor(s, r.values, STRETCHED_CUT) * r.values[s.moment]!,
-      acrossLbIn: across(r, s.atIn, note),
-      modulusIn3: s.section.modulusIn3,
-      CD,
-    };
-    return pullAndBending(at, note);
-  };
+  const sumAt = pulledSum(context, chain, values);
   const worst = (r: LineResponse): PostStation => worstStation(stations, (s) => sumAt(s, r));
   return {
     ruleId: 'post.tension',

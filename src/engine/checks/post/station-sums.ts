@@ -1,0 +1,71 @@
+import type { LineResponse } from '../../frame/line-frame.ts';
+import type { PostChain } from '../../frame/read-response.ts';
+import type { DesignValues } from '../../material/values.ts';
+import type { Note } from '../../note.ts';
+import { STRETCHED_CUT } from '../beam/bending.ts';
+import type { LineCheckContext } from '../line-context.ts';
+import { acrossMoment } from './across-wind.ts';
+import { allowableColumn, type ColumnPlane } from './column.ts';
+import { stretchFactor, type PostStation } from './post-stations.ts';
+import { pullAndBendingOf, pushAndBendingOf } from './push-and-bending.ts';
+
+/** A sum of stress over allowable at one station of a post in one response; it must not pass 1. */
+export type StationSum = (s: PostStation, r: LineResponse, note?: Note) => number;
+
+/** Compression stress on what is left at a station; Infinity where a housing goes through the post [psi]. */
+export const crushingStress = (s: PostStation, values: Float64Array): number =>
+  s.section.areaIn2 > 0 ? Math.max(0, -values[s.axial]!) / s.section.areaIn2 : Infinity;
+
+/**
+ * Push and bending together: fb on the net section there, fc on the representative section. Moments of both planes
+ * together.
+ * @source NDS 3.9.2
+ */
+export function pushedSum(
+  context: LineCheckContext,
+  chain: PostChain,
+  planes: readonly ColumnPlane[],
+  values: DesignValues,
+): StationSum {
+  const area = Math.min(...planes.map((p) => p.areaIn2));
+  const pushAndBending = pushAndBendingOf(chain.post.stick!, planes, values);
+  const across = acrossMoment(context, chain);
+  const allowable = new Map<number, number>();
+  const FcPrime = (CD: number): number => {
+    const known = allowable.get(CD);
+    if (known !== undefined) return known;
+    const found = allowableColumn(planes, values, CD);
+    allowable.set(CD, found);
+    return found;
+  };
+  return (s, r, note) => {
+    if (s.section.areaIn2 === 0) return Infinity; // a housing goes through the post
+    const CD = r.combination.durationFactor;
+    const at = {
+      fcPsi: Math.max(0, -r.values[s.axial]!) / area,
+      FcAllowablePsi: FcPrime(CD),
+      alongLbIn: stretchFactor(s, r.values, STRETCHED_CUT) * r.values[s.moment]!,
+      acrossLbIn: across(r, s.atIn, note),
+      modulusIn3: s.section.modulusIn3,
+      CD,
+    };
+    return pushAndBending(at, note);
+  };
+}
+
+/** Pull and bending together, both lines of the clause, moments of both planes together. @source NDS 3.9.1 */
+export function pulledSum(context: LineCheckContext, chain: PostChain, values: DesignValues): StationSum {
+  const pullAndBending = pullAndBendingOf(chain.post.stick!, values);
+  const across = acrossMoment(context, chain);
+  return (s, r, note) => {
+    if (s.section.areaIn2 === 0) return Infinity; // a housing goes through the post
+    const at = {
+      ftPsi: Math.max(0, r.values[s.axial]!) / s.section.areaIn2,
+      alongLbIn: stretchFactor(s, r.values, STRETCHED_CUT) * r.values[s.moment]!,
+      acrossLbIn: across(r, s.atIn, note),
+      modulusIn3: s.section.modulusIn3,
+      CD: r.combination.durationFactor,
+    };
+    return pullAndBending(at, note);
+  };
+}
