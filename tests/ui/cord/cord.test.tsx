@@ -59,7 +59,7 @@ describe('the cord', () => {
   it('has a ledger only where there is one', () => {
     openFrame(exampleProject('lean-to'));
     expect(head(/^ledger/)).toBeTruthy();
-    expect(head(/^site/).textContent).toContain('outside the method');
+    expect(head(/^site/).textContent).toContain('not given');
   });
 
   it('is walked with the arrow keys, and opened in place', async () => {
