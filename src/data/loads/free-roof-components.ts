@@ -5,6 +5,8 @@ import type { Flow, RoofForm } from './free-roof-main.ts';
 
 /** Effective wind area against the square of the edge width a: up to a2, up to 4 a2, above. */
 export type AreaClass = 'upToA2' | 'upTo4A2' | 'over4A2';
+/** Where the classes end, in squares of a; an area at a limit belongs to the smaller class. */
+export const AREA_LIMITS = { small: 1, middle: 4 } as const;
 /** 3 at corners, 2 along edges, 1 elsewhere. */
 export type RoofZone = 1 | 2 | 3;
 /** Greatest and least net coefficient, plus is down on the top face. */

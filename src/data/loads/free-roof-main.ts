@@ -134,6 +134,8 @@ export const FREE_ROOF_RANGE = {
   greatestSlopeDeg: 45,
   /** below it the row of 0 degrees */
   interpolatedFromDeg: 7.5,
+  /** flow is clear while no more than this share of the opening under the roof is blocked */
+  clearBlockedAtMost: 0.5,
   leastHeightOverLength: 0.25,
   greatestHeightOverLength: 1,
   /** flatter than this and longer than the figure, a roof takes the along-ridge bands across too (note to the figure) */

@@ -1,4 +1,5 @@
 import {
+  AREA_LIMITS,
   COMPONENT_ROWS,
   type AreaClass,
   type BothWays,
@@ -56,8 +57,8 @@ export function edgeWidth(
  */
 export function areaClass(effectiveAreaFt2: number, edgeWidthFt: number): AreaClass {
   const squares = positive('effectiveAreaFt2', effectiveAreaFt2) / positive('edgeWidthFt', edgeWidthFt) ** 2;
-  if (squares <= 1) return 'upToA2';
-  return squares <= 4 ? 'upTo4A2' : 'over4A2';
+  if (squares <= AREA_LIMITS.small) return 'upToA2';
+  return squares <= AREA_LIMITS.middle ? 'upTo4A2' : 'over4A2';
 }
 
 export interface BothCoefficients {

@@ -218,7 +218,7 @@ function balancedSnow(sloped: Figure, countyPsf: number | null): Figure {
 
 /** Clear flow always: goods may be gone on the day. Obstructed too unless somebody has said that no more than half is blocked. */
 function flowsToRun({ blockedShare, closedSides }: RoofOnSite): readonly Flow[] {
-  const canBeBlocked = blockedShare === null || blockedShare > 0.5 || closedSides > 0;
+  const canBeBlocked = blockedShare === null || blockedShare > FREE_ROOF_RANGE.clearBlockedAtMost || closedSides > 0;
   return canBeBlocked ? ['clear', 'obstructed'] : ['clear'];
 }
 
