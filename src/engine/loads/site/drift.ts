@@ -35,7 +35,7 @@ export function driftHeight(
     formula: `max(0, sqrt(Is) × ${perFetch} × lu^(1/3) × (pg + ${morePsf})^(1/4) - ${lessFt} × min(1, sqrt(Is)))`,
     put: [
       put('Is', Is, '1', 'importance'),
-      put('lu', lu, 'ft', `length of roof that the snow comes from, ${givens.fetchFt} ft, at least as the clause says`),
+      put('lu', lu, 'ft', 'length of roof that the snow comes from; a shorter one counts as the least length'),
       put('pg', pg, 'psf', 'ground snow'),
     ],
     result: { value: hd, unit: 'ft' },
