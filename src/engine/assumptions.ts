@@ -19,6 +19,7 @@ export function assumptionsOf(project: Project, site: SitePressures, form: RoofF
     message('zoneLayoutAssumed', { edgeFt: feetFromInches(edgeWidthIn(site)) }),
     ...(project.supportLines.some((l) => l.kind === 'ledger') ? [message('attachedCanopy')] : []),
     ...site.departures,
+    ...(project.logs.some((l) => l.errorIn > 0) ? [message('diametersAsTyped')] : []),
     ...notRead(project),
     ...project.instead.map((i) =>
       message('typedInstead', { what: i.what, of: i.of ?? 'the whole shelter', value: i.value, why: i.why }),
@@ -28,9 +29,7 @@ export function assumptionsOf(project: Project, site: SitePressures, form: RoofF
 
 /** What the file holds and this version does not look at: said, so that nobody counts on it. */
 function notRead(project: Project): readonly Message[] {
-  const isMeasuredRoughly = project.logs.some((l) => l.errorIn > 0);
   return [
-    ...(isMeasuredRoughly ? [message('errorNotRead')] : []),
     ...(project.asBuilt.cutsMade.length > 0 ? [message('cutsMadeNotRead')] : []),
     ...(project.calculation.doubledLateralSoil ? [message('doubledSoilNotRead')] : []),
   ];

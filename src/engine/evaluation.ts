@@ -34,6 +34,8 @@ export interface CheckRow extends Check {
   readonly ratios: { readonly labels: readonly string[]; readonly values: Float64Array };
   /** diameter to spare (+) or missing (-) at the governing section with today's forces held [in]; null where it has no meaning */
   readonly spareIn: number | null;
+  /** what makes the ratio grow while the wood is thinned and forces are held: capacity falls with this power of the diameter */
+  readonly thins: { readonly diameterIn: number; readonly power: number } | null;
   /** capacity less demand where it is a force [lb] */
   readonly spareLb: number | null;
 }

@@ -111,7 +111,8 @@ export const CHECK_MESSAGES = {
     'The rafters hang on the ridge beam, which stands on posts of its own: they push nothing outward at the eaves.',
   assumeRidgeNotTwisted:
     'Twisting of the ridge beam where one slope bears more than the other is not computed: tie its seats against rolling.',
-  errorNotRead: 'How far off a measured diameter may be is written down, but figures use the diameters as typed.',
+  diametersAsTyped:
+    'Ratios use the diameters as typed. What the stated error of measurement would make of them stands on screen beside each log.',
   cutsMadeNotRead: 'Cuts already made, written under as built, are not looked at.',
   doubledSoilNotRead: 'The doubled lateral soil value is chosen, but not used (safe side).',
   typedInstead: 'Typed instead of computed: {what} of {of} = {value} ({why}).',

@@ -45,6 +45,8 @@ export interface CheckSite<Response extends Asked> {
     /** power of the diameter; of a column, which gains stability as well as area, the least and the most it can be */
     readonly power: Power | readonly [least: Power, most: Power];
     readonly diameterAt: (response: Response) => number;
+    /** depth of flat and cuts there, which stay as deep while the wood thins; none where it is left out */
+    readonly cutAt?: (response: Response) => number;
   };
 }
 
@@ -119,10 +121,7 @@ function worstRow<R extends Asked>(
     scenario: group.scenario?.(response) ?? '',
     clause: site.clause ?? RULES[site.ruleId].clause,
     ratios: { labels, values: ratios },
-    spareIn:
-      site.grows && verdict.ratio !== null
-        ? site.grows.diameterAt(response) * (1 - verdict.ratio ** (1 / powerFor(site.grows.power, verdict.ratio)))
-        : null,
+    ...inWood(site, response, verdict.ratio),
     spareLb:
       verdict.demand && verdict.capacity && verdict.capacity.unit === 'lb'
         ? verdict.capacity.value - verdict.demand.value
@@ -153,9 +152,25 @@ function allowance<R extends Asked>(site: CheckSite<R>): (response: R) => Allowa
   };
 }
 
-/** Where a range is known, the power that leaves less to spare or asks for more (safe side). */
-const powerFor = (power: Power | readonly [Power, Power], ratio: number): Power =>
-  typeof power === 'number' ? power : power[ratio <= 1 ? 1 : 0];
+/**
+ * Diameter to spare or missing with today's forces, and what thinning does to the ratio. Of what is cut only the depth left
+ * is there to lose; where wood is missing the whole diameter grows. Where a power is known as a range, the one that leaves
+ * less to spare and asks for more (safe side).
+ */
+function inWood<R extends Asked>(
+  { grows }: CheckSite<R>,
+  response: R,
+  ratio: number | null,
+): Pick<CheckRow, 'spareIn' | 'thins'> {
+  if (!grows || ratio === null) return { spareIn: null, thins: null };
+  const [least, most] = typeof grows.power === 'number' ? [grows.power, grows.power] : grows.power;
+  const whole = grows.diameterAt(response);
+  const left = whole - (grows.cutAt?.(response) ?? 0);
+  return {
+    spareIn: ratio <= 1 ? left * (1 - ratio ** (1 / most)) : whole * (1 - ratio ** (1 / least)),
+    thins: { diameterIn: left, power: most },
+  };
+}
 
 /** Rows of a group, in the order of its sites. */
 export function rowsOf<R extends Asked>(group: CheckGroup<R>): readonly CheckRow[] {
@@ -176,6 +191,7 @@ export function plainRow(ruleId: RuleId, memberId: string, place: Place, verdict
     clause: RULES[ruleId].clause,
     ratios: { labels: [], values: new Float64Array(0) },
     spareIn: null,
+    thins: null,
     spareLb: null,
   };
 }

@@ -52,6 +52,6 @@ export function heldBack(rows: readonly CheckRow[], unknown: ReturnType<typeof u
     const isByLoad = BY_GREATEST_FORCE.has(row.ruleId) || (row.combinationId !== '' && !BY_SIZE.has(row.ruleId));
     if (row.status !== 'pass' || !isByLoad) return row;
     const verdict: Verdict = unknown.status === 'notGiven' ? notGiven(reason, row.demand) : outside(reason, row.demand);
-    return { ...row, ...verdict, spareIn: null, spareLb: null };
+    return { ...row, ...verdict, spareIn: null, thins: null, spareLb: null };
   });
 }

@@ -10,7 +10,7 @@ const bare: Project = {
   asBuilt: { ...demo.asBuilt, cutsMade: [] },
   calculation: { ...demo.calculation, doubledLateralSoil: false },
 };
-const NOT_READ: ReadonlySet<string> = new Set(['errorNotRead', 'cutsMadeNotRead', 'doubledSoilNotRead']);
+const NOT_READ: ReadonlySet<string> = new Set(['cutsMadeNotRead', 'doubledSoilNotRead']);
 const said = (project: Project): readonly string[] =>
   evaluated(project)
     .assumptions.map(({ code }) => code)
@@ -21,9 +21,7 @@ describe('what the file holds and no figure uses', () => {
     expect(said(bare)).toEqual([]);
   });
 
-  it('is said: how far off a diameter may be, cuts already made, the doubled value of the soil', () => {
-    const rough = { ...bare, logs: bare.logs.map((log, i) => ({ ...log, errorIn: i === 0 ? 0.25 : 0 })) };
-    expect(said(rough)).toEqual(['errorNotRead']);
+  it('is said: cuts already made, the doubled value of the soil', () => {
     const made = {
       log: bare.logs[0]!.id,
       kind: 'notch',
@@ -37,5 +35,12 @@ describe('what the file holds and no figure uses', () => {
     expect(said(cut)).toEqual(['cutsMadeNotRead']);
     const doubled = { ...bare, calculation: { ...bare.calculation, doubledLateralSoil: true } };
     expect(said(doubled)).toEqual(['doubledSoilNotRead']);
+  });
+
+  it('that diameters count as typed is said as soon as one of them may be off', () => {
+    const rough = { ...bare, logs: bare.logs.map((log, i) => ({ ...log, errorIn: i === 0 ? 0.25 : 0 })) };
+    const asTyped = (project: Project): boolean =>
+      evaluated(project).assumptions.some(({ code }) => code === 'diametersAsTyped');
+    expect([asTyped(bare), asTyped(rough)]).toEqual([false, true]);
   });
 });

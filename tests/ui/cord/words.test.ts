@@ -19,6 +19,7 @@ const row = (change: Partial<CheckRow>): CheckRow => ({
   clause: { source: 'NDS', clause: '3.3' },
   ratios: { labels: [], values: new Float64Array(0) },
   spareIn: null,
+  thins: null,
   spareLb: null,
   ...change,
 });

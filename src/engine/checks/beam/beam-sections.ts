@@ -12,6 +12,8 @@ export interface BeamStation extends SectionAt {
   readonly section: Section;
   /** cuts that reach over this station; none where the log is whole */
   readonly cuts: readonly CutGeometry[];
+  /** depth of the flat and the cuts there together [in] */
+  readonly cutIn: number;
 }
 
 /** One beam of the line with the stretch it fills. */
@@ -32,7 +34,9 @@ export function beamStretches(context: LineCheckContext): readonly BeamStretch[]
       const cuts = beam.cuts.filter((c) => Math.abs(c.atXIn - xIn) <= c.lengthIn / 2 + 1e-6);
       // cuts at one place, from whichever side, count as one of their summed depth (safe side)
       const depthIn = cuts.reduce((sum, c) => sum + c.depthIn, 0);
-      return { ...s, xIn, cuts, section: sectionAt(beam.stick!, s.diameterIn, depthIn) };
+      const flatIn = beam.stick?.kind === 'round' ? beam.stick.flatIn : 0;
+      const section = sectionAt(beam.stick!, s.diameterIn, depthIn);
+      return { ...s, xIn, cuts, cutIn: flatIn + depthIn, section };
     });
     return stretches.flatMap((stretch): BeamStretch[] => {
       const stations = all.filter(

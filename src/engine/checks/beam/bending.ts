@@ -66,7 +66,7 @@ export function beamBendingSite(context: LineCheckContext, on: BeamStretch): Che
       const isSeatStretched = stretchedCuts(worst(r), r.values).some((cut) => cut.madeBy === 'seat');
       return isSeatStretched ? { code: 'seatTurnsTension', values: {} } : null;
     },
-    grows: { power: 3, diameterAt: (r) => worst(r).diameterIn },
+    grows: { power: 3, diameterAt: (r) => worst(r).diameterIn, cutAt: (r) => worst(r).cutIn },
   };
 }
 

@@ -71,7 +71,7 @@ export function beamShearSite(context: LineCheckContext, on: BeamStretch): Check
       return adjustedShear(values.FvPsi, r.combination.durationFactor, note);
     },
     worstAt: (r) => worst(r).atIn,
-    grows: { power: 2, diameterAt: (r) => worst(r).diameterIn },
+    grows: { power: 2, diameterAt: (r) => worst(r).diameterIn, cutAt: (r) => worst(r).cutIn },
   };
 }
 
