@@ -5,9 +5,9 @@ import { emptyLineCase, type LineArrival, type LineCase, type LineLoads, type Lo
 import { deadPieces, totalDown } from './dead-pieces.ts';
 import type { Earthquake } from './earthquake.ts';
 import { inertiaCase, NOTIONAL_SHARE } from './inertia.ts';
+import { arriving, bearingsOf, type Bearing } from './line-bearing.ts';
 import type { LineSetting } from './line-setting.ts';
 import { hungForEver, ownArrivals, ownDeadPieces } from './own-on-line.ts';
-import { opposedWindReactions, plumbReactions, squareLoads, windReactions } from './rafter-reactions.ts';
 import type { RoofCase, RunOf } from './roof-cases.ts';
 import { roofOnLine, type RoofLive } from './roof-on-line.ts';
 import { reducedRoofLive } from './site/roof-live.ts';
@@ -40,14 +40,12 @@ export function lineLoads(
   const stretches = stretchesOf(line, posts);
   const context = { project, shelter, line, posts, braces, rafters, stretches, runOf, weights };
 
-  const live = roofLiveOf(context, site);
+  const bearings = bearingsOf(context);
+  const live = roofLiveOf(context, bearings, site);
   const sway = alongForces(project, shelter, line, posts, braces, site);
   const ofRoof = roofOnLine(roof, stretches, live).flatMap((c): readonly LineArrival[] => {
-    const opposed = c.kind === 'wind' ? opposedPoints(context, c) : [];
-    return [
-      roofArrival(c, c.id, pointsOf(context, c), sway),
-      ...(opposed.some((p) => p.downLb !== 0) ? [roofArrival(c, `${c.id}-opposed`, opposed, sway)] : []),
-    ];
+    const { points, opposed } = arriving(bearings, c);
+    return [roofArrival(c, c.id, points, sway), ...(opposed ? [roofArrival(c, `${c.id}-opposed`, opposed, sway)] : [])];
   });
   const dead = [...deadPieces(context), ...ownDeadPieces(context)];
   const heavyLb = totalDown(
@@ -56,7 +54,7 @@ export function lineLoads(
     braces,
   );
   const push = earthquake
-    ? earthquakePush(context, earthquake, heavyLb)
+    ? earthquakePush(context, bearings, earthquake, heavyLb)
     : { kind: 'notional' as const, forceLb: NOTIONAL_SHARE * heavyLb };
   const arrivals: readonly LineArrival[] = [
     ...ofRoof,
@@ -91,48 +89,22 @@ function roofArrival(c: RoofCase, id: string, points: LineCase['points'], sway: 
 }
 
 /** On the line's own weight, what hangs there for ever and the snow on its own area that moves with the roof. */
-function earthquakePush(c: LineSetting, earthquake: Earthquake, heavyLb: number) {
+function earthquakePush(c: LineSetting, bearings: readonly Bearing[], earthquake: Earthquake, heavyLb: number) {
   const { pushShare, verticalShare, movingSnowPsf } = earthquake;
-  const snow = pointsOf(c, { pressure: () => ({ plumbPsf: movingSnowPsf, squarePsf: 0 }) });
-  const snowLb = snow.reduce((sum, p) => sum + p.downLb, 0);
+  const snowLb = movingSnowPsf * perPsfOf(bearings);
   return { kind: 'seismic' as const, forceLb: pushShare * (heavyLb + hungForEver(c) + snowLb), verticalShare };
 }
 
-/** Where the holder of the level part is open: the reactions of the other sign that it may also give (steep roofs). */
-function opposedPoints(c: LineSetting, roofCase: Pick<RoofCase, 'pressure'>): LineCase['points'] {
-  return c.rafters.map((rafter) => {
-    const run = c.runOf(rafter);
-    const { horizontalHeldBy } = c.project.roofPlanes.find((p) => p.id === rafter.plane)!;
-    const pressure = (i: number) => roofCase.pressure(rafter, run.parts[i]!);
-    const loads = squareLoads(run, rafter.tributaryWidthIn, pressure, 'squarePsf');
-    const found = horizontalHeldBy === 'worse' ? opposedWindReactions(run, loads) : [];
-    return { xIn: rafter.xIn, alongLb: 0, downLb: found.find((r) => r.line === c.line.id)?.downLb ?? 0 };
-  });
-}
-
-/** Rafter reactions of a case on this line, as point loads at the rafters. */
-function pointsOf(c: LineSetting, roofCase: Pick<RoofCase, 'pressure'>): LineCase['points'] {
-  return c.rafters.map((rafter) => {
-    const run = c.runOf(rafter);
-    const plane = c.project.roofPlanes.find((p) => p.id === rafter.plane)!;
-    const pressure = (i: number) => roofCase.pressure(rafter, run.parts[i]!);
-    const onPlumb = plumbReactions(run, squareLoads(run, rafter.tributaryWidthIn, pressure, 'plumbPsf'));
-    const onSquare = windReactions(
-      run,
-      squareLoads(run, rafter.tributaryWidthIn, pressure, 'squarePsf'),
-      plane.horizontalHeldBy,
-    );
-    const here = (r: { readonly line: string; readonly downLb: number }) => (r.line === c.line.id ? r.downLb : 0);
-    return { xIn: rafter.xIn, alongLb: 0, downLb: [...onPlumb, ...onSquare].reduce((sum, r) => sum + here(r), 0) };
-  });
-}
+/** What one pound per square foot of level roof brings to a line: the area that it carries [ft2]. */
+const perPsfOf = (bearings: readonly Bearing[]): number =>
+  arriving(bearings, { pressure: () => ({ plumbPsf: 1, squarePsf: 0 }) }).points.reduce((sum, p) => sum + p.downLb, 0);
 
 /** Roof live on the line's own area: what one pound per square foot brings to it, shared by its spans. */
-function roofLiveOf(c: LineSetting, site: SitePressures): RoofLive {
+function roofLiveOf(c: LineSetting, bearings: readonly Bearing[], site: SitePressures): RoofLive {
   const unreducedPsf = site.figures.unreducedRoofLive.value ?? 0;
   const typed = insteadOf(c.project, 'roofLiveReducedPsf', c.line.id);
   if (typed) return { psf: typed.value, unreducedPsf };
-  const perPsf = pointsOf(c, { pressure: () => ({ plumbPsf: 1, squarePsf: 0 }) }).reduce((sum, p) => sum + p.downLb, 0);
+  const perPsf = perPsfOf(bearings);
   const spans = Math.max(1, c.stretches.filter((s) => s.kind === 'span').length);
   const risePer12 = Math.min(...c.shelter.planes.map((p) => p.risePer12));
   return {

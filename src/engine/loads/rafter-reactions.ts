@@ -12,6 +12,10 @@ export interface PartPressure {
 /** A pressure at both ends of a part [psf]. */
 export const atEnds = (pressure: Pressure): AtEnds => (typeof pressure === 'number' ? even(pressure) : pressure);
 
+/** Load square to the slope that a pound per square foot makes on a width of roof [lb/in]. */
+export const loadPerPsf = (run: RafterRun, widthIn: number, kind: keyof PartPressure): number =>
+  kind === 'plumbPsf' ? (run.cos * run.cos * widthIn) / 144 : widthIn / 144;
+
 /** Per-inch load square to the slope on each part, for a width of roof [lb/in]. */
 export function squareLoads(
   run: RafterRun,
@@ -19,75 +23,112 @@ export function squareLoads(
   pressure: (part: number) => PartPressure,
   kind: keyof PartPressure,
 ): readonly AtEnds[] {
-  const perPsf = kind === 'plumbPsf' ? (run.cos * run.cos * widthIn) / 144 : widthIn / 144;
+  const perPsf = loadPerPsf(run, widthIn, kind);
   return run.parts.map((_, i) => {
     const { low, high } = atEnds(pressure(i)[kind]);
     return { low: low * perPsf, high: high * perPsf };
   });
 }
 
-/** Sum of a load on a part [lb]. */
-const wholeLoad = (part: RafterPart, load: AtEnds): number => ((load.low + load.high) / 2) * (part.toIn - part.fromIn);
-
-const sumOn = (run: RafterRun, loads: readonly AtEnds[]): number =>
-  run.parts.reduce((sum, part, i) => sum + wholeLoad(part, loads[i]!), 0);
-
-/** Reactions square to the slope at each support, low to high, for a load on each part [lb]. */
-function squareReactions(run: RafterRun, loads: readonly AtEnds[]): readonly number[] {
-  return run.reactions.map((perPart) =>
-    perPart.reduce((sum, r, i) => sum + r.low * loads[i]!.low + r.high * loads[i]!.high, 0),
-  );
+/** What a load brings to a rafter's supports square to the slope, from which every reaction of one of them follows [lb]. */
+export interface SupportSums {
+  /** to this support */
+  readonly own: number;
+  /** to all others */
+  readonly others: number;
+  /** the load itself */
+  readonly whole: number;
 }
+
+/** Sums of a load given at both ends of each part [lb/in], for one support. */
+export function sumsAt(
+  run: RafterRun,
+  support: number,
+  low: (part: number) => number,
+  high: (part: number) => number,
+): SupportSums {
+  let [own, others, whole] = [0, 0, 0];
+  for (let part = 0; part < run.parts.length; part++) {
+    const { fromIn, toIn } = run.parts[part]!;
+    const [atLow, atHigh] = [low(part), high(part)];
+    if (atLow === 0 && atHigh === 0) continue;
+    whole += ((atLow + atHigh) / 2) * (toIn - fromIn);
+    for (let i = 0; i < run.reactions.length; i++) {
+      const shares = run.reactions[i]![part]!;
+      const lb = shares.low * atLow + shares.high * atHigh;
+      if (i === support) own += lb;
+      else others += lb;
+    }
+  }
+  return { own, others, whole };
+}
+
+/** Sums for every support of loads listed part by part. */
+const listedSums = (run: RafterRun, loads: readonly AtEnds[]): readonly SupportSums[] =>
+  run.supportLines.map((_, support) =>
+    sumsAt(
+      run,
+      support,
+      (part) => loads[part]!.low,
+      (part) => loads[part]!.high,
+    ),
+  );
 
 export interface LineReaction {
   readonly line: string;
   readonly downLb: number;
 }
 
-/** Plumb loads rest on plumb supports: nothing pushes sideways, the part along the slope is in the rafter itself. */
-export function plumbReactions(run: RafterRun, loads: readonly AtEnds[]): readonly LineReaction[] {
-  return squareReactions(run, loads).map((r, i) => ({ line: run.supportLines[i]!, downLb: r / run.cos }));
-}
+/** Plumb reaction of a plumb load: nothing pushes sideways, the part along the slope is in the rafter itself [lb]. */
+export const plumbAt = (run: RafterRun, { own }: SupportSums): number => own / run.cos;
+
+/** Plumb loads rest on plumb supports. */
+export const plumbReactions = (run: RafterRun, loads: readonly AtEnds[]): readonly LineReaction[] =>
+  listedSums(run, loads).map((sums, i) => ({ line: run.supportLines[i]!, downLb: plumbAt(run, sums) }));
+
+/** Plumb reaction of wind at a support: each square to the slope, the level part held here, or held elsewhere [lb]. */
+const waysAt = (run: RafterRun, { own, others, whole }: SupportSums): readonly [number, number, number] => [
+  own * run.cos,
+  whole * run.cos - others / run.cos,
+  own / run.cos,
+];
 
 /**
  * Wind is square to the slope, so some support must hold its level part; that changes the plumb reactions too
  * (a quarter at 6 in 12).
+ * @param line   of the support that the sums are of
  * @param heldBy a line, every support square to the slope, or for each line the worse of the possible ones
+ * @returns plumb reaction, down + [lb]
  * @source MECHANICS equilibrium of a straight member whose far supports are plumb
  */
-export function windReactions(run: RafterRun, loads: readonly AtEnds[], heldBy: string): readonly LineReaction[] {
-  const square = squareReactions(run, loads);
-  const total = sumOn(run, loads);
-  const plumbElsewhere = square.map((r) => r / run.cos);
-  const ownSquare = square.map((r) => r * run.cos);
-  const heldHere = square.map(
-    (_, i) => total * run.cos - plumbElsewhere.reduce((sum, v, j) => (j === i ? sum : sum + v), 0),
-  );
-  return square.map((_, i) => {
-    const line = run.supportLines[i]!;
-    if (heldBy === 'each-square') return { line, downLb: ownSquare[i]! };
-    if (heldBy === line) return { line, downLb: heldHere[i]! };
-    if (heldBy !== 'worse') return { line, downLb: plumbElsewhere[i]! };
-    return { line, downLb: strongest([ownSquare[i]!, heldHere[i]!, plumbElsewhere[i]!]) };
-  });
+export function windAt(run: RafterRun, sums: SupportSums, line: string, heldBy: string): number {
+  const [square, here, elsewhere] = waysAt(run, sums);
+  if (heldBy === 'each-square') return square;
+  if (heldBy === line) return here;
+  if (heldBy !== 'worse') return elsewhere;
+  return stronger(stronger(square, here), elsewhere);
 }
 
-const strongest = (values: readonly number[]): number =>
-  values.reduce((a, b) => (Math.abs(b) > Math.abs(a) ? b : a), 0);
+export const windReactions = (run: RafterRun, loads: readonly AtEnds[], heldBy: string): readonly LineReaction[] =>
+  listedSums(run, loads).map((sums, i) => {
+    const line = run.supportLines[i]!;
+    return { line, downLb: windAt(run, sums, line, heldBy) };
+  });
+
+/** The one farther from zero, the first where both are as far. */
+const stronger = (a: number, b: number): number => (Math.abs(b) > Math.abs(a) ? b : a);
 
 /** A reaction this small beside the worst one is zero but for rounding. */
 const ROUNDING = 1e-9;
 
 /**
  * What `worse` leaves out on steep roofs: the strongest reaction of the other sign that some way of holding gives a line;
- * zero where every way presses, or every way lifts.
+ * zero where every way presses, or every way lifts [lb].
  */
-export function opposedWindReactions(run: RafterRun, loads: readonly AtEnds[]): readonly LineReaction[] {
-  const ways = ['each-square', ...run.supportLines].map((way) => windReactions(run, loads, way));
-  return windReactions(run, loads, 'worse').map(({ line, downLb: worst }, i) => {
-    const opposed = ways.map((way) => way[i]!.downLb).filter((v) => v * worst < -ROUNDING * worst * worst);
-    return { line, downLb: strongest(opposed) };
-  });
+export function opposedWindAt(run: RafterRun, sums: SupportSums): number {
+  const ways = waysAt(run, sums);
+  const worst = ways.reduce(stronger);
+  return ways.reduce((found, v) => (v * worst < -ROUNDING * worst * worst ? stronger(found, v) : found), 0);
 }
 
 /** True where a line is said to hold the level part of the wind on a plane, or may have to. */
@@ -102,12 +143,13 @@ export const mayHoldLevel = (heldBy: string, line: string): boolean =>
  * @source MECHANICS level part of a force square to the slope
  */
 export function levelReactions(run: RafterRun, loads: readonly AtEnds[], heldBy: string): readonly number[] {
-  if (heldBy === 'each-square') return squareReactions(run, loads).map((r) => r * run.sin);
+  if (heldBy === 'each-square') return listedSums(run, loads).map(({ own }) => own * run.sin);
   const whole = levelPart(run, loads);
   return run.supportLines.map((line) => (line === heldBy ? whole : 0));
 }
 
 /** Level part of a load square to the slope: what presses on a roof pushes it toward its high side [lb]. */
 export function levelPart(run: RafterRun, loads: readonly AtEnds[]): number {
-  return run.sin * sumOn(run, loads);
+  const whole = (part: RafterPart, { low, high }: AtEnds): number => ((low + high) / 2) * (part.toIn - part.fromIn);
+  return run.sin * run.parts.reduce((sum, part, i) => sum + whole(part, loads[i]!), 0);
 }

@@ -3,9 +3,10 @@ import { describe, expect, it } from 'vitest';
 import {
   levelPart,
   levelReactions,
-  opposedWindReactions,
+  opposedWindAt,
   plumbReactions,
   squareLoads,
+  sumsAt,
   windReactions,
 } from '../../../src/engine/loads/rafter-reactions.ts';
 import { rafterRun, type AtEnds, type RafterRun } from '../../../src/engine/loads/rafter-run.ts';
@@ -202,6 +203,14 @@ describe('reactions of a rafter on its lines', () => {
   });
 });
 
+const sumsOf = (run: RafterRun, loads: readonly AtEnds[], support: number) =>
+  sumsAt(
+    run,
+    support,
+    (part) => loads[part]!.low,
+    (part) => loads[part]!.high,
+  );
+
 describe('reactions of the other sign on a steep roof', () => {
   // By statics at 45 degrees, no overhang, N on the high half alone: square shares N/4 low, 3N/4 high. Low line held
   // elsewhere N/4 / cos = 0.3536 N down; held here N cos - 3N/4 / cos = 0.3536 N up.
@@ -215,15 +224,14 @@ describe('reactions of the other sign on a steep roof', () => {
     const run = rafterRun(placeShelter(shed).shelter.rafters[0]!, 1_200_000);
     const loads = run.parts.map((p) => ({ low: p.onHighHalf ? 2 : 0, high: p.onHighHalf ? 2 : 0 }));
     const N = (2 * run.slopeLengthIn) / 2;
-    const low = (reactions: readonly { readonly line: string; readonly downLb: number }[]) => reactions[0]!.downLb;
-    const both = [low(windReactions(run, loads, 'worse')), low(opposedWindReactions(run, loads))].sort((a, b) => a - b);
+    const low = sumsOf(run, loads, 0);
+    const both = [windReactions(run, loads, 'worse')[0]!.downLb, opposedWindAt(run, low)].sort((a, b) => a - b);
     expect(both[0]! / N).toBeCloseTo(-Math.SQRT1_2 / 2, 9);
     expect(both[1]! / N).toBeCloseTo(Math.SQRT1_2 / 2, 9);
   });
 
   it('are nothing on a low slope under an even load', () => {
     const run = rafterRun(placeShelter(plainShed({ risePer12: 3 })).shelter.rafters[0]!, 1_200_000);
-    const found = opposedWindReactions(run, evenly(run, 1));
-    expect(found.map((r) => r.downLb)).toEqual(found.map(() => 0));
+    for (const support of [0, 1]) expect(opposedWindAt(run, sumsOf(run, evenly(run, 1), support))).toBe(0);
   });
 });
