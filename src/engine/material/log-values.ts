@@ -2,12 +2,13 @@ import { message, type Message } from '../message.ts';
 import type { Log, Wood } from '../project/model.ts';
 import { inches } from '../units.ts';
 import { derivedValues } from './derived-values.ts';
+import { withFactorsAtOne, type WetReason } from './factors-at-one.ts';
 import { largestDiameterOf } from './log-diameter.ts';
 import { poleValues } from './pole-values.ts';
 import { logSizeFactor } from './size-factor.ts';
 import { findSpecies } from './species.ts';
 import { areKnotsMeasured, isGrainRead, strengthRatio } from './strength-ratio.ts';
-import { typedValues } from './typed-values.ts';
+import { holdsWetService, typedValues } from './typed-values.ts';
 import type { MaterialAnswer } from './values.ts';
 
 /**
@@ -19,6 +20,11 @@ import type { MaterialAnswer } from './values.ts';
  */
 export function logValues(log: Log, wood: Wood): MaterialAnswer {
   if (log.seen?.throughCheckAtEnd) return outside(message('logThroughCheck'));
+  const answer = valuesByBasis(log, wood);
+  return answer.ok ? { ok: true, values: withFactorsAtOne(answer.values, wetReasonOf(wood)) } : answer;
+}
+
+function valuesByBasis(log: Log, wood: Wood): MaterialAnswer {
   switch (wood.basis.kind) {
     case 'typed':
       return { ok: true, values: typedValues(wood, wood.basis) };
@@ -29,6 +35,12 @@ export function logValues(log: Log, wood: Wood): MaterialAnswer {
     case 'derived':
       return valuesFromClearWood(log, wood);
   }
+}
+
+function wetReasonOf({ basis }: Wood): WetReason {
+  if (basis.kind !== 'typed') return basis.kind === 'poles' ? 'poles' : 'green';
+  if (basis.published === 'wet') return 'typedWet';
+  return holdsWetService(basis) ? 'typedHeld' : 'timber';
 }
 
 const unlisted = ({ species }: Wood): MaterialAnswer => ({

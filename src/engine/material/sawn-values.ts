@@ -8,6 +8,7 @@ import type { Step } from '../note.ts';
 import { inches } from '../units.ts';
 import { cited, givenStep } from './citation.ts';
 import { derivedValues, type Ratios } from './derived-values.ts';
+import { withFactorsAtOne } from './factors-at-one.ts';
 import { lumberFactors } from './lumber-factors.ts';
 import { lumberSize, type LumberSize } from './lumber-size.ts';
 import { product } from './product.ts';
@@ -22,7 +23,9 @@ import type { DesignValues, MaterialAnswer } from './values.ts';
  * @limits  no incising; grades and groups without a row are `notGiven`
  */
 export function sawnValues(stick: SawnStick): MaterialAnswer {
-  return stick.grade === null ? homeSawnValues(stick) : gradedValues(stick, stick.grade);
+  const isGraded = stick.grade !== null;
+  const answer = isGraded ? gradedValues(stick, stick.grade) : homeSawnValues(stick);
+  return answer.ok ? { ok: true, values: withFactorsAtOne(answer.values, isGraded ? 'usedDry' : 'green') } : answer;
 }
 
 const notGiven = (reason: Message): MaterialAnswer => ({ ok: false, status: 'notGiven', reason });

@@ -11,8 +11,8 @@ import type { DesignValues } from './values.ts';
 
 type TypedBasis = Extract<WoodBasis, { kind: 'typed' }>;
 
-/** Factor that the person says is already inside the typed values. */
-const WET_HELD = 'CM';
+/** True when the person says that the wet service factor is inside the typed values already. */
+export const holdsWetService = (basis: TypedBasis): boolean => basis.factorsHeld.includes('CM');
 
 /**
  * Design values that a stamp, a letter or an engineer gives, as typed.
@@ -20,7 +20,7 @@ const WET_HELD = 'CM';
  * @source NDS_SUPPLEMENT Table 4D wet service factors (5x5 and larger)
  */
 export function typedValues(wood: Wood, basis: TypedBasis): DesignValues {
-  const isWetApplied = basis.published === 'dry' && !basis.factorsHeld.includes(WET_HELD);
+  const isWetApplied = basis.published === 'dry' && !holdsWetService(basis);
   const wet = (factor: number): readonly Step[] => (isWetApplied ? [wetStep(factor)] : []);
   const typed = (symbol: string, words: string, value: number, factors: readonly Step[] = []) =>
     typedProduct(symbol, words, value, factors, basis.by);

@@ -37,22 +37,34 @@ export function bendingStress(momentLbIn: number, sectionModulusIn3: number, not
  * @param FbPsi reference value, wet service and size already in [psi]
  * @param CD load duration factor
  * @param CL beam stability factor; 1 for round wood
- * @param others product of what else applies (repetitive member, flat use); 1 for a log
+ * @param Cr repetitive member factor; 1 for a log
  * @returns Fb' [psi]
  * @throws MisuseError if a value is not above zero
  * @source NDS 3.3.1, Table 4.3.1
  */
-export function adjustedBending(FbPsi: number, CD: number, CL: number, others: number, note?: Note): number {
-  const allowable = positive('FbPsi', FbPsi) * positive('CD', CD) * positive('CL', CL) * positive('others', others);
+export function adjustedBending(FbPsi: number, CD: number, CL: number, Cr: number, note?: Note): number {
+  const allowable = positive('FbPsi', FbPsi) * positive('CD', CD) * positive('CL', CL) * positive('Cr', Cr);
   note?.({
     symbol: "Fb'",
     words: 'allowable bending stress',
-    formula: 'Fb × CD × CL × C',
+    formula: 'Fb × CD × CL × Cr',
     put: [
       put('Fb', FbPsi, 'psi', 'reference bending value'),
       put('CD', CD, '1', 'load duration factor'),
-      put('CL', CL, '1', 'beam stability factor'),
-      put('C', others, '1', 'other factors together'),
+      put(
+        'CL',
+        CL,
+        '1',
+        CL === 1 ? 'beam stability: no deeper than wide, or held along its pressed edge' : 'beam stability factor',
+      ),
+      put(
+        'Cr',
+        Cr,
+        '1',
+        Cr === 1
+          ? 'load sharing: only graded sticks, three or more alike at 24 in. or closer, gain by it'
+          : 'load sharing: three or more alike at 24 in. or closer',
+      ),
     ],
     result: quantity(allowable, 'psi'),
     clause: FACTORS,
