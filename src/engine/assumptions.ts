@@ -14,6 +14,7 @@ export function assumptionsOf(project: Project, site: SitePressures, form: RoofF
     message('assumeNoDiaphragm'),
     message('assumeNoShelter'),
     ...((project.surroundings.goods?.leansOnLines.length ?? 0) > 0 ? [message('assumeGoodsStand')] : []),
+    ...(project.surroundings.neighbour?.guards ? [message('slideHeldBack')] : []),
     ...(project.ownLoads.some((own) => own.kind === 'live') ? [message('assumeOwnLive')] : []),
     message('assumeBraceModels'),
     message('zoneLayoutAssumed', { edgeFt: feetFromInches(edgeWidthIn(site)) }),

@@ -77,6 +77,8 @@ export const LOAD_MESSAGES = {
     'How far the higher roof reaches away from the step is not given: the drift that comes off it is not known.',
   upperWidthNotGiven:
     'How far it is from the higher roof’s eave to its ridge is not given: what slides off is not known.',
+  slideHeldBack:
+    'No sliding snow: guards or a parapet of the higher roof are said to hold it. They must be designed for that.',
   slidesElsewhere: 'No sliding snow: the higher roof does not slope this way.',
   tooFlatToSlide: 'No sliding snow: the higher roof rises {rise} in 12, and snow slides above {limit} in 12.',
   slidesIntoGap:

@@ -5,6 +5,7 @@ import type { CheckRow } from '../evaluation.ts';
 import type { Combination } from '../loads/combination.ts';
 import type { Message } from '../message.ts';
 import type { Note } from '../note.ts';
+import { once } from '../once.ts';
 import { quantity, type Unit } from '../units.ts';
 
 /** What every response says of itself: of which combination it is. */
@@ -77,21 +78,31 @@ export function verdictAt<R extends Asked>(site: CheckSite<R>, response: R, note
 export const isAsked = <R extends Asked>(site: CheckSite<R>, response: R): boolean =>
   response.combination.purpose === site.purpose && (site.applies === undefined || site.applies(response));
 
+/** The responses of a group as every site of it is asked: which combination each is of, and what it is called. */
+interface Roll {
+  readonly combinations: readonly Asked['combination'][];
+  readonly labels: () => readonly string[];
+}
+
 /** The worst of all responses as one row, with the ratio in every combination; null when the rule asks nothing here. */
-function worstRow<R extends Asked>(
-  site: CheckSite<R>,
-  group: CheckGroup<R>,
-  labels: readonly string[],
-): CheckRow | null {
-  const ratios = new Float64Array(group.responses.length).fill(NaN);
-  const allowedIn = allowance(site);
+function worstRow<R extends Asked>(site: CheckSite<R>, group: CheckGroup<R>, roll: Roll): CheckRow | null {
+  const { responses } = group;
+  const ratios = new Float64Array(responses.length).fill(NaN);
+  const allowed = new Map<number, Allowance>();
   let worst: { index: number; verdict: Verdict } | null = null;
   let bestRatio = -Infinity;
   let bestIndex = -1;
   for (let i = 0; i < ratios.length; i++) {
-    const response = group.responses[i]!;
-    if (!isAsked(site, response)) continue;
-    const { stopped, capacity } = allowedIn(response);
+    const { purpose, durationFactor } = roll.combinations[i]!;
+    if (purpose !== site.purpose) continue;
+    const response = responses[i]!;
+    if (site.applies && !site.applies(response)) continue;
+    let allowance = site.isByDuration ? allowed.get(durationFactor) : undefined;
+    if (!allowance) {
+      allowance = allowanceOf(site, response);
+      if (site.isByDuration) allowed.set(durationFactor, allowance);
+    }
+    const { stopped, capacity } = allowance;
     if (stopped) {
       if (!worst || isWorse(stopped, worst.verdict)) worst = { index: i, verdict: stopped };
       continue;
@@ -120,7 +131,12 @@ function worstRow<R extends Asked>(
     combinationId: response.combination.id,
     scenario: group.scenario?.(response) ?? '',
     clause: site.clause ?? RULES[site.ruleId].clause,
-    ratios: { labels, values: ratios },
+    ratios: {
+      get labels() {
+        return roll.labels();
+      },
+      values: ratios,
+    },
     ...inWood(site, response, verdict.ratio),
     spareLb:
       verdict.demand && verdict.capacity && verdict.capacity.unit === 'lb'
@@ -134,22 +150,10 @@ interface Allowance {
   readonly capacity: number;
 }
 
-/** What a site allows in a response, or what stops it there; worked out once for each load duration where that decides. */
-function allowance<R extends Asked>(site: CheckSite<R>): (response: R) => Allowance {
-  const ask = (response: R): Allowance => {
-    const stopped = site.stops?.(response) ?? null;
-    return { stopped, capacity: stopped ? NaN : site.capacity(response) };
-  };
-  if (!site.isByDuration) return ask;
-  const known = new Map<number, Allowance>();
-  return (response) => {
-    const { durationFactor } = response.combination;
-    const found = known.get(durationFactor);
-    if (found) return found;
-    const asked = ask(response);
-    known.set(durationFactor, asked);
-    return asked;
-  };
+/** What a site allows in a response, or what stops it there. */
+function allowanceOf<R extends Asked>(site: CheckSite<R>, response: R): Allowance {
+  const stopped = site.stops?.(response) ?? null;
+  return { stopped, capacity: stopped ? NaN : site.capacity(response) };
 }
 
 /**
@@ -174,8 +178,11 @@ function inWood<R extends Asked>(
 
 /** Rows of a group, in the order of its sites. */
 export function rowsOf<R extends Asked>(group: CheckGroup<R>): readonly CheckRow[] {
-  const labels = group.responses.map((r) => `${r.combination.id}|${group.scenario?.(r) ?? ''}`);
-  return group.sites.flatMap((site) => worstRow(site, group, labels) ?? []);
+  const roll: Roll = {
+    combinations: group.responses.map((r) => r.combination),
+    labels: once(() => group.responses.map((r) => `${r.combination.id}|${group.scenario?.(r) ?? ''}`)),
+  };
+  return group.sites.flatMap((site) => worstRow(site, group, roll) ?? []);
 }
 
 /** A row that no load decides: a value that is missing, a rule of size, a thing outside the method. */

@@ -18,7 +18,7 @@ type Neighbour = NonNullable<Project['surroundings']['neighbour']>;
  * Snow from a higher roof beside the shelter: drifted by wind either way, and slid down. Each lies on the balanced snow and
  * never together with the other.
  * @source ASCE7 7.7, 7.9 (7-16)
- * @departs the higher roof counts as long as ours is wide, and nothing of it as held back by guards (safe side)
+ * @departs the higher roof counts as long as ours is wide; drift is not less for its parapet (safe side)
  */
 export function neighbourSnow(project: Project, shelter: Shelter, snow: EvenSnow): NeighbourSnow {
   const given = project.surroundings.neighbour;
@@ -124,8 +124,9 @@ function driftSnow(neighbour: Neighbour, shelter: Shelter, snow: EvenSnow): Answ
 }
 
 function slideSnow(neighbour: Neighbour, snow: EvenSnow): Answer {
-  const { slidesThisWay, upperRisePer12, upperSlippery, upperCt, eaveToRidgeFt, gapFt, stepFt } = neighbour;
+  const { slidesThisWay, guards, upperRisePer12, upperSlippery, upperCt, eaveToRidgeFt, gapFt, stepFt } = neighbour;
   if (!slidesThisWay) return { ...NOTHING, leftOut: [message('slidesElsewhere')] };
+  if (guards) return { ...NOTHING, leftOut: [message('slideHeldBack')] };
   if (!slides(upperRisePer12, upperSlippery)) {
     const limit = upperSlippery ? SLIDING.slipperyAbovePer12 : SLIDING.otherAbovePer12;
     return { ...NOTHING, leftOut: [message('tooFlatToSlide', { rise: upperRisePer12 ?? 0, limit })] };

@@ -47,10 +47,13 @@ export function sumsAt(
   low: (part: number) => number,
   high: (part: number) => number,
 ): SupportSums {
-  let [own, others, whole] = [0, 0, 0];
+  let own = 0;
+  let others = 0;
+  let whole = 0;
   for (let part = 0; part < run.parts.length; part++) {
     const { fromIn, toIn } = run.parts[part]!;
-    const [atLow, atHigh] = [low(part), high(part)];
+    const atLow = low(part);
+    const atHigh = high(part);
     if (atLow === 0 && atHigh === 0) continue;
     whole += ((atLow + atHigh) / 2) * (toIn - fromIn);
     for (let i = 0; i < run.reactions.length; i++) {

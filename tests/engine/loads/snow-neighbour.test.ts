@@ -125,6 +125,7 @@ describe('what does not apply', () => {
       expect.arrayContaining(['driftOverGap', 'slidesIntoGap']),
     );
     expect(reasons({ slidesThisWay: true, upperRisePer12: 0.25 })).toContain('tooFlatToSlide');
+    expect(reasons({ slidesThisWay: true, guards: true })).toContain('slideHeldBack');
   });
 
   // proof [site.driftAndSliding]: no-equation - a drift or slide whose measure nobody gave never reads as passing

@@ -59,6 +59,8 @@ export const surroundings = z.strictObject({
       upperSlippery: z.boolean(),
       upperCt: z.number().min(0.85).max(1.3),
       slidesThisWay: z.boolean(),
+      /** snow guards or a parapet keep its snow up there */
+      guards: z.boolean().optional(),
       ableBy: z.strictObject({ name: shortText, date: day }).nullable(),
     })
     .nullable(),

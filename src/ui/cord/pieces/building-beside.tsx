@@ -6,6 +6,10 @@ const yesOrNo = (yes: string, no: string) => [
   { value: true, words: yes },
   { value: false, words: no },
 ];
+const GUARDS = [
+  { value: undefined, words: 'nothing holds it back' },
+  { value: true, words: 'snow guards or a parapet hold it back' },
+];
 const NEIGHBOUR = 'surroundings.neighbour';
 
 /** The taller roof from which snow drifts and slides. */
@@ -35,6 +39,12 @@ export function BuildingBeside() {
         label="Building: where its snow goes"
         choices={yesOrNo('its snow slides onto this roof', 'its snow does not slide this way')}
       />
+      {neighbour.slidesThisWay && (
+        <>
+          {' '}
+          where <YoursChoice path={`${NEIGHBOUR}.guards`} label="Building: what holds its snow back" choices={GUARDS} />
+        </>
+      )}
       .
     </p>
   );
