@@ -1,5 +1,5 @@
 import * as fc from 'fast-check';
-import { POLE_ITEMS } from '../../src/data/wood/pole-inspection.ts';
+import { POLE_ITEMS } from '../../src/data/wood/pole-items.ts';
 import type { Capacity, Given, Log, OwnLoad, Project, Seen, Site, Stock } from '../../src/engine/project/model.ts';
 
 /** Arbitraries of the parts that do not depend on where the shelter stands. */

@@ -1,19 +1,7 @@
 import type { Cited } from './cited.ts';
+import type { PoleItem } from './pole-items.ts';
 
-/** Names of the items as the file stores them when they are ticked. */
-export const POLE_ITEMS = [
-  'soundTree',
-  'evenTaper',
-  'straight',
-  'knots',
-  'knotSum',
-  'twist',
-  'rings',
-  'splits',
-  'noDecay',
-  'conditioning',
-] as const;
-export type PoleItem = (typeof POLE_ITEMS)[number];
+// Read only where it is ticked: the engine knows the items by name and their limits.
 
 /** One thing that must be seen on a log before published pole values may stand for it. */
 export interface InspectionItem extends Cited {
@@ -30,12 +18,6 @@ const item = (
   seen: Cited['seen'] = 'public copy',
 ): InspectionItem => ({ id, words, source, where, seen });
 
-/** Knots: widest of a log and sum in one foot, by girth where they sit. */
-export const POLE_KNOTS = { widestIn: 4, widestGirthShare: 1 / 6, sumGirthShare: 1 / 3 } as const;
-/** Grain may turn half round in this length. */
-export const POLE_TWIST = { turn: 1 / 2, inIn: 240 } as const;
-export const POLE_RINGS_PER_IN = 6;
-
 /**
  * What the owner ticks item by item. The limits of poles are those of piles, with other sizes (the sizes are not asked: each
  * section is judged at its own diameter).
@@ -45,7 +27,7 @@ export const POLE_INSPECTION: readonly InspectionItem[] = [
   item('soundTree', 'cut from a live, sound, solid tree, above the swell of the butt', 'D25', 'opening clauses'),
   item('evenTaper', 'tapers evenly from butt to tip', 'D25', 'opening clauses'),
   item(
-    'straight',
+    'straightness',
     'a line from the middle of the butt to the middle of the tip stays inside the log',
     'D25',
     'straightness',
@@ -57,11 +39,11 @@ export const POLE_INSPECTION: readonly InspectionItem[] = [
     'IOWA_DOT',
     '4165',
   ),
-  item('knotSum', 'knots in any one foot together at most a third of the girth', 'D25', 'knots', 'memory'),
+  item('knotsInAFoot', 'knots in any one foot together at most a third of the girth', 'D25', 'knots', 'memory'),
   item('twist', 'grain twists at most half round in any 20 ft', 'D25', 'spiral grain', 'memory'),
   item('rings', 'six rings to the inch or more over the outer half of the butt', 'D25', 'rate of growth', 'memory'),
   item('splits', 'no split longer than the butt is thick', 'D25', 'splits', 'memory'),
-  item('noDecay', 'no decay and no ring shake', 'IOWA_DOT', '4165'),
+  item('decay', 'no decay and no ring shake', 'IOWA_DOT', '4165'),
   item(
     'conditioning',
     'never kiln-dried, steamed or boiled: green or dried in the air',

@@ -1,4 +1,4 @@
-import { POLE_INSPECTION, POLE_KNOTS, POLE_RINGS_PER_IN, POLE_TWIST } from '../../data/wood/pole-inspection.ts';
+import { POLE_ITEMS, POLE_KNOTS, POLE_RINGS_PER_IN, POLE_TWIST, type PoleItem } from '../../data/wood/pole-items.ts';
 import { message, type Message } from '../message.ts';
 import type { Log, Seen, WoodBasis } from '../project/model.ts';
 import { diameterAtKnots } from './log-diameter.ts';
@@ -10,17 +10,20 @@ const SHORTEST_NAME = 2;
 
 /** What the inspection has not answered yet; null when every item is ticked and signed. */
 export function whyNotInspected({ ticked, by, date }: PoleBasis): Message | null {
-  const open = POLE_INSPECTION.filter(({ id }) => !ticked.includes(id));
+  const open = POLE_ITEMS.filter((item) => !ticked.includes(item));
   if (open.length > 0) {
-    return message('woodPolesNotTicked', { count: open.length, items: open.map(({ words }) => words).join('; ') });
+    return message('woodPolesNotTicked', { count: open.length, items: open.map(inWords).join(', ') });
   }
   return by.trim().length < SHORTEST_NAME || date === null ? message('woodPolesNotSigned') : null;
 }
 
+/** `knotsInAFoot`: knots in a foot. */
+const inWords = (item: PoleItem): string => item.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+
 /**
  * What was seen on the log and contradicts the ticked list; null when nothing does.
  * Places that nobody noted count as the thinnest of the log (safe side).
- * @source D25 by its items in POLE_INSPECTION
+ * @source D25 by its items in POLE_ITEMS
  */
 export function whyNoPole(log: Log): Message | null {
   const { seen } = log;

@@ -1,14 +1,14 @@
-import { CLEAR_WOOD } from '../../data/wood/species.ts';
-import { say } from '../../data/words/say.ts';
-import { setAt } from '../../engine/project/edits/set-at.ts';
 import { setStation } from '../../engine/project/edits/set-station.ts';
-import type { Log, Project, Seen } from '../../engine/project/model.ts';
+import type { Log, Project } from '../../engine/project/model.ts';
 import { YoursChoice } from '../fields/choice.tsx';
 import { CommandButton } from '../fields/command-choice.tsx';
 import { Yours } from '../fields/yours.tsx';
-import { newId, useOpenProject, useWorkbench } from '../state/use-workbench.ts';
+import { newId, useOpenProject } from '../state/use-workbench.ts';
 import { logUnder, membersFromLog, traitPath } from './own.ts';
+import { MeasuredSentence } from './measured-sentence.tsx';
 import { withLogOfItsOwn } from './own-edits.ts';
+import { SeenSentence } from './seen-sentence.tsx';
+import { SpeciesAside, SpeciesChoice } from './species-choice.tsx';
 import { WoodSentence } from './wood-sentence.tsx';
 
 const HOW = [
@@ -62,8 +62,10 @@ export function LogSentences({ memberId, of }: LogProps) {
         <CommandButton words="add a measured place" perform={(p) => withStationBetween(p, log)} />
       </p>
       <SharedLog log={log} memberId={memberId} />
+      <MeasuredSentence log={log} memberId={memberId} of={of} />
       <SeenSentence log={log} of={of} />
       <WoodSentence log={log} of={of} />
+      <SpeciesAside log={log} />
     </>
   );
 }
@@ -106,19 +108,6 @@ function withStationBetween(project: Project, log: Log): Project {
   });
 }
 
-function SpeciesChoice({ woodId, of }: { readonly woodId: string; readonly of: string }) {
-  const species = useWorkbench(({ project }) => project?.woods.find(({ id }) => id === woodId)?.species ?? '');
-  const names = CLEAR_WOOD.map(({ name }) => name);
-  const listed = names.includes(species) ? names : [species, ...names];
-  return (
-    <YoursChoice
-      path={`woods[${woodId}].species`}
-      label={`${of}: species`}
-      choices={listed.map((name) => ({ value: name, words: name.charAt(0).toLowerCase() + name.slice(1) }))}
-    />
-  );
-}
-
 /** What else changes with this log, and the way out of it. */
 function SharedLog({ log, memberId }: { readonly log: Log; readonly memberId: string }) {
   const project = useOpenProject();
@@ -132,63 +121,6 @@ function SharedLog({ log, memberId }: { readonly log: Log; readonly memberId: st
         name="a log of its own"
         perform={(p) => withLogOfItsOwn(p, memberId, `log-${newId()}`)}
       />
-    </p>
-  );
-}
-
-const UNSEEN: Seen = {
-  worstKnotIn: null,
-  grainSlope1In: null,
-  spiral: null,
-  checks: '',
-  straightIn: null,
-  by: '',
-  date: null,
-};
-const SPIRALS = [
-  { value: 'none', words: 'none' },
-  { value: 'left', words: 'to the left' },
-  { value: 'right', words: 'to the right' },
-];
-
-function SeenSentence({ log, of }: { readonly log: Log; readonly of: string }) {
-  const held = useWorkbench(({ evaluation }) => evaluation?.logs.find(({ logId }) => logId === log.id)?.heldBackBy);
-  const seen = `logs[${log.id}].seen`;
-  if (log.seen === null) {
-    return (
-      <p className="sentence">
-        Nobody has looked at its knots and grain: the lowest stated strength is used.{' '}
-        <CommandButton words="I have looked at it" perform={(p) => setAt(p, seen, UNSEEN)} />
-      </p>
-    );
-  }
-  const knots = log.seen.knotsInWorstFootIn ?? [];
-  return (
-    <p className="sentence">
-      Widest knot <Yours path={`${seen}.worstKnotIn`} label={`${of}: widest knot`} />; in the worst foot of length{' '}
-      {knots.length === 0 && 'no knot written down'}
-      {knots.map((_, i) => (
-        <span key={i}>
-          <Yours path={`${seen}.knotsInWorstFootIn[${i}]`} label={`${of}: knot ${i + 1} of the worst foot`} />{' '}
-        </span>
-      ))}
-      <CommandButton
-        words="one more"
-        name="one more knot"
-        perform={(p) => setAt(p, `${seen}.knotsInWorstFootIn`, [...knots, 1])}
-      />
-      {knots.length > 0 && (
-        <CommandButton
-          words="one fewer"
-          name="one knot fewer"
-          perform={(p) => setAt(p, `${seen}.knotsInWorstFootIn`, knots.length > 1 ? knots.slice(0, -1) : undefined)}
-        />
-      )}
-      . Grain <Yours path={`${seen}.grainSlope1In`} label={`${of}: slope of grain`} />, twist{' '}
-      <YoursChoice path={`${seen}.spiral`} label={`${of}: twist of the grain`} choices={SPIRALS} />, drying checks{' '}
-      <Yours path={`${seen}.checks`} label={`${of}: drying checks`} kind="text" />. Looked at by{' '}
-      <Yours path={`${seen}.by`} label={`${of}: who looked`} kind="text" /> on{' '}
-      <Yours path={`${seen}.date`} label={`${of}: day it was looked at`} kind="text" />. {held && say(held)}
     </p>
   );
 }

@@ -9,6 +9,7 @@ import { CommandChoice } from '../fields/command-choice.tsx';
 import { Yours } from '../fields/yours.tsx';
 import { useOpenProject, useWorkbench } from '../state/use-workbench.ts';
 import { showQuantity } from '../units/show-quantity.ts';
+import { PoleInspection } from './pole-inspection.tsx';
 import { StepList } from './steps.tsx';
 
 const VALUES = [
@@ -37,6 +38,8 @@ export function WoodSentence({ log, of }: { readonly log: Log; readonly of: stri
   const options: { words: string; kind: WoodBasis['kind']; basis: WoodBasis }[] = [
     { words: 'worked out from clear wood and what was seen', kind: 'derived', basis: { kind: 'derived' } },
   ];
+  const asPoles: WoodBasis = wood.basis.kind === 'poles' ? wood.basis : UNINSPECTED;
+  options.push({ words: 'read from the pole table after an inspection', kind: 'poles', basis: asPoles });
   if (wood.basis.kind === 'typed') {
     options.push({ words: 'typed from a stamp or a letter', kind: 'typed', basis: wood.basis });
   } else if (values) {
@@ -53,6 +56,7 @@ export function WoodSentence({ log, of }: { readonly log: Log; readonly of: stri
         />
         . {report?.reason && <span className="marked">{say(report.reason)}</span>}
       </p>
+      {wood.basis.kind === 'poles' && <PoleInspection basis={wood.basis} path={path} of={of} />}
       {wood.basis.kind === 'typed' && <TypedValues path={path} of={of} />}
       {values && (
         <details>
@@ -68,6 +72,8 @@ export function WoodSentence({ log, of }: { readonly log: Log; readonly of: stri
     </>
   );
 }
+
+const UNINSPECTED: WoodBasis = { kind: 'poles', ticked: [], by: '', date: null };
 
 /** What holds now, to be overwritten with what the stamp or the letter says. */
 const typedLike = (values: ReportedValues): WoodBasis => ({

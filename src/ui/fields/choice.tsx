@@ -2,12 +2,15 @@ import { useId, useState, type ChangeEvent } from 'react';
 import { say } from '../../data/words/say.ts';
 import { acts, present, useWorkbench } from '../state/use-workbench.ts';
 import { valueAt } from '../state/value-at.ts';
+import { groupBy } from '../sheet/group-by.ts';
 import { FieldNote } from './field-note.tsx';
 
 export interface Choice {
   /** what is stored; compared by what it holds, so an object is a choice too */
   readonly value: unknown;
   readonly words: string;
+  /** heading of a long list under which it stands; choices of one heading follow each other */
+  readonly group?: string;
 }
 export interface ChoiceProps {
   readonly path: string;
@@ -38,11 +41,24 @@ function useChoice({ path, label, choices }: ChoiceProps) {
           not given
         </option>
       )}
-      {choices.map((choice, i) => (
-        <option key={choice.words} value={i}>
-          {choice.words}
-        </option>
-      ))}
+      {groupBy(
+        choices.map((choice, i) => ({ ...choice, i })),
+        ({ group }) => group ?? '',
+      ).map((alike) => {
+        const list = alike.map(({ words, i }) => (
+          <option key={words} value={i}>
+            {words}
+          </option>
+        ));
+        const group = alike[0]?.group;
+        return group === undefined ? (
+          list
+        ) : (
+          <optgroup key={group} label={group}>
+            {list}
+          </optgroup>
+        );
+      })}
     </>
   );
   return {

@@ -21,6 +21,7 @@ const SUFFIXES: readonly (readonly [RegExp, FieldKind])[] = [
   [/Mph$/, 'mph'],
   [/Deg$/, 'deg'],
   [/Ft$/, 'feet'],
+  [/PerIn$/, 'number'],
   [/In$/, 'length'],
   [/^(kzt|ke|kcr|snowExposureCe|snowThermalCt|upperCt|sds|sd1|r|durationIncluded|FbSIn3Psi|EIPsiIn4)$/, 'number'],
 ];

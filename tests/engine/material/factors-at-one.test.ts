@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { POLE_ITEMS } from '../../../src/data/wood/pole-inspection.ts';
+import { POLE_ITEMS } from '../../../src/data/wood/pole-items.ts';
 import { logValues } from '../../../src/engine/material/log-values.ts';
 import { sawnValues } from '../../../src/engine/material/sawn-values.ts';
 import type { DesignValues, ValueSymbol } from '../../../src/engine/material/values.ts';

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { POLE_INSPECTION, POLE_ITEMS } from '../../../src/data/wood/pole-inspection.ts';
+import { POLE_INSPECTION } from '../../../src/data/wood/pole-inspection.ts';
+import { POLE_ITEMS } from '../../../src/data/wood/pole-items.ts';
 import { logValues } from '../../../src/engine/material/log-values.ts';
 import type { MaterialAnswer } from '../../../src/engine/material/values.ts';
 import type { WoodBasis } from '../../../src/engine/project/model.ts';
@@ -42,13 +43,16 @@ describe('published pole values', () => {
       'woodPolesNotTicked',
       2,
     ]);
-    const open = POLE_INSPECTION.filter(({ id }) => id === 'splits' || id === 'rings').map(({ words }) => words);
-    expect(answer.reason.values['items']).toBe(open.join('; '));
+    expect(answer.reason.values['items']).toBe('rings, splits');
   });
 
   it.each(POLE_ITEMS)('without %s there are no values', (id) => {
     const ticked = POLE_ITEMS.filter((other) => other !== id);
     expect(refusalIn(poleOf('Red pine', { ticked }))).toEqual(['notGiven', 'woodPolesNotTicked']);
+  });
+
+  it('the list beside the log asks every item once, each with its source', () => {
+    expect(POLE_INSPECTION.map(({ id }) => id)).toEqual([...POLE_ITEMS]);
   });
 
   it('who looked is a name and a day', () => {

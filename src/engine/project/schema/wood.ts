@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { POLE_ITEMS } from '../../../data/wood/pole-inspection.ts';
+import { POLE_ITEMS } from '../../../data/wood/pole-items.ts';
 import { day, diameterIn, id, lengthIn, shortText, stress } from '../schema-parts.ts';
 
 const basis = z.discriminatedUnion('kind', [
