@@ -21,7 +21,7 @@ interface Scatter {
 }
 
 /** A species whose green means and standard deviations were both seen in the same table. */
-export interface SurveyedSpecies {
+export interface SurveyedSpecies extends Cited {
   readonly species: string;
   readonly bending: Scatter;
   readonly compressionAlong: Scatter;
@@ -31,105 +31,46 @@ export interface SurveyedSpecies {
   readonly compressionAcrossPsi: number | null;
   /** at 0.04 in. of crushing, as printed */
   readonly compressionAcrossAtFourHundredthsPsi: number | null;
-  readonly source: SourceKey;
-  readonly table: string;
-  readonly seen: Seen;
 }
 
-const SURVEY = { source: 'D2555', table: 'Table 1', seen: 'public copy' } as const;
+type Printed = readonly [mean: number, deviation: number];
 
-/** @source D2555 Table 1, green */
+const scatter = ([meanPsi, sdPsi]: Printed): Scatter => ({ meanPsi, sdPsi });
+
+const row = (
+  species: string,
+  bending: Printed,
+  compressionAlong: Printed,
+  shear: Printed,
+  stiffnessPsi: number,
+  across: readonly [atProportionalLimit: number | null, atFourHundredths: number | null],
+): SurveyedSpecies => ({
+  species,
+  bending: scatter(bending),
+  compressionAlong: scatter(compressionAlong),
+  shear: scatter(shear),
+  stiffnessPsi,
+  compressionAcrossPsi: across[0],
+  compressionAcrossAtFourHundredthsPsi: across[1],
+  source: 'D2555',
+  where: 'Table 1',
+  seen: 'public copy',
+});
+
+/**
+ * Bending, compression along and shear with their deviations, stiffness, across at both marks [psi].
+ * @source D2555 Table 1, green
+ */
 export const SURVEYED: readonly SurveyedSpecies[] = [
-  {
-    species: 'White fir',
-    bending: { meanPsi: 5854, sdPsi: 949 },
-    compressionAlong: { meanPsi: 2902, sdPsi: 528 },
-    shear: { meanPsi: 756, sdPsi: 78 },
-    stiffnessPsi: 1161000,
-    compressionAcrossPsi: 282,
-    compressionAcrossAtFourHundredthsPsi: 491,
-    ...SURVEY,
-  },
-  {
-    species: 'Grand fir',
-    bending: { meanPsi: 5839, sdPsi: 680 },
-    compressionAlong: { meanPsi: 2939, sdPsi: 363 },
-    shear: { meanPsi: 739, sdPsi: 97 },
-    stiffnessPsi: 1250000,
-    compressionAcrossPsi: 272,
-    compressionAcrossAtFourHundredthsPsi: 475,
-    ...SURVEY,
-  },
-  {
-    species: 'Western hemlock',
-    bending: { meanPsi: 6637, sdPsi: 1088 },
-    compressionAlong: { meanPsi: 3364, sdPsi: 615 },
-    shear: { meanPsi: 864, sdPsi: 105 },
-    stiffnessPsi: 1307000,
-    compressionAcrossPsi: 282,
-    compressionAcrossAtFourHundredthsPsi: 457,
-    ...SURVEY,
-  },
-  {
-    species: 'Slash pine',
-    bending: { meanPsi: 8692, sdPsi: 1127 },
-    compressionAlong: { meanPsi: 3823, sdPsi: 547 },
-    shear: { meanPsi: 964, sdPsi: 128 },
-    stiffnessPsi: 1532000,
-    compressionAcrossPsi: 529,
-    compressionAcrossAtFourHundredthsPsi: 883,
-    ...SURVEY,
-  },
-  {
-    species: 'Baldcypress',
-    bending: { meanPsi: 6640, sdPsi: 1062 },
-    compressionAlong: { meanPsi: 3580, sdPsi: 644 },
-    shear: { meanPsi: 812, sdPsi: 114 },
-    stiffnessPsi: 1184000,
-    compressionAcrossPsi: 403,
-    compressionAcrossAtFourHundredthsPsi: 683,
-    ...SURVEY,
-  },
-  {
-    species: 'Port-Orford-cedar',
-    bending: { meanPsi: 6598, sdPsi: 860 },
-    compressionAlong: { meanPsi: 3145, sdPsi: 397 },
-    shear: { meanPsi: 842, sdPsi: 122 },
-    stiffnessPsi: 1297000,
-    compressionAcrossPsi: 301,
-    compressionAcrossAtFourHundredthsPsi: 521,
-    ...SURVEY,
-  },
-  {
-    species: 'Subalpine fir',
-    bending: { meanPsi: 4900, sdPsi: 664 },
-    compressionAlong: { meanPsi: 2301, sdPsi: 363 },
-    shear: { meanPsi: 696, sdPsi: 103 },
-    stiffnessPsi: 1052000,
-    compressionAcrossPsi: 192,
-    compressionAcrossAtFourHundredthsPsi: 348,
-    ...SURVEY,
-  },
-  {
-    species: 'Eastern hemlock',
-    bending: { meanPsi: 6420, sdPsi: 1027 },
-    compressionAlong: { meanPsi: 3080, sdPsi: 554 },
-    shear: { meanPsi: 848, sdPsi: 119 },
-    stiffnessPsi: 1073000,
-    compressionAcrossPsi: 359,
-    compressionAcrossAtFourHundredthsPsi: 613,
-    ...SURVEY,
-  },
-  {
-    species: 'Lodgepole pine',
-    bending: { meanPsi: 5490, sdPsi: 878 },
-    compressionAlong: { meanPsi: 2610, sdPsi: 470 },
-    shear: { meanPsi: 685, sdPsi: 96 },
-    stiffnessPsi: 1076000,
-    compressionAcrossPsi: null,
-    compressionAcrossAtFourHundredthsPsi: null,
-    ...SURVEY,
-  },
+  row('White fir', [5854, 949], [2902, 528], [756, 78], 1161000, [282, 491]),
+  row('Grand fir', [5839, 680], [2939, 363], [739, 97], 1250000, [272, 475]),
+  row('Western hemlock', [6637, 1088], [3364, 615], [864, 105], 1307000, [282, 457]),
+  row('Slash pine', [8692, 1127], [3823, 547], [964, 128], 1532000, [529, 883]),
+  row('Baldcypress', [6640, 1062], [3580, 644], [812, 114], 1184000, [403, 683]),
+  row('Port-Orford-cedar', [6598, 860], [3145, 397], [842, 122], 1297000, [301, 521]),
+  row('Subalpine fir', [4900, 664], [2301, 363], [696, 103], 1052000, [192, 348]),
+  row('Eastern hemlock', [6420, 1027], [3080, 554], [848, 119], 1073000, [359, 613]),
+  row('Lodgepole pine', [5490, 878], [2610, 470], [685, 96], 1076000, [null, null]),
 ];
 
 /**

@@ -40,9 +40,9 @@ function moistureSteps(row: GreenMoisture, isThin: boolean): readonly Step[] {
   const { parts } = row;
   const step = (words: string, value: number | null, where: Step['clause']): readonly Step[] =>
     value === null ? [] : [givenStep('M', `green moisture, ${words}, ${row.species}`, value, '%', where)];
-  const whole = step('whole tree', row.wholeTreePct, cited(WHOLE_TREE.source, WHOLE_TREE.table, WHOLE_TREE.seen));
+  const whole = step('whole tree', row.wholeTreePct, cited(WHOLE_TREE.source, WHOLE_TREE.where, WHOLE_TREE.seen));
   if (!parts) return whole;
-  const where = cited(parts.source, parts.table, parts.seen);
+  const where = cited(parts.source, parts.where, parts.seen);
   return [
     ...whole,
     ...step('heartwood', parts.heartwoodPct, where),

@@ -59,7 +59,7 @@ function scatterSteps(
 ): readonly Step[] {
   const meanWords = `mean ${WORDS[property]} of clear green wood, ${species.name}`;
   if (survey) {
-    const where = cited(survey.source, survey.table, survey.seen);
+    const where = cited(survey.source, survey.where, survey.seen);
     return [
       givenStep('X_mean', meanWords, mean, 'psi', where),
       givenStep('s', 'standard deviation of the species', sd, 'psi', where),
@@ -101,7 +101,7 @@ export function crushingStressOf(species: ClearWoodSpecies, note?: Note): Psi {
         `mean stress across the grain at 0.04 in. of crushing, ${species.name}`,
         printed,
         'psi',
-        cited(survey.source, survey.table, survey.seen),
+        cited(survey.source, survey.where, survey.seen),
       ),
     );
     return psi(printed);
@@ -143,7 +143,7 @@ export function meanStiffness(species: ClearWoodSpecies, note?: Note): Psi {
       `mean stiffness of clear green wood, ${species.name}`,
       mean,
       'psi',
-      survey ? cited(survey.source, survey.table, survey.seen) : cited(species.source, species.table, species.seen),
+      survey ? cited(survey.source, survey.where, survey.seen) : cited(species.source, species.table, species.seen),
     ),
   );
   return psi(mean);
