@@ -1,4 +1,3 @@
-import type { Seen, SourceKey } from '../sources.ts';
 import type { Cited } from './cited.ts';
 
 /**
@@ -11,9 +10,9 @@ export const AVERAGE_COV = {
   compressionAlong: 0.18,
   shear: 0.14,
   source: 'WOOD_HANDBOOK_2010',
-  table: 'Table 5-6',
+  where: 'Table 5-6',
   seen: 'public copy',
-} as const satisfies Record<string, unknown> & { source: SourceKey; seen: Seen };
+} as const satisfies Cited & Record<string, unknown>;
 
 interface Scatter {
   readonly meanPsi: number;

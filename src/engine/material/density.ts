@@ -66,7 +66,7 @@ const gravityStep = (species: ClearWoodSpecies): Step =>
     `specific gravity on green volume, ${species.name}`,
     species.green.specificGravity,
     '1',
-    cited(species.source, species.table, species.seen),
+    cited(species.source, species.where, species.seen),
   );
 
 function heavyWeight(species: ClearWoodSpecies, moisture: Step, note?: Note): Pcf {

@@ -66,14 +66,14 @@ function scatterSteps(
     ];
   }
   return [
-    givenStep('X_mean', meanWords, mean, 'psi', cited(species.source, species.table, species.seen)),
+    givenStep('X_mean', meanWords, mean, 'psi', cited(species.source, species.where, species.seen)),
     {
       symbol: 's',
       words: 'standard deviation from the average scatter of 50 species',
       formula: `${AVERAGE_COV[property]} × X_mean`,
       put: [put('X_mean', mean, 'psi', 'mean')],
       result: quantity(sd, 'psi'),
-      clause: cited(AVERAGE_COV.source, AVERAGE_COV.table, AVERAGE_COV.seen),
+      clause: cited(AVERAGE_COV.source, AVERAGE_COV.where, AVERAGE_COV.seen),
     },
   ];
 }
@@ -118,7 +118,7 @@ export function crushingStressOf(species: ClearWoodSpecies, note?: Note): Psi {
         'psi',
         lower
           ? cited(LOWER_MEANS_ACROSS.source, LOWER_MEANS_ACROSS.where, LOWER_MEANS_ACROSS.seen)
-          : cited(species.source, species.table, species.seen),
+          : cited(species.source, species.where, species.seen),
       ),
     );
     note({
@@ -143,7 +143,7 @@ export function meanStiffness(species: ClearWoodSpecies, note?: Note): Psi {
       `mean stiffness of clear green wood, ${species.name}`,
       mean,
       'psi',
-      survey ? cited(survey.source, survey.where, survey.seen) : cited(species.source, species.table, species.seen),
+      survey ? cited(survey.source, survey.where, survey.seen) : cited(species.source, species.where, species.seen),
     ),
   );
   return psi(mean);

@@ -1,11 +1,13 @@
 import { DRYING_AND_DECAY, type DecayClass } from '../../data/wood/drying-and-decay.ts';
-import { CLEAR_WOOD, type ClearWoodSpecies } from '../../data/wood/species.ts';
+import { DRY_WOOD, type DryWood } from '../../data/wood/dry-wood.ts';
 import { diameterLostInDrying } from '../../engine/material/shrinkage.ts';
 import { findSpecies } from '../../engine/material/species.ts';
 import type { Log } from '../../engine/project/model.ts';
+import { quantity } from '../../engine/units.ts';
 import { YoursChoice, type Choice } from '../fields/choice.tsx';
 import { useWorkbench } from '../state/use-workbench.ts';
 import { showLength } from '../units/show-length.ts';
+import { showQuantity } from '../units/show-quantity.ts';
 
 /** Where a woodsman looks for a species, by its genus. */
 const FAMILIES: Readonly<Record<string, string>> = {
@@ -16,14 +18,14 @@ const FAMILIES: Readonly<Record<string, string>> = {
   Tsuga: 'firs and hemlocks',
   Picea: 'spruces',
 };
-const REST = { softwood: 'cedars, redwoods, cypress', hardwood: 'hardwoods' } as const;
+const CEDARS = 'cedars, redwoods, cypress';
 
-const familyOf = ({ scientificName, kind }: ClearWoodSpecies): string =>
-  FAMILIES[scientificName.split(' ')[0] ?? ''] ?? REST[kind];
+const familyOf = ({ name, scientificName }: DryWood): string =>
+  FAMILIES[scientificName.split(' ')[0] ?? ''] ?? (findSpecies(name)?.kind === 'hardwood' ? 'hardwoods' : CEDARS);
 
 const inWords = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1);
 
-const LISTED: readonly Choice[] = CLEAR_WOOD.map((species) => ({
+const LISTED: readonly Choice[] = DRY_WOOD.map((species) => ({
   value: species.name,
   words: inWords(species.name),
   group: familyOf(species),
@@ -51,19 +53,23 @@ const DECAY: Readonly<Record<DecayClass, string>> = {
 /** Moisture that a log under an open roof comes to in a few years. */
 const UNDER_ROOF_PCT = 15;
 
-/** What the species does once it is built in: decay, and what it loses while it dries. */
+/** What the species does once it is built in: decay, and what drying takes and gives. */
 export function SpeciesAside({ log }: { readonly log: Log }) {
-  const name = useSpeciesName(log.woodId);
+  const species = findSpecies(useSpeciesName(log.woodId));
   const system = useWorkbench((state) => state.system);
-  const known = DRYING_AND_DECAY.find(({ species }) => species === findSpecies(name)?.name);
-  if (!known) return null;
+  const dry = DRY_WOOD.find(({ name }) => name === species?.name);
+  if (!species || !dry) return null;
+  const known = DRYING_AND_DECAY.find((row) => row.species === species.name);
   const buttIn = log.stations[0]?.diameterIn ?? 0;
-  const lost = known.shrinkage && buttIn > 0 ? diameterLostInDrying(known.shrinkage, buttIn, UNDER_ROOF_PCT) : null;
+  const lost = known?.shrinkage && buttIn > 0 ? diameterLostInDrying(known.shrinkage, buttIn, UNDER_ROOF_PCT) : null;
+  const stress = (psi: number): string => showQuantity(quantity(psi, 'psi'), system);
   return (
     <p className="aside">
-      {DECAY[known.decay.heartwood]}; the sapwood of no species does.
+      <i>{dry.scientificName}</i>. {known && `${DECAY[known.decay.heartwood]}; the sapwood of no species does. `}
       {lost !== null &&
-        ` Drying to ${UNDER_ROOF_PCT} % takes about ${showLength(lost, system, { nearest: 16, feetFrom: 'never' })} off the diameter of the butt; its strength is reckoned from the green size.`}
+        `Drying to ${UNDER_ROOF_PCT} % takes about ${showLength(lost, system, { nearest: 16, feetFrom: 'never' })} off the diameter of the butt. `}
+      Its clear wood breaks in bending at {stress(species.green.bendingPsi)} green and {stress(dry.bendingPsi)} at 12 %
+      moisture: every value derived here is of green wood and green size.
     </p>
   );
 }
