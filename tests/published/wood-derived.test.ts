@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { DIVISORS } from '../../src/data/wood/strength-ratios.ts';
 import { derivedValues, stabilityStiffness } from '../../src/engine/material/derived-values.ts';
 import { crushingStress, exclusionLimit } from '../../src/engine/material/green-strength.ts';
 import { logValues } from '../../src/engine/material/log-values.ts';
@@ -9,6 +10,7 @@ import { aLog, aSeen, aWood, valuesIn } from '../engine/material/samples.ts';
 import derived from './wood-derived-values.json' with { type: 'json' };
 import pairs from './wood-emin-pairs.json' with { type: 'json' };
 import poles from './wood-pole-values.json' with { type: 'json' };
+import yardsticks from './wood-outside-yardsticks.json' with { type: 'json' };
 import practice from './wood-roof-log-practice.json' with { type: 'json' };
 
 const listed = (name: string) => {
@@ -88,4 +90,16 @@ describe('values from clear wood', () => {
       expect(fb(aSeen({ worstKnotIn: 0.5, grainSlope1In: 20 }))).toBeGreaterThan(stress);
     },
   );
+
+  it.each(yardsticks.memo)('$row: between a log that nobody looked at and the best one that is looked at', (row) => {
+    const fb = (seen: ReturnType<typeof aSeen> | null) =>
+      valuesIn(logValues(aLog({ seen }), aWood(row.in.species))).FbPsi;
+    expect(fb(null)).toBeLessThan(row.out.bendingPsi);
+    expect(fb(aSeen({ worstKnotIn: 0.5, grainSlope1In: 20 }))).toBeGreaterThan(row.out.bendingPsi);
+  });
+
+  it.each(yardsticks.divisor)('$row: duration and safety in one divisor', ({ in: given, out }) => {
+    const ours = given.limitPsi / DIVISORS.softwood.bending;
+    expect(Math.abs(ours / out.bendingPsi - 1)).toBeLessThanOrEqual(yardsticks.tolerance.rel);
+  });
 });

@@ -42,6 +42,7 @@ export const WOOD_MESSAGES = {
     'Knots were not measured on this log: the lowest stated strength is used. Measure every knot in the worst foot.',
   logGrainNotRead:
     'The slope of grain was not read on this log: the lowest stated strength is used. Read it along a drying check.',
+  logLookUnsigned: 'Who looked at this log, and on which day, is not written down. The building department will ask.',
   logHeldByNotLookedAt:
     'Nobody has looked at this log: the lowest stated strength is used. Measure its knots and read its grain.',
   logHeldByKnotsNotMeasured: 'Held back because its knots were not measured.',

@@ -61,9 +61,13 @@ function valuesFromClearWood(log: Log, wood: Wood): MaterialAnswer {
     message('woodCompressionCaution'),
     ...(areKnotsMeasured(log) ? [] : [message('logKnotsNotMeasured')]),
     ...(isGrainRead(log) ? [] : [message('logGrainNotRead')]),
+    ...(isUnsigned(log) ? [message('logLookUnsigned')] : []),
   ];
   return {
     ok: true,
     values: derivedValues('derived', species, ratio.ratios, (note) => logSizeFactor(largest, note), cautions),
   };
 }
+
+/** Somebody looked, but who and when is not written down. */
+const isUnsigned = ({ seen }: Log): boolean => seen !== null && (seen.by.trim() === '' || seen.date === null);

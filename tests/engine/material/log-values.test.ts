@@ -69,7 +69,12 @@ describe('derived values of a log', () => {
   it('says what to beware of', () => {
     const codes = (seen: Parameters<typeof aLog>[0]) =>
       valuesIn(logValues(aLog(seen), aWood())).cautions.map(({ code }) => code);
-    expect(codes({})).toEqual(['woodCompressionCaution']);
+    expect(codes({ seen: aSeen({ date: '2026-05-02' }) })).toEqual(['woodCompressionCaution']);
+    expect(codes({ seen: aSeen({ date: null }) })).toEqual(['woodCompressionCaution', 'logLookUnsigned']);
+    expect(codes({ seen: aSeen({ by: '', date: '2026-05-02' }) })).toEqual([
+      'woodCompressionCaution',
+      'logLookUnsigned',
+    ]);
     expect(codes({ seen: null })).toEqual(['woodCompressionCaution', 'logKnotsNotMeasured', 'logGrainNotRead']);
   });
 
