@@ -1,10 +1,12 @@
 import { assemble } from './assemble.ts';
 import { givensOf, type Prepared } from './givens.ts';
 import { guarded } from './guarded.ts';
+import { olderWindSpeed, type OlderSpeedAnswer } from './loads/site/older-wind-speed.ts';
+import { topographicFactor, type Hill } from './loads/site/topography.ts';
 import { message, type Fault, type Message } from './message.ts';
 import { pressureSteps } from './load-report.ts';
 import type { DesignValues } from './material/values.ts';
-import type { Step } from './note.ts';
+import { stepsOf, type Step } from './note.ts';
 import type { Project } from './project/model.ts';
 
 export type ExplainAnswer =
@@ -37,6 +39,20 @@ export const explainValues = (project: Project, logId: string): DesignValues['st
     const answer = materials.ofLog(logId);
     return answer?.ok ? answer.values.steps : null;
   });
+
+/** The topographic factor of a hill with its steps; null while a length of it is missing or makes no hill. */
+export function explainHill(hill: Hill): { readonly value: number; readonly steps: readonly Step[] } | null {
+  const answer = guarded(() => ({ ok: true as const, told: stepsOf((note) => topographicFactor(hill, note)) }));
+  return answer.ok ? answer.told : null;
+}
+
+/** An older code's wind speed in today's terms with its steps; null while it is no speed. */
+export function explainOlderSpeed(
+  fastestMileMph: number,
+): { readonly value: OlderSpeedAnswer; readonly steps: readonly Step[] } | null {
+  const answer = guarded(() => ({ ok: true as const, told: stepsOf((note) => olderWindSpeed(fastestMileMph, note)) }));
+  return answer.ok ? answer.told : null;
+}
 
 function fromGivens<A>(project: Project, ask: (givens: Prepared) => A): A | null {
   const answer = guarded(() => {

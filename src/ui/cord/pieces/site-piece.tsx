@@ -12,6 +12,7 @@ import { StepList } from '../steps.tsx';
 import { Earthquake } from './earthquake-piece.tsx';
 import { OwnLoads } from './own-loads-piece.tsx';
 import { Surroundings } from './surroundings-piece.tsx';
+import { HillHelper, OlderSpeedHelper } from './wind-helpers.tsx';
 
 const choicesOf = (words: Readonly<Record<string, string>>): readonly Choice[] =>
   Object.entries(words).map(([value, said]) => ({ value, words: said }));
@@ -43,6 +44,8 @@ export function SitePiece({ evaluation, names }: SitePieceProps) {
         <GivenLine path="site.soil.bearingPsf" words="Soil bears" />
         <GivenLine path="site.soil.lateralPsfPerFt" words="Soil holds sideways" />
       </ul>
+      <HillHelper shelter={shelter} />
+      <OlderSpeedHelper />
       <Surroundings names={names} />
       <Earthquake />
       <OwnLoads shelter={shelter} names={names} />

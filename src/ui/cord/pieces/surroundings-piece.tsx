@@ -9,7 +9,7 @@ import { BuildingBeside } from './building-beside.tsx';
 
 type Side = Project['surroundings']['closed'][number]['side'];
 
-export const SIDE_WORDS: Readonly<Record<Side, string>> = {
+const SIDE_WORDS: Readonly<Record<Side, string>> = {
   yPlus: 'the front',
   yMinus: 'the back',
   xMinus: 'the left end',
