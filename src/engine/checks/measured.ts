@@ -1,6 +1,25 @@
+import type { RuleId } from '../../data/rules.ts';
 import type { CheckRow } from '../evaluation.ts';
 
-type Thinning = Pick<CheckRow, 'status' | 'ratio' | 'thins' | 'spareIn'>;
+type Thinning = Pick<CheckRow, 'ruleId' | 'status' | 'ratio' | 'thins' | 'spareIn'>;
+
+/** What thinner wood makes worse too, but by no plain power of its diameter: contacts, net sections, push with bending. */
+const OF_THE_WOOD: ReadonlySet<RuleId> = new Set<RuleId>([
+  'beam.endNotch',
+  'beam.cuts',
+  'beam.seat',
+  'rafter.seat',
+  'brace.pull',
+  'brace.slender',
+  'brace.bearing',
+  'brace.shoulder',
+  'brace.shoulderShear',
+  'post.slender',
+  'post.endGrain',
+  'post.bending',
+  'post.tension',
+  'post.housing',
+]);
 
 /** How well a log was measured, seen by the checks that hang on its diameter; each figure with the row that gives it. */
 export interface Measured<Row> {
@@ -10,7 +29,7 @@ export interface Measured<Row> {
   readonly atWorst: { readonly row: Row; readonly ratio: number };
   /** diameter that may be lost before the first of them reaches 1; below zero where one is past it already [in] */
   readonly mayLose: { readonly row: Row; readonly inches: number };
-  /** the worst judged row that does not hang on a diameter by a plain power, so that none of the figures speaks for it */
+  /** the worst judged row that hangs on the wood by no plain power of its diameter: none of the figures speaks for it */
   readonly leftOut: Row | null;
 }
 
@@ -42,7 +61,7 @@ export function measuredBy<Row extends Thinning>(rows: readonly Row[], errorIn: 
   const asTyped = thinning.reduce((a, b) => (b.ratio > a.ratio ? b : a));
   const atWorst = thinning.reduce((a, b) => (b.worst > a.worst ? b : a));
   const mayLose = thinning.reduce((a, b) => (b.inches < a.inches ? b : a));
-  const others = judged.filter(({ thins, ratio }) => thins === null && ratio !== null);
+  const others = judged.filter((row) => row.thins === null && row.ratio !== null && OF_THE_WOOD.has(row.ruleId));
   return {
     asTyped: { row: asTyped.row, ratio: asTyped.ratio },
     atWorst: { row: atWorst.row, ratio: atWorst.worst },

@@ -55,7 +55,7 @@ function whatItMakes(
   const beside =
     leftOut?.ratio === undefined || leftOut.ratio === null
       ? ''
-      : ` What does not grow by a plain power of the diameter is not in these figures; the worst of it is at ${showRatio(leftOut.ratio)} (${nameOf(leftOut)}).`;
+      : ` Contacts, cuts and push with bending are not in these figures; the worst of them is at ${showRatio(leftOut.ratio)} (${nameOf(leftOut)}).`;
   return `${error} ${loss}${beside}`;
 }
 

@@ -20,7 +20,7 @@ export function PoleInspection({ basis, path, of }: PoleInspectionProps) {
   };
   return (
     <fieldset className="inspection">
-      <legend>Every log of this wood is</legend>
+      <legend>Seen on every log of this wood</legend>
       {POLE_INSPECTION.map(({ id, words, seen }) => (
         <label key={id}>
           <input

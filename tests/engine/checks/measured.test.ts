@@ -4,8 +4,20 @@ import { measuredBy, ratioIfThinner } from '../../../src/engine/checks/measured.
 import { exampleText, soundProject } from '../../support/files.ts';
 import { evaluated } from '../whole/whole.ts';
 
-const bending = { status: 'pass', ratio: 0.6, thins: { diameterIn: 10, power: 3 }, spareIn: 1.566 } as const;
-const shear = { status: 'pass', ratio: 0.5, thins: { diameterIn: 8, power: 2 }, spareIn: 2.343 } as const;
+const bending = {
+  ruleId: 'beam.bending',
+  status: 'pass',
+  ratio: 0.6,
+  thins: { diameterIn: 10, power: 3 },
+  spareIn: 1.566,
+} as const;
+const shear = {
+  ruleId: 'beam.shear',
+  status: 'pass',
+  ratio: 0.5,
+  thins: { diameterIn: 8, power: 2 },
+  spareIn: 2.343,
+} as const;
 
 /** Section modulus of what is left of a circle with a flat, by thin strips: our own sum, not the engine's formula. */
 function stripModulus(diameterIn: number, flatIn: number): number {
@@ -32,7 +44,13 @@ describe('how well a log was measured', () => {
   });
 
   it('names the row that is worst as typed, at the worst end, and the one that stops a loss of wood first', () => {
-    const steep = { status: 'pass', ratio: 0.58, thins: { diameterIn: 5, power: 4 }, spareIn: 0.637 } as const;
+    const steep = {
+      ruleId: 'beam.sag',
+      status: 'pass',
+      ratio: 0.58,
+      thins: { diameterIn: 5, power: 4 },
+      spareIn: 0.637,
+    } as const;
     const measured = measuredBy([bending, shear, steep], 0.5)!;
     expect(measured.asTyped).toEqual({ row: bending, ratio: 0.6 });
     expect(measured.atWorst.row).toBe(steep);
@@ -40,12 +58,14 @@ describe('how well a log was measured', () => {
     expect(measured.mayLose).toEqual({ row: steep, inches: 0.637 });
   });
 
-  it('the worst row that does not hang on a diameter is told beside them', () => {
-    const seat = { status: 'pass', ratio: 0.9, thins: null, spareIn: null } as const;
-    const tie = { status: 'notGiven', ratio: null, thins: null, spareIn: null } as const;
-    const cut = { status: 'pass', ratio: 0.3, thins: null, spareIn: null } as const;
+  it('the worst row that hangs on the wood by no plain power is told beside them', () => {
+    const seat = { ruleId: 'beam.seat', status: 'pass', ratio: 0.9, thins: null, spareIn: null } as const;
+    const tie = { ruleId: 'beam.tie', status: 'notGiven', ratio: null, thins: null, spareIn: null } as const;
+    const cut = { ruleId: 'beam.cuts', status: 'pass', ratio: 0.3, thins: null, spareIn: null } as const;
     expect(measuredBy([bending, cut, seat, tie], 0.25)?.leftOut).toBe(seat);
-    expect(measuredBy([bending, tie], 0.25)?.leftOut).toBe(null);
+    // a rated joint does not hang on the wood of the beam, however much is asked of it
+    const asked = { ...tie, status: 'pass', ratio: 0.95 } as const;
+    expect(measuredBy([bending, tie, asked], 0.25)?.leftOut).toBe(null);
     expect(measuredBy([seat, tie], 0.25)).toBe(null);
   });
 
