@@ -133,21 +133,23 @@ interface ChoiceProps<T extends string> {
 function Choice<T extends string>({ label, value, choices, onChoose }: ChoiceProps<T>) {
   const id = useId();
   return (
-    <select
-      id={id}
-      className="yours"
-      aria-label={label}
-      value={value}
-      onChange={({ currentTarget }) => {
-        const chosen = choices.find(([each]) => each === currentTarget.value);
-        if (chosen) onChoose(chosen[0]);
-      }}
-    >
-      {choices.map(([each, words]) => (
-        <option key={each} value={each}>
-          {words}
-        </option>
-      ))}
-    </select>
+    <span className="yours-field">
+      <select
+        id={id}
+        className="yours"
+        aria-label={label}
+        value={value}
+        onChange={({ currentTarget }) => {
+          const chosen = choices.find(([each]) => each === currentTarget.value);
+          if (chosen) onChoose(chosen[0]);
+        }}
+      >
+        {choices.map(([each, words]) => (
+          <option key={each} value={each}>
+            {words}
+          </option>
+        ))}
+      </select>
+    </span>
   );
 }
