@@ -5,6 +5,7 @@ import { CommandButton } from '../fields/command-choice.tsx';
 import { Yours } from '../fields/yours.tsx';
 import { newId, useOpenProject } from '../state/use-workbench.ts';
 import { logUnder, membersFromLog, traitPath } from './own.ts';
+import { HowToMeasure } from './how-to-measure.tsx';
 import { MeasuredSentence } from './measured-sentence.tsx';
 import { withLogOfItsOwn } from './own-edits.ts';
 import { SeenSentence } from './seen-sentence.tsx';
@@ -64,6 +65,7 @@ export function LogSentences({ memberId, of }: LogProps) {
       <SharedLog log={log} memberId={memberId} />
       <MeasuredSentence log={log} memberId={memberId} of={of} />
       <SeenSentence log={log} of={of} />
+      <HowToMeasure />
       <WoodSentence log={log} of={of} />
       <SpeciesAside log={log} />
     </>

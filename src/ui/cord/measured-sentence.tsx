@@ -46,7 +46,7 @@ function whatItMakes(
   { asTyped, atWorst, mayLose, leftOut }: NonNullable<ReturnType<typeof measuredBy<CheckRow>>>,
   system: UnitSystem,
 ): string {
-  const error = `If all of it is missing, the worst ratio goes from ${showRatio(asTyped.ratio)} to ${showRatio(atWorst.ratio)} (${nameOf(atWorst.row)}), forces held.`;
+  const error = `With all of that missing the worst ratio goes from ${showRatio(asTyped.ratio)} to ${showRatio(atWorst.ratio)} (${nameOf(atWorst.row)}), forces held.`;
   const eighths = Math.floor(mayLose.inches * 8) / 8;
   const loss =
     eighths > 0

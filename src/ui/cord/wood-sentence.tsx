@@ -28,6 +28,15 @@ const PUBLISHED = [
   { value: 'dry', words: 'dry' },
 ];
 
+const HELD = [
+  { value: [], words: 'not yet in them' },
+  { value: ['CM'], words: 'in them already' },
+];
+const GRADED_AS = [
+  { value: false, words: 'graded as beams, rafters or timbers' },
+  { value: true, words: 'graded as poles or piles' },
+];
+
 /** Where the strength of a log comes from, and its values; each opens into its steps. */
 export function WoodSentence({ log, of }: { readonly log: Log; readonly of: string }) {
   const wood = useWorkbench(({ project }) => project?.woods.find(({ id }) => id === log.woodId));
@@ -57,7 +66,7 @@ export function WoodSentence({ log, of }: { readonly log: Log; readonly of: stri
         . {report?.reason && <span className="marked">{say(report.reason)}</span>}
       </p>
       {wood.basis.kind === 'poles' && <PoleInspection basis={wood.basis} path={path} of={of} />}
-      {wood.basis.kind === 'typed' && <TypedValues path={path} of={of} />}
+      {wood.basis.kind === 'typed' && <TypedValues isDry={wood.basis.published === 'dry'} path={path} of={of} />}
       {values && (
         <details>
           <summary>Design values of this wood</summary>
@@ -92,12 +101,26 @@ const typedLike = (values: ReportedValues): WoodBasis => ({
   EminPsi: values.EminPsi,
 });
 
-function TypedValues({ path, of }: { readonly path: string; readonly of: string }) {
+interface TypedProps {
+  /** published for dry wood: it matters whether wet service is in the values */
+  readonly isDry: boolean;
+  readonly path: string;
+  readonly of: string;
+}
+
+function TypedValues({ isDry, path, of }: TypedProps) {
   return (
     <p className="sentence">
       Given by <Yours path={`${path}.by`} label={`${of}: who gave the values`} kind="text" /> on{' '}
       <Yours path={`${path}.date`} label={`${of}: day of the values`} kind="text" />, for wood that is{' '}
-      <YoursChoice path={`${path}.published`} label={`${of}: wet or dry values`} choices={PUBLISHED} />:{' '}
+      <YoursChoice path={`${path}.published`} label={`${of}: wet or dry values`} choices={PUBLISHED} />,{' '}
+      {isDry && (
+        <>
+          wet service{' '}
+          <YoursChoice path={`${path}.factorsHeld`} label={`${of}: wet service in the values`} choices={HELD} />,{' '}
+        </>
+      )}
+      <YoursChoice path={`${path}.asPoles`} label={`${of}: how the logs are graded`} choices={GRADED_AS} />:{' '}
       {VALUES.map(({ symbol, of: field, words }, i) => (
         <span key={symbol}>
           {i > 0 && ', '}

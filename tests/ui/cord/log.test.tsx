@@ -78,4 +78,27 @@ describe('the log of an open link', () => {
     await user.selectOptions(choice('beam A: species'), 'black locust');
     expect(screen.getByText(/resists decay exceptionally well.*Drying to 15 % takes about/)).toBeTruthy();
   });
+
+  it('takes from a stamp whether wet service is in its values, and whether it grades poles', async () => {
+    const user = await openedBeam();
+    await user.selectOptions(
+      choice('beam A: where the strength of its wood comes from'),
+      'typed from a stamp or a letter',
+    );
+    await user.selectOptions(choice('beam A: wet or dry values'), 'dry');
+    const along = (): number =>
+      present().evaluation!.logs.find(({ values }) => values?.basis === 'typed')!.values!.FcPsi;
+    const dryValue = along();
+    await user.selectOptions(choice('beam A: wet service in the values'), 'in them already');
+    // wet timbers keep 0.91 along the grain (Merritt, Table 10.6)
+    expect(dryValue / along()).toBeCloseTo(0.91, 9);
+    await user.selectOptions(choice('beam A: how the logs are graded'), 'graded as poles or piles');
+    expect(present().evaluation!.logs.find(({ values }) => values?.basis === 'typed')?.values?.cForColumns).toBe(0.85);
+  });
+
+  it('shows how knots, grain and checks are measured', async () => {
+    await openedBeam();
+    expect(screen.getByText('How to measure knots, grain and checks')).toBeTruthy();
+    expect(document.querySelectorAll('.how-to-measure figure')).toHaveLength(3);
+  });
 });
