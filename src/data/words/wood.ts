@@ -2,6 +2,8 @@
 export const WOOD_MESSAGES = {
   woodSpeciesUnknown:
     'No clear-wood values are listed for "{species}". Choose a species from the list, or type design values and say who gave them.',
+  woodTypedByNobody:
+    'These values are typed, but nobody is named who gave them. Write down whose stamp or letter they are from, or choose values derived from clear wood.',
   woodPolesNotTicked:
     'Published pole values hold only for logs inspected item by item. Not ticked yet ({count}): {items}. Tick what you have seen, or choose values derived from clear wood.',
   woodPolesNotSigned:

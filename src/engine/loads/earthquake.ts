@@ -3,6 +3,7 @@ import { notGiven, outside, type Verdict } from '../check.ts';
 import type { Shelter } from '../geometry/shelter.ts';
 import { message, type Message } from '../message.ts';
 import { put, type Note } from '../note.ts';
+import { isNamed } from '../project/is-named.ts';
 import type { Project } from '../project/model.ts';
 import { feetFromInches } from '../units.ts';
 import {
@@ -25,11 +26,6 @@ export interface Earthquake {
   readonly movingSnowPsf: number;
 }
 
-/** Letters that a name has at least. */
-const NAME_LETTERS = 2;
-
-const isAnsweredFor = (givenBy: string): boolean => givenBy.trim().length >= NAME_LETTERS;
-
 /**
  * The earthquake that the site asks for: none where nothing is typed in, nor in category A, which asks for no more than
  * the one per cent push. A response modification above that of timber posts counts only with the name of who set it.
@@ -47,7 +43,7 @@ export function earthquakeOf(
   const s1 = seismic.s1 ?? greatestS1(seismic.sd1, note);
   const category = seismicCategory({ ...seismic, s1 }, note);
   if (category === 'A') return null;
-  const r = seismic.r > TIMBER_FRAME.R && !isAnsweredFor(seismic.rGivenBy) ? TIMBER_FRAME.R : seismic.r;
+  const r = seismic.r > TIMBER_FRAME.R && !isNamed(seismic.rGivenBy) ? TIMBER_FRAME.R : seismic.r;
   const importance = seismicImportance(riskCategory.value, note);
   const periodS = approximatePeriod(heightFt, note);
   const { sds, sd1 } = seismic;
@@ -105,7 +101,7 @@ export function earthquakeDoubts({ seismic }: Project['site'], heightFt: number)
     doubt('s1', notGiven(message('seismicS1NotGiven', { s1: bound, limit: CATEGORY_E_S1 })));
   else if (seismicCategory({ ...seismic, s1: seismic.s1 ?? bound }) === 'E')
     doubt('category', outside(message('seismicCategoryE', { limit: CATEGORY_E_S1 })));
-  if (seismic.r > TIMBER_FRAME.R && !isAnsweredFor(seismic.rGivenBy))
+  if (seismic.r > TIMBER_FRAME.R && !isNamed(seismic.rGivenBy))
     doubt('r', notGiven(message('seismicRNotNamed', { r: seismic.r, used: TIMBER_FRAME.R })));
   if (heightFt > TIMBER_FRAME.tallestFt)
     doubt('height', outside(message('seismicTooTall', { heightFt, limitFt: TIMBER_FRAME.tallestFt })));

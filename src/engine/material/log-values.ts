@@ -1,4 +1,5 @@
 import { message, type Message } from '../message.ts';
+import { isNamed } from '../project/is-named.ts';
 import type { Log, Wood } from '../project/model.ts';
 import { inches } from '../units.ts';
 import { derivedValues } from './derived-values.ts';
@@ -27,7 +28,9 @@ export function logValues(log: Log, wood: Wood): MaterialAnswer {
 function valuesByBasis(log: Log, wood: Wood): MaterialAnswer {
   switch (wood.basis.kind) {
     case 'typed':
-      return { ok: true, values: typedValues(wood, wood.basis) };
+      return isNamed(wood.basis.by)
+        ? { ok: true, values: typedValues(wood, wood.basis) }
+        : { ok: false, status: 'notGiven', reason: message('woodTypedByNobody') };
     case 'poles': {
       const species = findSpecies(wood.species);
       return species ? poleValues(log, species, wood.basis) : unlisted(wood);
@@ -70,4 +73,4 @@ function valuesFromClearWood(log: Log, wood: Wood): MaterialAnswer {
 }
 
 /** Somebody looked, but who and when is not written down. */
-const isUnsigned = ({ seen }: Log): boolean => seen !== null && (seen.by.trim() === '' || seen.date === null);
+const isUnsigned = ({ seen }: Log): boolean => seen !== null && (!isNamed(seen.by) || seen.date === null);

@@ -1,12 +1,10 @@
 import { POLE_ITEMS, POLE_KNOTS, POLE_RINGS_PER_IN, POLE_TWIST, type PoleItem } from '../../data/wood/pole-items.ts';
 import { message, type Message } from '../message.ts';
+import { isNamed } from '../project/is-named.ts';
 import type { Log, Seen, WoodBasis } from '../project/model.ts';
 import { diameterAtKnots } from './log-diameter.ts';
 
 type PoleBasis = Extract<WoodBasis, { kind: 'poles' }>;
-
-/** Who looked is a name, as for a building that takes a ledger. */
-const SHORTEST_NAME = 2;
 
 /** What the inspection has not answered yet; null when every item is ticked and signed. */
 export function whyNotInspected({ ticked, by, date }: PoleBasis): Message | null {
@@ -14,7 +12,7 @@ export function whyNotInspected({ ticked, by, date }: PoleBasis): Message | null
   if (open.length > 0) {
     return message('woodPolesNotTicked', { count: open.length, items: open.map(inWords).join(', ') });
   }
-  return by.trim().length < SHORTEST_NAME || date === null ? message('woodPolesNotSigned') : null;
+  return !isNamed(by) || date === null ? message('woodPolesNotSigned') : null;
 }
 
 /** `knotsInAFoot`: knots in a foot. */

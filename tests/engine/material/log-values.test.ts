@@ -122,6 +122,15 @@ describe('typed values', () => {
     expect(valuesIn(logValues(aLog(), aWood('Western larch', held))).FcPsi).toBe(900);
   });
 
+  it('nobody named, nothing given', () => {
+    for (const by of ['', ' ', 'x']) {
+      expect(refusalIn(logValues(aLog(), aWood('Western larch', typedBasis({ by }))))).toEqual([
+        'notGiven',
+        'woodTypedByNobody',
+      ]);
+    }
+  });
+
   it('poles and piles take 0.85 in the column formula', () => {
     expect(valuesIn(logValues(aLog(), aWood('Western larch', typedBasis({ asPoles: true })))).cForColumns).toBe(0.85);
   });

@@ -31,7 +31,7 @@ const withKnownWood = (project: Project): Project => ({
 const knownWood = (wood: Wood): Wood => ({
   ...wood,
   species: 'Western larch',
-  basis: wood.basis.kind === 'poles' ? { kind: 'derived' } : wood.basis,
+  basis: wood.basis.kind === 'typed' ? { ...wood.basis, by: 'a grader' } : { kind: 'derived' },
 });
 
 const soundLog = (log: Log): Log => ({

@@ -85,6 +85,8 @@ describe('the log of an open link', () => {
       choice('beam A: where the strength of its wood comes from'),
       'typed from a stamp or a letter',
     );
+    expect(screen.getAllByText(/nobody is named who gave them/).length).toBeGreaterThan(0);
+    await user.type(screen.getByRole('textbox', { name: 'beam A: who gave the values' }), 'A. Grader');
     await user.selectOptions(choice('beam A: wet or dry values'), 'dry');
     const along = (): number =>
       present().evaluation!.logs.find(({ values }) => values?.basis === 'typed')!.values!.FcPsi;

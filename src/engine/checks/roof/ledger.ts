@@ -2,6 +2,7 @@ import { clause } from '../../../data/sources.ts';
 import { notGiven, type Verdict } from '../../check.ts';
 import { message } from '../../message.ts';
 import { put, type Note } from '../../note.ts';
+import { isNamed } from '../../project/is-named.ts';
 import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
 import type { Capacity, LedgerLine } from '../../project/model.ts';
 import { quantity } from '../../units.ts';
@@ -19,11 +20,8 @@ export function ledgerChecks(context: RoofCheckContext, rafters: RafterChecks): 
   );
 }
 
-/** Two letters are the least that names somebody. */
-const A_NAME = /\p{L}.*\p{L}/u;
-
 function buildingSource({ project }: RoofCheckContext, line: LedgerLine): CheckSource {
-  const isSaid = A_NAME.test(project.surroundings.neighbour?.ableBy?.name ?? '');
+  const isSaid = isNamed(project.surroundings.neighbour?.ableBy?.name ?? '');
   const place = { kind: 'whole', name: '' } as const;
   return plainSource(
     isSaid ? [] : [plainRow('ledger.building', line.id, place, notGiven(message('buildingNotShown')))],
