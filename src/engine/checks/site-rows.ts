@@ -23,7 +23,9 @@ export function siteRows(
   return [
     ...givenRows(project, site),
     ...outsideRows(project, shelter, site, form),
-    ...site.uneven.notGiven.map((reason) => plainRow('site.driftAndSliding', 'site', at(reason.code), notGiven(reason))),
+    ...site.uneven.notGiven.map((reason) =>
+      plainRow('site.driftAndSliding', 'site', at(reason.code), notGiven(reason)),
+    ),
     ...earthquakeDoubts(project.site, highestFt(shelter)).map(({ name, verdict }) =>
       plainRow('site.seismic', 'site', at(name), verdict),
     ),

@@ -26,7 +26,7 @@ describe('zones of a roof', () => {
     expect([zoneAt(true, true), zoneAt(true, false), zoneAt(false, true), zoneAt(false, false)]).toEqual([3, 2, 2, 1]);
   });
 
-  // proof [sheet.uplift]: threshold - a strip that touches the limit of an edge zone lies inside, one that passes it does not
+  // By the layout assumed: a strip that touches the limit of an edge zone lies inside, one that passes it does not.
   it('what touches the limit of a zone lies beyond it, what reaches over it lies in it', () => {
     const { fromXIn, toXIn, runIn } = plane!;
     expect(reachesGableEnd(plane!, fromXIn + EDGE, toXIn - EDGE, EDGE)).toBe(false);
