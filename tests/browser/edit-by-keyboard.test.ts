@@ -11,10 +11,11 @@ import { openDemo } from './support/workbench.ts';
 afterAll(closeBrowser);
 
 /** The rows of a link whose ratio a change moves, and what they must read after it. */
-function moved(before: Project, after: Project, ruleStart: string): ReadonlyMap<string, string> {
+function moved(before: Project, after: Project, ruleStart: string, memberId?: string): ReadonlyMap<string, string> {
   const old = ratiosToShow(figuresOf(before));
   const rows = [...ratiosToShow(figuresOf(after))].filter(
-    ([key, ratio]) => key.startsWith(ruleStart) && old.get(key) !== ratio,
+    ([key, ratio]) =>
+      key.startsWith(ruleStart) && (memberId === undefined || key.split('/')[1] === memberId) && old.get(key) !== ratio,
   );
   return new Map(rows);
 }
@@ -32,6 +33,8 @@ interface Edit {
   /** the link whose rows are compared, and how its rules begin */
   readonly look: string;
   readonly rules: string;
+  /** whose rows they are, where the link shows one member of several */
+  readonly memberId?: string;
 }
 
 const EDITS: readonly Edit[] = [
@@ -44,6 +47,7 @@ const EDITS: readonly Edit[] = [
     stored: 10.5,
     look: 'beam A',
     rules: 'beam.',
+    memberId: 'beam-high',
   },
   {
     words: 'the ground snow',
@@ -77,11 +81,11 @@ function asTyped(path: string, stored: number): Project {
 }
 
 describe('a value typed where it stands', () => {
-  for (const { words, link, piece, label, text, path, stored, look, rules } of EDITS) {
+  for (const { words, link, piece, label, text, path, stored, look, rules, memberId } of EDITS) {
     it(`changes the ratios at once, before Enter: ${words}`, async () => {
       const { page, complaints, close } = await openDemo();
       const after = asTyped(path, stored);
-      const expected = moved(demo(), after, rules);
+      const expected = moved(demo(), after, rules, memberId);
       expect(expected.size).toBeGreaterThan(0);
 
       await openLink(page, link);

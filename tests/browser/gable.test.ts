@@ -1,6 +1,7 @@
 import { afterAll, describe, expect, it } from 'vitest';
 import { exampleText, soundProject } from '../support/files.ts';
 import { closeBrowser } from './support/browser.ts';
+import { eventually } from './support/eventually.ts';
 import { openExample } from './support/files.ts';
 import { DESK, figuresShown, openDemo, PHONE } from './support/workbench.ts';
 import { choosePaper, openSheetOf, pageCount, printed } from './sheet-page.ts';
@@ -50,7 +51,7 @@ describe('a gable', () => {
     await pace.getByRole('textbox', { name: /across to the next line of posts/ }).fill('7\' 6"');
     await pace.getByRole('button', { name: 'draw it' }).click();
     await figuresShown(page);
-    expect(await page.getByRole('textbox', { name: 'Name of the project' }).inputValue()).toBe('New gable');
+    await eventually(() => page.getByRole('textbox', { name: 'Name of the project' }).inputValue()).toBe('New gable');
     expect(complaints).toEqual([]);
     await close();
   });
