@@ -7,7 +7,7 @@ import type { Spread } from './spread.ts';
 
 /** What the workbench wants to keep to: demo in Node, key press to paint, first load. */
 const TARGETS = { demoMedianMs: 10, keyToPaintP95Ms: 50, firstLoadKiB: 200 };
-const EXAMPLES = ['firewood-shed', 'lean-to', 'gable', 'undersized-shed'];
+const EXAMPLES = ['firewood-shed', 'lean-to', 'snow-lean-to', 'gable', 'undersized-shed'];
 
 const evaluation = Object.fromEntries(
   EXAMPLES.map((name) => [name, evaluationTime(`public/examples/${name}.shelter.json`)]),

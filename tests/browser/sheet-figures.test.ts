@@ -7,7 +7,7 @@ import { closeBrowser } from './support/browser.ts';
 import { openWorkbench } from './support/workbench.ts';
 import { choosePaper, hasPdfText, openSheetOf, pageCount, pdfText, printed } from './sheet-page.ts';
 
-const EXAMPLES = ['firewood-shed', 'lean-to', 'gable', 'undersized-shed'];
+const EXAMPLES = ['firewood-shed', 'lean-to', 'snow-lean-to', 'gable', 'undersized-shed'];
 
 function example(name: string): Project {
   const parsed = parseProject(readFileSync(`public/examples/${name}.shelter.json`, 'utf8'));

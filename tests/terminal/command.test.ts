@@ -23,6 +23,7 @@ describe('the number that the command ends with', () => {
     ['firewood-shed', 3, 'something is not given'],
     ['lean-to', 3, 'something is outside the method'],
     ['gable', 3, 'something is not given'],
+    ['snow-lean-to', 3, 'something is not given'],
     ['cut-off', 2, 'the file is cut off'],
     ['not a project', 2, 'the file is no project'],
     ['unknown wood', 2, 'the file contradicts itself'],
