@@ -7,19 +7,19 @@ export interface PushedFrame {
   readonly push: (moves: Float64Array) => Float64Array;
 }
 
-/** One way to buckle: load factor over its reciprocal, and the movement of all unknowns. */
+/** One way to buckle; the movement of all unknowns has the elastic energy of one half. */
 export interface Pair {
   /** thrust's share of the stiffness, one over the load factor; above zero */
   readonly share: number;
   readonly moves: Float64Array;
 }
 
-/** A pair is found when what it leaves out of balance is less than this share of it; its value is then good to the square. */
-const FOUND = 1e-7;
+/** A pair is found when what it leaves out of balance is less than this share of it; its factor is then good to 1e-9. */
+const FOUND = 1e-5;
 /** Nothing is left to look for, or nothing pushes: rounding beside the greatest share. */
 const NOTHING = 1e-12;
 /** Looked at first after so many steps, then after every further so many. */
-const STEPS_BETWEEN_LOOKS = 4;
+const STEPS_BETWEEN_LOOKS = 3;
 /** Frames of this kind need about a dozen; what is not found by then is left out. */
 const MOST_STEPS = 120;
 
@@ -86,14 +86,12 @@ function solved(frame: PushedFrame, force: Float64Array): Float64Array {
   return moves;
 }
 
-/** Twice: the first time leaves rounding behind that would bring found movements back. */
+/** Makes a movement, and the force that goes with it, square to all before it. */
 function takeOut(basis: Float64Array[], forces: Float64Array[], moves: Float64Array, force: Float64Array): void {
-  for (let round = 0; round < 2; round++) {
-    for (let k = 0; k < basis.length; k++) {
-      const share = dot(basis[k]!, force);
-      add(moves, basis[k]!, -share);
-      add(force, forces[k]!, -share);
-    }
+  for (let k = 0; k < basis.length; k++) {
+    const share = dot(basis[k]!, force);
+    add(moves, basis[k]!, -share);
+    add(force, forces[k]!, -share);
   }
 }
 

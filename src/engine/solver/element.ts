@@ -10,11 +10,11 @@ import type { BarElement, BeamElement } from './model.ts';
 const SHORTEST_IN = 1 / 32;
 
 /**
- * An element made ready for any load. Along it runs x from start to end, y is a quarter turn counter-clockwise from x.
+ * An element as its ends feel it. Along it runs x from start to end, y is a quarter turn counter-clockwise from x.
  * Of its six end movements only three deform it: the stretch and the turns of its ends against the chord between them;
  * moments here are counter-clockwise on the element.
  */
-export interface ReadyElement {
+export interface ElasticElement {
   readonly isBeam: boolean;
   readonly lengthIn: number;
   readonly cos: number;
@@ -25,6 +25,10 @@ export interface ReadyElement {
   readonly startTurn: number;
   readonly crossTurn: number;
   readonly endTurn: number;
+}
+
+/** An element made ready for any load. */
+export interface ReadyElement extends ElasticElement {
   /** what the held ends feel from a load of 1 lb/in at the start (`a`) or at the end (`b`), straight to zero at the other */
   readonly held: {
     readonly startMoment: LoadEffect;
@@ -50,7 +54,7 @@ const NO_EFFECT: LoadEffect = { a: 0, b: 0 };
  * @param from  place of its start in the frame's plane [in]
  * @throws MisuseError  when it is shorter than {@link SHORTEST_IN}
  */
-export function lieOf(elementId: string, from: Place, to: Place): Pick<ReadyElement, 'lengthIn' | 'cos' | 'sin'> {
+export function lieOf(elementId: string, from: Place, to: Place): Pick<ElasticElement, 'lengthIn' | 'cos' | 'sin'> {
   const lengthIn = Math.hypot(to.u - from.u, to.w - from.w);
   if (!(lengthIn >= SHORTEST_IN) || !Number.isFinite(lengthIn))
     throw new MisuseError('element too short', elementId, `nodes at least ${SHORTEST_IN} in apart`);
@@ -61,45 +65,49 @@ export function lieOf(elementId: string, from: Place, to: Place): Pick<ReadyElem
  * @throws MisuseError  when the element is too short, or a stiffness that is not finite and above zero
  * @source MECHANICS flexibilities of the member lying on its two ends, turned round
  */
-export function readyElement(element: BeamElement | BarElement, from: Place, to: Place): ReadyElement {
+export function elasticElement(element: BeamElement | BarElement, from: Place, to: Place): ElasticElement {
   const lie = lieOf(element.id, from, to);
-  const stiffness = element.kind === 'bar' ? readyBar(element, lie.lengthIn) : readyBeam(element, lie.lengthIn);
-  return { ...lie, ...stiffness };
-}
-
-type Stiffness = Omit<ReadyElement, 'lengthIn' | 'cos' | 'sin'>;
-
-function readyBar(bar: BarElement, L: number): Stiffness {
-  const stretch = positive('axial stiffness of a bar', bar.EA) / L;
-  // the same EA all along: a load straight from 1 to 0 is carried two thirds by the start
-  const startPull = { a: L / 3, b: L / 6 };
-  const held = { startMoment: NO_EFFECT, endMoment: NO_EFFECT, startPull };
-  return { isBeam: false, stretch, startTurn: 0, crossTurn: 0, endTurn: 0, held };
-}
-
-function readyBeam(beam: BeamElement, L: number): Stiffness {
-  const { E, section } = beam;
+  const L = lie.lengthIn;
+  if (element.kind === 'bar') {
+    const stretch = positive('axial stiffness of a bar', element.EA) / L;
+    return { ...lie, isBeam: false, stretch, startTurn: 0, crossTurn: 0, endTurn: 0 };
+  }
+  const { E, section } = element;
   positive('modulus of elasticity', E);
   positive('section at the start', section.kind === 'round' ? section.fromDiameterIn : section.areaIn2);
   positive('section at the end', section.kind === 'round' ? section.toDiameterIn : section.inertiaIn4);
-  const give = flexibilityOf(beam);
+  const give = flexibilityOf(element);
   const determinant = L * (give.start * give.end - give.cross ** 2);
-  const startTurn = give.end / determinant;
-  const crossTurn = -give.cross / determinant;
-  const endTurn = give.start / determinant;
-
-  const { startA, endA, startB, endB, pullA, pullB } = bareEffects(beam, L);
   return {
+    ...lie,
     isBeam: true,
     stretch: 1 / (L * give.stretch),
-    startTurn,
-    crossTurn,
-    endTurn,
-    held: {
-      startMoment: { a: -startTurn * startA - crossTurn * endA, b: -startTurn * startB - crossTurn * endB },
-      endMoment: { a: -crossTurn * startA - endTurn * endA, b: -crossTurn * startB - endTurn * endB },
-      startPull: { a: pullA / give.stretch, b: pullB / give.stretch },
-    },
+    startTurn: give.end / determinant,
+    crossTurn: -give.cross / determinant,
+    endTurn: give.start / determinant,
+  };
+}
+
+/** @throws MisuseError  as {@link elasticElement} */
+export function readyElement(element: BeamElement | BarElement, from: Place, to: Place): ReadyElement {
+  const elastic = elasticElement(element, from, to);
+  return { ...elastic, held: element.kind === 'bar' ? heldBar(elastic) : heldBeam(element, elastic) };
+}
+
+/** The same EA all along: a load straight from 1 to 0 is carried two thirds by the start. */
+const heldBar = ({ lengthIn: L }: ElasticElement): ReadyElement['held'] => ({
+  startMoment: NO_EFFECT,
+  endMoment: NO_EFFECT,
+  startPull: { a: L / 3, b: L / 6 },
+});
+
+function heldBeam(beam: BeamElement, { lengthIn: L, ...elastic }: ElasticElement): ReadyElement['held'] {
+  const { startTurn, crossTurn, endTurn, stretch } = elastic;
+  const { startA, endA, startB, endB, pullA, pullB } = bareEffects(beam, L);
+  return {
+    startMoment: { a: -startTurn * startA - crossTurn * endA, b: -startTurn * startB - crossTurn * endB },
+    endMoment: { a: -crossTurn * startA - endTurn * endA, b: -crossTurn * startB - endTurn * endB },
+    startPull: { a: pullA * L * stretch, b: pullB * L * stretch },
   };
 }
 

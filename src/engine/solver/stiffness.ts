@@ -1,4 +1,4 @@
-import type { ReadyElement } from './element.ts';
+import type { ElasticElement } from './element.ts';
 import type { FrameModel } from './model.ts';
 import { Skyline } from './skyline.ts';
 import { PER_NODE, turnStiffness, type Unknowns } from './unknowns.ts';
@@ -10,7 +10,7 @@ export const PER_ELEMENT = 6;
  * Numbers of the equations that the end movements of every element stand for; -1 where held. A bar meets no turn, so its
  * turns are left out.
  */
-export function equationsOf(elements: readonly ReadyElement[], { ends, equation }: Unknowns): Int32Array {
+export function equationsOf(elements: readonly ElasticElement[], { ends, equation }: Unknowns): Int32Array {
   const list = new Int32Array(PER_ELEMENT * elements.length);
   elements.forEach((element, i) => {
     for (let k = 0; k < PER_ELEMENT; k++) {
@@ -23,7 +23,7 @@ export function equationsOf(elements: readonly ReadyElement[], { ends, equation 
 }
 
 /** How the six end movements make up the stretch and the two turns. */
-function deformations({ lengthIn, cos, sin }: ReadyElement): readonly [number[], number[], number[]] {
+function deformations({ lengthIn, cos, sin }: ElasticElement): readonly [number[], number[], number[]] {
   const c = cos / lengthIn;
   const s = sin / lengthIn;
   return [
@@ -37,7 +37,7 @@ function deformations({ lengthIn, cos, sin }: ReadyElement): readonly [number[],
 export function assembleStiffness(
   model: FrameModel,
   unknowns: Unknowns,
-  elements: readonly ReadyElement[],
+  elements: readonly ElasticElement[],
   equations: Int32Array,
 ): Skyline {
   const matrix = new Skyline(firstColumns(unknowns.count, equations));

@@ -62,7 +62,7 @@ export class Sketch {
   }
 
   modes(count: number, times = 1): readonly BucklingMode[] {
-    return readyBuckling(this.model).modes(
+    return readyBuckling(this.model)(new Set()).modes(
       this.#thrust.map((P) => times * P),
       count,
     );
