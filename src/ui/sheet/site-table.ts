@@ -31,6 +31,7 @@ export function siteTable(project: Project, evaluation: Evaluation, system: Unit
     ],
     rows: [
       given('Ground snow', [site.groundSnowPsf], psf),
+      ...(site.roofSnowPsf ? [given('Snow on the roof itself', [site.roofSnowPsf], psf)] : []),
       ...computed('balancedSnow', 'Roof snow to design for', 'computed, 7.3, 7.4'),
       given('Snow factors Ce, Ct', [site.snowExposureCe, site.snowThermalCt], String),
       given('County: roof snow; live', [site.leastRoofSnowPsf, site.roofLivePsf], orNone),
@@ -50,7 +51,7 @@ export function siteTable(project: Project, evaluation: Evaluation, system: Unit
 /** What stands under the table where a value is a guess. */
 export function siteNotes({ site }: Project): readonly string[] {
   const { soil, seismic: _seismic, ...others } = site;
-  const values = [...Object.values(others), soil.bearingPsf, soil.lateralPsfPerFt];
+  const values = [...Object.values(others).filter((v) => v !== undefined), soil.bearingPsf, soil.lateralPsfPerFt];
   return values.some((v) => v.value !== null && v.givenBy === 'guess') ? [SHEET_WORDS.guesses] : [];
 }
 

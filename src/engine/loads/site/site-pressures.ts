@@ -183,7 +183,7 @@ function snowFigures(site: Site, roof: RoofOnSite) {
         ? figure('psf', (note) => leastLowSlopeSnow({ groundSnowPsf: pg, is, slopeDeg }, note))
         : notYet('psf'),
     countyLeastSnow: { value: site.leastRoofSnowPsf.value, unit: 'psf' as const, steps: NO_STEPS },
-    balancedSnow: balancedSnow(slopedRoof, site.leastRoofSnowPsf.value),
+    balancedSnow: ofDepartment(balancedSnow(slopedRoof, site.leastRoofSnowPsf.value), site.roofSnowPsf),
     // From the lower eave to the ridge of a pitched roof is less than the whole depth: the longer length asks for more.
     rainOnSnow: figureOf('psf', pg, (given, note) =>
       rainOnSnowSurcharge({ groundSnowPsf: given, slopeDeg, eaveToRidgeFt: roof.planAcrossFt }, note),
@@ -214,6 +214,31 @@ function balancedSnow(sloped: Figure, countyPsf: number | null): Figure {
     return balanced;
   });
   return after([sloped], larger);
+}
+
+/**
+ * Roof snow given by the department itself stands instead of what was computed, more or less; given by anyone else it
+ * counts only where it is more (own rule).
+ */
+function ofDepartment(computed: Figure, typed: Site['roofSnowPsf']): Figure {
+  const given = typed?.value ?? null;
+  if (!typed || given === null) return computed;
+  const isOfDepartment = typed.givenBy === 'department';
+  if (!isOfDepartment && (computed.value === null || computed.value >= given)) return computed;
+  const figureGiven = figure('psf', (note) => {
+    note?.({
+      symbol: 'S',
+      words: isOfDepartment
+        ? 'Balanced snow to design for, as the department gives it for the roof itself'
+        : 'Balanced snow to design for: what was typed for the roof itself is more than what was computed',
+      formula: 'as given',
+      put: [put('S', given, 'psf', `given by: ${typed.givenBy}`)],
+      result: { value: given, unit: 'psf' },
+      clause: clause('OWN', 'a roof snow of the department governs'),
+    });
+    return given;
+  });
+  return after([computed], figureGiven);
 }
 
 /** Clear flow always: goods may be gone on the day. Obstructed too unless somebody has said that no more than half is blocked. */
@@ -252,7 +277,7 @@ function outsideOf(site: Site, code: Project['code'], roof: RoofOnSite): SitePre
 }
 
 function missingValues(site: Site, code: Project['code']): readonly Fault[] {
-  const asked: readonly [Given<unknown>, Message['code'], string][] = [
+  const asked: [Given<unknown>, Message['code'], string][] = [
     [code.loads, 'missingLoadEdition', 'code.loads'],
     [site.riskCategory, 'missingRiskCategory', 'site.riskCategory'],
     [site.groundSnowPsf, 'missingGroundSnow', 'site.groundSnowPsf'],
@@ -266,6 +291,7 @@ function missingValues(site: Site, code: Project['code']): readonly Fault[] {
     // The altitude alone is enough: the factor follows from it.
     [site.ke.value === null ? site.altitudeFt : site.ke, 'missingElevationFactor', 'site.ke'],
   ];
+  if (site.roofSnowPsf) asked.push([site.roofSnowPsf, 'missingRoofSnow', 'site.roofSnowPsf']);
   return asked.flatMap(([given, words, path]) => (given.value === null ? [{ ...message(words), path }] : []));
 }
 

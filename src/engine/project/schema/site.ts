@@ -20,6 +20,8 @@ export const site = z.strictObject({
   riskCategory: given(z.enum(['I', 'II', 'III'])),
   groundSnowPsf: given(psf),
   leastRoofSnowPsf: given(psf),
+  /** snow on the roof itself, where the county gives that instead of a rule; absent = it does not */
+  roofSnowPsf: given(psf).optional(),
   roofLivePsf: given(psf),
   snowExposureCe: given(z.number().min(0.7).max(1.2)),
   snowThermalCt: given(z.number().min(0.85).max(1.3)),

@@ -3,7 +3,9 @@ import { EXPOSURE_WORDS, FIGURE_WORDS, GIVER_WORDS, RISK_WORDS, SITE_VALUES } fr
 import type { Evaluation, LoadReport } from '../../../engine/evaluation.ts';
 import { explainPressures } from '../../../engine/explain.ts';
 import type { Step } from '../../../engine/note.ts';
+import { setAt } from '../../../engine/project/edits/set-at.ts';
 import { YoursChoice, type Choice } from '../../fields/choice.tsx';
+import { CommandButton } from '../../fields/command-choice.tsx';
 import { Yours } from '../../fields/yours.tsx';
 import { useOpenProject, useWorkbench } from '../../state/use-workbench.ts';
 import { showQuantity } from '../../units/show-quantity.ts';
@@ -24,6 +26,8 @@ const CHOSEN: Readonly<Record<string, readonly Choice[]>> = {
 const LOAD_EDITIONS = ['ASCE 7-16', 'ASCE 7-22'].map((value) => ({ value, words: value }));
 const WOOD_EDITIONS = ['NDS 2018', 'NDS 2024'].map((value) => ({ value, words: value }));
 
+const ROOF_SNOW = 'Snow on the roof itself, instead of a figure from ground snow';
+
 interface SitePieceProps {
   readonly evaluation: Evaluation;
   readonly names: Names;
@@ -32,6 +36,7 @@ interface SitePieceProps {
 /** What the place asks of a roof: every value with who gave it and when, then what follows from them. */
 export function SitePiece({ evaluation, names }: SitePieceProps) {
   const { loads, shelter } = evaluation;
+  const { site } = useOpenProject();
   return (
     <>
       <ul className="asked">
@@ -41,9 +46,23 @@ export function SitePiece({ evaluation, names }: SitePieceProps) {
         {SITE_VALUES.map(({ field, words }) => (
           <GivenLine key={field} path={`site.${field}`} words={words} choices={CHOSEN[field]} />
         ))}
+        {site.roofSnowPsf && <GivenLine path="site.roofSnowPsf" words={ROOF_SNOW} />}
         <GivenLine path="site.soil.bearingPsf" words="Soil bears" />
         <GivenLine path="site.soil.lateralPsfPerFt" words="Soil holds sideways" />
       </ul>
+      <p className="sentence">
+        {site.roofSnowPsf ? (
+          <CommandButton
+            words="no snow is given for the roof itself"
+            perform={(p) => setAt(p, 'site.roofSnowPsf', undefined)}
+          />
+        ) : (
+          <CommandButton
+            words="the department gives the snow on the roof itself"
+            perform={(p) => setAt(p, 'site.roofSnowPsf', { value: null, givenBy: 'department', date: null })}
+          />
+        )}
+      </p>
       <HillHelper shelter={shelter} />
       <OlderSpeedHelper />
       <Surroundings names={names} />

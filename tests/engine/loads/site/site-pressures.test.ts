@@ -54,6 +54,18 @@ describe('site pressures', () => {
     expect(value('snowDensity')).toBeCloseTo(20.5, 12);
   });
 
+  // Own rule: the department's own figure for the roof governs, anybody else's only where it is more; computed is 42 psf.
+  it('takes the snow on the roof itself from the department, more or less than computed', () => {
+    const by = (psf: number, givenBy: 'department' | 'map') =>
+      value('balancedSnow', { roofSnowPsf: { value: psf, givenBy, date: null } });
+    expect([by(30, 'department'), by(60, 'department'), by(30, 'map'), by(60, 'map')]).toEqual([30, 60, 42, 60]);
+  });
+
+  it('asks for it while it is said to be given', () => {
+    const { missing } = sitePressures({ ...site, roofSnowPsf: unasked }, code, roof);
+    expect(missing.map(({ path }) => path)).toEqual(['site.roofSnowPsf']);
+  });
+
   it('every step list ends with the figure itself, and can be read from top to bottom', () => {
     const { figures } = sitePressures(site, code, roof);
     const made = Object.values(figures).filter((figure) => figure.steps().length > 0);
