@@ -1,7 +1,7 @@
 /** What is said of the parts of the roof: sheet, purlins, rafters, ledger. */
 export const ROOF_MESSAGES = {
-  caseWindDown: 'Wind pressing on this part of the roof, {flow} flow',
-  caseWindUp: 'Wind lifting this part of the roof, {flow} flow',
+  caseWindDown: 'Wind pressing on the roof, zone by zone, {flow} flow',
+  caseWindUp: 'Wind lifting the roof, zone by zone, {flow} flow',
   rollsOver: 'Too slender between the places that hold it sideways: its slenderness ratio in bending passes 50.',
   seatStretched:
     'The seat cut is stretched in this combination: its net section counts with twice the bending stress (own rule).',

@@ -18,7 +18,7 @@ export function inertiaCase(
   const direction = toward === 1 ? 'plus' : 'minus';
   const { kind, forceLb, verticalShare } = push;
   const id = `${kind}-${direction}`;
-  const words = message(kind === 'notional' ? 'caseNotional' : 'caseSeismic', { direction });
+  const words = message(kind === 'notional' ? 'caseNotional' : 'caseSeismic', { way: toward === 1 ? 'right' : 'left' });
   return {
     loadCase: { id, kind, words, swaysAlong: true, ...(verticalShare === undefined ? {} : { verticalShare }) },
     lineCase: {

@@ -76,7 +76,7 @@ export interface OwnSet {
   readonly loads: readonly OwnLoad[];
 }
 
-const WAYS = { down: 'down', up: 'up', xPlus: 'toward plus x', xMinus: 'toward minus x' } as const;
+const WAYS = { down: 'down', up: 'up', xPlus: 'to the right', xMinus: 'to the left' } as const;
 
 /** Every way in which loads of one kind may act together, each at its most: none of them ever stands against another. */
 export function ownSets(loads: readonly OwnLoad[]): readonly OwnSet[] {

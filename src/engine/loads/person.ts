@@ -7,11 +7,16 @@ import { quantity, radiansFromDegrees } from '../units.ts';
 import type { LoadCase } from './cases.ts';
 import { rafterSegments, type RafterRun } from './rafter-run.ts';
 
-/** A person at work, alone on a roof without other live load or snow; nobody stays for a sag. */
-export const personCase = (id: string): LoadCase => ({
-  id: `person-${id}`,
+const ON_PURLIN = { span: 'between two rafters', overhang: 'beyond the outer rafter' } as const;
+
+/**
+ * A person at work, alone on a roof without other live load or snow; nobody stays for a sag.
+ * @param at  of a purlin its span or its overhang, of a rafter the number of the stretch, counted from the eave
+ */
+export const personCase = (at: keyof typeof ON_PURLIN | number): LoadCase => ({
+  id: `person-${at}`,
   kind: 'roofLive',
-  words: message('casePerson'),
+  words: message('casePerson', { place: typeof at === 'number' ? `on stretch ${at} from the eave` : ON_PURLIN[at] }),
   swaysAlong: false,
   isAskedForSag: false,
 });

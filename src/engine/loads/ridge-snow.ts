@@ -1,5 +1,6 @@
 import { UNBALANCED } from '../../data/loads/snow.ts';
 import type { RoofForm } from '../../data/loads/free-roof-main.ts';
+import { SIDE_WORDS } from '../../data/words/sides.ts';
 import type { PlaneGeometry, Shelter } from '../geometry/shelter.ts';
 import { message } from '../message.ts';
 import { stepsOf, type Note } from '../note.ts';
@@ -40,7 +41,7 @@ function isNarrow({ planes, rafters }: Shelter): boolean {
 
 const named = (lee: PlaneGeometry): Pick<UnevenSnow, 'id' | 'words'> => ({
   id: `snow-unbalanced-${lee.id}`,
-  words: message('caseSnowUnbalanced', { toward: lee.downY === 1 ? 'plus' : 'minus' }),
+  words: message('caseSnowUnbalanced', { toward: lee.downY === 1 ? SIDE_WORDS.yPlus : SIDE_WORDS.yMinus }),
 });
 
 function narrowCase(lee: PlaneGeometry, snow: EvenSnow): UnevenSnow {

@@ -14,7 +14,7 @@ import {
   walledRoofCoefficients,
   type WalledCoefficients,
 } from './site/walled-roof.ts';
-import { blowsToward, fromWindwardEdge, stripFromWindward } from './wind-places.ts';
+import { blowsToward, fromWindwardEdge, sideMet, stripFromWindward } from './wind-places.ts';
 
 type Place = Pick<RafterPart, 'fromIn' | 'toIn' | 'onHighHalf'>;
 type Sense = 'lifting' | 'pressing';
@@ -22,7 +22,8 @@ type Sense = 'lifting' | 'pressing';
 /** One way in which the wind blows at the shelter, and what it finds there. */
 interface Blow {
   readonly id: string;
-  readonly words: string;
+  /** the side that the wind meets, in words */
+  readonly from: string;
   readonly windAlong: 1 | -1 | 0;
   readonly windAcross?: 1 | -1;
   readonly coefficients: (rafter: RafterGeometry, place: Place) => WalledCoefficients;
@@ -68,8 +69,8 @@ export function walledWindCases(
         const psf = harder(byWalls, ...beside.map((c) => atEnds(c.pressure(rafter, part).squarePsf).low));
         return { psf, byWalls: psf === byWalls };
       };
-      const { id, words: way, windAlong, windAcross } = blow;
-      const said = { way, sense, enclosure: ENCLOSURE_WORDS[enclosure], governs: governing(shelter, answer) };
+      const { id, from, windAlong, windAcross } = blow;
+      const said = { from, sense, enclosure: ENCLOSURE_WORDS[enclosure], governs: governing(shelter, answer) };
       return {
         id: `${id}-${sense}-walled`,
         kind: 'wind',
@@ -107,7 +108,7 @@ function blowsAt(shelter: Shelter, form: RoofForm): readonly Blow[] {
     );
     return {
       id: `wind-${direction}`,
-      words: `across the lines, direction ${direction}`,
+      from: sideMet('y', toward),
       windAlong: 0,
       windAcross: toward,
       coefficients: (rafter, place) =>
@@ -122,7 +123,7 @@ function blowsAt(shelter: Shelter, form: RoofForm): readonly Blow[] {
       posts.length > 0 && (toward === 1 ? x < Math.min(...posts) : x > Math.max(...posts));
     return {
       id: `wind-along-${toward === 1 ? 'plus' : 'minus'}`,
-      words: `along the lines toward ${toward === 1 ? '+x' : '-x'}`,
+      from: sideMet('x', toward),
       windAlong: toward,
       coefficients: (rafter) =>
         walledBandCoefficients(

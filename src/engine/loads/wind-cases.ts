@@ -13,7 +13,7 @@ import type { PartPressure } from './rafter-reactions.ts';
 import type { RoofCase } from './roof-cases.ts';
 import { alongRidgeCoefficient, alongRidgeMean, mainFrameCoefficients, mainFramePressure } from './site/free-roof.ts';
 import type { SitePressures } from './site/site-pressures.ts';
-import { blowsToward, fromWindwardEdge, stripFromWindward } from './wind-places.ts';
+import { blowsToward, fromWindwardEdge, sideMet, stripFromWindward } from './wind-places.ts';
 
 const square = (squarePsf: number): PartPressure => ({ plumbPsf: 0, squarePsf });
 
@@ -30,6 +30,8 @@ export function windCases(site: SitePressures, shelter: Shelter, form: RoofForm)
   for (const flow of site.flows) {
     for (const windCase of ['A', 'B'] as const) {
       for (const direction of [0, 180] as const) {
+        const toward = blowsToward(form, shelter.planes, direction);
+        const from = sideMet('y', toward);
         const halves = new Map<string, Halves>();
         for (const plane of shelter.planes) {
           const answer = mainFrameCoefficients(form, plane.slopeDeg, direction, windCase, flow);
@@ -38,9 +40,9 @@ export function windCases(site: SitePressures, shelter: Shelter, form: RoofForm)
         }
         if (halves.size < shelter.planes.length) continue;
         cases.push({
-          ...wind(`wind-${direction}-${windCase}-${flow}`, message('caseWindAcross', { direction, windCase, flow })),
+          ...wind(`wind-${direction}-${windCase}-${flow}`, message('caseWindAcross', { from, windCase, flow })),
           windAlong: 0,
-          windAcross: blowsToward(form, shelter.planes, direction),
+          windAcross: toward,
           swaysAlong: false,
           pressure: (rafter, part) =>
             square(part.onHighHalf ? halves.get(rafter.plane)!.high : halves.get(rafter.plane)!.low),
@@ -99,7 +101,10 @@ function flatCase(
   const height = feetFromInches(shelter.meanRoofHeightIn);
   const toward = blowsToward(form, shelter.planes, direction);
   return {
-    ...wind(`wind-flat-${direction}-${windCase}-${flow}`, message('caseWindFlat', { direction, windCase, flow })),
+    ...wind(
+      `wind-flat-${direction}-${windCase}-${flow}`,
+      message('caseWindFlat', { from: sideMet('y', toward), windCase, flow }),
+    ),
     windAlong: 0,
     windAcross: toward,
     swaysAlong: false,
@@ -127,7 +132,10 @@ function alongCase(
   );
   const direction = toward === 1 ? 'plus' : 'minus';
   return {
-    ...wind(`wind-along-${direction}-${windCase}-${flow}`, message('caseWindAlong', { direction, windCase, flow })),
+    ...wind(
+      `wind-along-${direction}-${windCase}-${flow}`,
+      message('caseWindAlong', { from: sideMet('x', toward), windCase, flow }),
+    ),
     windAlong: toward,
     swaysAlong: true,
     pressure: (rafter) => onRafter.get(rafter.id)!,

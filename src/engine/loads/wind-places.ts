@@ -1,4 +1,5 @@
 import type { RoofForm, WindDirection } from '../../data/loads/free-roof-main.ts';
+import { SIDE_WORDS } from '../../data/words/sides.ts';
 import type { PlaneGeometry, RafterGeometry, Shelter } from '../geometry/shelter.ts';
 import { radiansFromDegrees } from '../units.ts';
 import type { RafterPart } from './rafter-run.ts';
@@ -10,6 +11,12 @@ import type { RafterPart } from './rafter-run.ts';
 export function blowsToward(form: RoofForm, planes: readonly PlaneGeometry[], direction: WindDirection): 1 | -1 {
   const zero = form === 'monoslope' ? planes[0]!.downY : 1;
   return direction === 0 ? zero : zero === 1 ? -1 : 1;
+}
+
+/** The side of the shelter that the wind meets, in words. */
+export function sideMet(axis: 'x' | 'y', toward: 1 | -1): string {
+  const side = toward === 1 ? (`${axis}Minus` as const) : (`${axis}Plus` as const);
+  return SIDE_WORDS[side];
 }
 
 /** Level distance from the edge of the roof that the wind meets to the nearer end of a part of a rafter [in]. */

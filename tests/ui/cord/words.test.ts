@@ -76,7 +76,7 @@ describe('a combination', () => {
   } as const;
   it('is told with the place of its load and how braces were taken', () => {
     expect(combinationInWords(loads, { combinationId: '3-snow+snow-along-endHalf-3', scenario: 'braces idle' })).toBe(
-      'Dead and snow: partial snow along the beam (half the snow on segment 3, in full on the others); braces idle',
+      'Dead and snow: partial snow along the beam, counted from the left (half the snow on stretch 3, in full on the others); braces idle',
     );
   });
   it('is silent where no load is involved', () => {

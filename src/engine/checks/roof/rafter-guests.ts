@@ -18,7 +18,7 @@ export function personOnRafter(run: RafterRun, widthIn: number): readonly Rafter
     const plumbLbPerIn = (psf * widthIn * run.cos) / 144;
     const loads = patchLoads(run, [{ ...place, plumbLbPerIn }]);
     return {
-      loadCase: personCase(`${place.segment + 1}`),
+      loadCase: personCase(place.segment + 1),
       isWind: false,
       loads,
       psf: asPressure(run, widthIn, loads),

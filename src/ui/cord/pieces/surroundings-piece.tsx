@@ -1,3 +1,4 @@
+import { SIDE_WORDS } from '../../../data/words/sides.ts';
 import { setAt } from '../../../engine/project/edits/set-at.ts';
 import type { Project } from '../../../engine/project/model.ts';
 import { YoursChoice } from '../../fields/choice.tsx';
@@ -9,12 +10,6 @@ import { BuildingBeside } from './building-beside.tsx';
 
 type Side = Project['surroundings']['closed'][number]['side'];
 
-const SIDE_WORDS: Readonly<Record<Side, string>> = {
-  yPlus: 'the front',
-  yMinus: 'the back',
-  xMinus: 'the left end',
-  xPlus: 'the right end',
-};
 const SIDES = Object.keys(SIDE_WORDS) as readonly Side[];
 const HELD_BY = [
   { value: 'frame', words: 'the frame' },
