@@ -77,8 +77,11 @@ function pairsOf(
 }
 
 /** A force on every unknown, like no other: no movement of a frame, even or mirrored, can be square to it. */
-const unevenForce = (count: number): Float64Array =>
-  Float64Array.from({ length: count }, (_, i) => 1 + Math.sin(1 + i * i));
+function unevenForce(count: number): Float64Array {
+  const force = new Float64Array(count);
+  for (let i = 0; i < count; i++) force[i] = 1 + Math.sin(1 + i * i);
+  return force;
+}
 
 function solved(frame: PushedFrame, force: Float64Array): Float64Array {
   const moves = force.slice();
@@ -101,7 +104,11 @@ function combined(basis: readonly Float64Array[], amounts: Float64Array): Float6
   return sum;
 }
 
-const scaled = (vector: Float64Array, factor: number): Float64Array => vector.map((v) => v * factor);
+function scaled(vector: Float64Array, factor: number): Float64Array {
+  const result = new Float64Array(vector.length);
+  for (let i = 0; i < result.length; i++) result[i] = factor * vector[i]!;
+  return result;
+}
 
 function add(sum: Float64Array, vector: Float64Array, amount: number): void {
   for (let i = 0; i < sum.length; i++) sum[i]! += amount * vector[i]!;

@@ -66,22 +66,23 @@ export function lieOf(elementId: string, from: Place, to: Place): Pick<ElasticEl
  * @source MECHANICS flexibilities of the member lying on its two ends, turned round
  */
 export function elasticElement(element: BeamElement | BarElement, from: Place, to: Place): ElasticElement {
-  const lie = lieOf(element.id, from, to);
-  const L = lie.lengthIn;
+  const { lengthIn, cos, sin } = lieOf(element.id, from, to);
   if (element.kind === 'bar') {
-    const stretch = positive('axial stiffness of a bar', element.EA) / L;
-    return { ...lie, isBeam: false, stretch, startTurn: 0, crossTurn: 0, endTurn: 0 };
+    const stretch = positive('axial stiffness of a bar', element.EA) / lengthIn;
+    return { lengthIn, cos, sin, isBeam: false, stretch, startTurn: 0, crossTurn: 0, endTurn: 0 };
   }
   const { E, section } = element;
   positive('modulus of elasticity', E);
   positive('section at the start', section.kind === 'round' ? section.fromDiameterIn : section.areaIn2);
   positive('section at the end', section.kind === 'round' ? section.toDiameterIn : section.inertiaIn4);
   const give = flexibilityOf(element);
-  const determinant = L * (give.start * give.end - give.cross ** 2);
+  const determinant = lengthIn * (give.start * give.end - give.cross ** 2);
   return {
-    ...lie,
+    lengthIn,
+    cos,
+    sin,
     isBeam: true,
-    stretch: 1 / (L * give.stretch),
+    stretch: 1 / (lengthIn * give.stretch),
     startTurn: give.end / determinant,
     crossTurn: -give.cross / determinant,
     endTurn: give.start / determinant,
@@ -91,7 +92,9 @@ export function elasticElement(element: BeamElement | BarElement, from: Place, t
 /** @throws MisuseError  as {@link elasticElement} */
 export function readyElement(element: BeamElement | BarElement, from: Place, to: Place): ReadyElement {
   const elastic = elasticElement(element, from, to);
-  return { ...elastic, held: element.kind === 'bar' ? heldBar(elastic) : heldBeam(element, elastic) };
+  const { lengthIn, cos, sin, isBeam, stretch, startTurn, crossTurn, endTurn } = elastic;
+  const held = element.kind === 'bar' ? heldBar(elastic) : heldBeam(element, elastic);
+  return { lengthIn, cos, sin, isBeam, stretch, startTurn, crossTurn, endTurn, held };
 }
 
 /** The same EA all along: a load straight from 1 to 0 is carried two thirds by the start. */
