@@ -21,7 +21,7 @@ export interface LineBuckling {
 }
 
 /** Each place counts as pushed by this share of the hardest push in the line at least: what hardly pushes decides no share. */
-const LEAST_THRUST = 0.05;
+const LEAST_THRUST = 0.01;
 /** A mode sways where a seat moves sideways by at least this much of its farthest movement (own rule). */
 const SWAYS = 0.5;
 /** Modes looked through for one that sways where the lowest does not. */
