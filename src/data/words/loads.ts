@@ -103,7 +103,7 @@ export const LOAD_MESSAGES = {
   caseWindFlat: 'Wind from {from} on a long flat roof, in bands, case {windCase}, {flow} flow',
   caseWindAlong: 'Wind from {from}, case {windCase}, {flow} flow',
   caseWindWalled:
-    'Wind from {from}, {sense}, {enclosure} building or obstructed free roof, whichever is harder on each part: {governs}',
+    'Wind from {from}, {sense}: the harder of {enclosure} building and obstructed free roof on each part ({governs})',
   olderSpeedCaution:
     'For reading old papers only. Today’s maps give other speeds for other return periods: the number that counts is the one of your building department.',
   olderSpeedOutside: 'The table of fastest-mile speeds runs from {least} to {greatest} mph; {mph} mph is not in it.',

@@ -22,6 +22,7 @@ export function loadSentences(picture: LoadPicture, told: Told): readonly string
     ...weights(picture, told),
     ...hung(picture, told),
     ...pushes(picture, told),
+    ...(picture.kind === 'seismic' ? ['At strength level: the combinations count 0.7 of it, or less.'] : []),
     ...across(picture, told),
     ...countsFor(picture, told),
   ];

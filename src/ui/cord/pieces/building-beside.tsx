@@ -1,3 +1,4 @@
+import { SIDE_WORDS } from '../../../data/words/sides.ts';
 import { YoursChoice } from '../../fields/choice.tsx';
 import { Yours } from '../../fields/yours.tsx';
 import { useOpenProject } from '../../state/use-workbench.ts';
@@ -10,6 +11,7 @@ const GUARDS = [
   { value: undefined, words: 'nothing holds it back' },
   { value: true, words: 'snow guards or a parapet hold it back' },
 ];
+const SIDES = Object.entries(SIDE_WORDS).map(([value, words]) => ({ value, words }));
 const NEIGHBOUR = 'surroundings.neighbour';
 
 /** The taller roof from which snow drifts and slides. */
@@ -18,20 +20,27 @@ export function BuildingBeside() {
   if (!neighbour) return null;
   return (
     <p className="sentence">
-      The building’s eave is <Yours path={`${NEIGHBOUR}.stepFt`} label="Building: eave above this roof" /> above this
-      roof
       {neighbour.ledgerLine === null && (
         <>
-          , <Yours path={`${NEIGHBOUR}.gapFt`} label="Building: gap to this roof" /> from its edge
+          A taller roof stands at{' '}
+          <YoursChoice path={`${NEIGHBOUR}.side`} label="Building: side at which it stands" choices={SIDES} />.{' '}
         </>
       )}
-      ; across the step its roof is <Yours path={`${NEIGHBOUR}.upperLengthFt`} label="Building: length of its roof" />{' '}
+      {neighbour.ledgerLine === null ? 'Its' : 'The building’s'} eave is{' '}
+      <Yours path={`${NEIGHBOUR}.stepFt`} label="Building: eave above this roof" /> above this roof
+      {neighbour.ledgerLine === null && (
+        <>
+          {' '}
+          and <Yours path={`${NEIGHBOUR}.gapFt`} label="Building: gap to this roof" /> from the edge of this one
+        </>
+      )}
+      . Measured away from here it is <Yours path={`${NEIGHBOUR}.upperLengthFt`} label="Building: length of its roof" />{' '}
       long, <Yours path={`${NEIGHBOUR}.eaveToRidgeFt`} label="Building: eave to ridge" /> from eave to ridge, rises{' '}
       <Yours path={`${NEIGHBOUR}.upperRisePer12`} label="Building: pitch of its roof" />,{' '}
       <YoursChoice
         path={`${NEIGHBOUR}.upperSlippery`}
         label="Building: its roof"
-        choices={yesOrNo('is slippery', 'is not slippery')}
+        choices={yesOrNo('is slippery', 'is rough')}
       />{' '}
       and has Ct <Yours path={`${NEIGHBOUR}.upperCt`} label="Building: warmth under its roof, Ct" />;{' '}
       <YoursChoice

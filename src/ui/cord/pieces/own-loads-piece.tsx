@@ -2,16 +2,16 @@ import { setAt } from '../../../engine/project/edits/set-at.ts';
 import type { Shelter } from '../../../engine/geometry/shelter.ts';
 import type { OwnLoad, Project } from '../../../engine/project/model.ts';
 import { YoursChoice } from '../../fields/choice.tsx';
-import { CommandButton } from '../../fields/command-choice.tsx';
+import { CommandButton, CommandChoice } from '../../fields/command-choice.tsx';
 import { Yours } from '../../fields/yours.tsx';
 import { useOpenProject } from '../../state/use-workbench.ts';
 import type { Names } from '../places.ts';
 
 const KINDS = [
-  { value: 'dead', words: 'always there' },
+  { value: 'dead', words: 'is always there' },
   { value: 'live', words: 'comes and goes' },
-  { value: 'snow', words: 'snow' },
-  { value: 'wind', words: 'wind' },
+  { value: 'snow', words: 'is snow' },
+  { value: 'wind', words: 'is wind' },
 ];
 const DURATIONS = [
   { value: 'permanent', words: 'for good' },
@@ -29,8 +29,8 @@ const DIRECTIONS = [
   { value: 'yMinus', words: 'across, toward the back' },
 ];
 const STAYS = [
-  { value: true, words: 'may be gone on the day' },
-  { value: false, words: 'is there on any day' },
+  { value: true, words: 'may be gone when the wind lifts' },
+  { value: false, words: 'is there in any wind' },
 ];
 
 interface OwnLoadsProps {
@@ -48,11 +48,12 @@ export function OwnLoads({ shelter, names }: OwnLoadsProps) {
       ))}
       <p className="sentence">
         {ownLoads.length === 0 ? 'Nothing else hangs on it. ' : ''}
-        {additions(shelter).map(({ words, where }) => (
-          <span key={words}>
-            <CommandButton words={words} perform={(p) => withOwnLoad(p, where)} />{' '}
-          </span>
-        ))}
+        <CommandChoice
+          label="One more load of your own"
+          chosen={-1}
+          unchosen={ownLoads.length === 0 ? 'add a load of your own' : 'add another load'}
+          options={additions(shelter).map(({ words, where }) => ({ words, perform: (p) => withOwnLoad(p, where) }))}
+        />
       </p>
       {ownLoads.some(({ kind }) => kind === 'live') && (
         <p className="caution">
@@ -69,10 +70,10 @@ function OwnLoadSentence({ own, shelter, names }: OwnLoadsProps & { readonly own
   const label = own.name;
   return (
     <p className="sentence">
-      <Yours path={`${path}.name`} label={`${label}: what it is`} kind="text" /> is{' '}
-      <YoursChoice path={`${path}.kind`} label={`${label}: kind`} choices={KINDS} />,{' '}
-      <YoursChoice path={`${path}.duration`} label={`${label}: how long`} choices={DURATIONS} />, and{' '}
-      <YoursChoice path={`${path}.removable`} label={`${label}: there or not`} choices={STAYS} />. It acts{' '}
+      <Yours path={`${path}.name`} label={`${label}: what it is`} kind="text" />{' '}
+      <YoursChoice path={`${path}.kind`} label={`${label}: kind`} choices={KINDS} />, acts{' '}
+      <YoursChoice path={`${path}.duration`} label={`${label}: how long`} choices={DURATIONS} /> at a time, and{' '}
+      <YoursChoice path={`${path}.removable`} label={`${label}: there or not`} choices={STAYS} />. It pushes{' '}
       <YoursChoice path={`${path}.direction`} label={`${label}: direction`} choices={DIRECTIONS} />{' '}
       <Where path={path} label={label} own={own} shelter={shelter} names={names} />.{' '}
       <CommandButton
@@ -98,7 +99,7 @@ function Where({ path, label, own, shelter, names }: WhereProps) {
         <>
           with <Yours path={`${where}.lb`} label={`${label}: pounds`} /> on{' '}
           <YoursChoice path={`${where}.line`} label={`${label}: which line`} choices={lines(shelter, names)} />,{' '}
-          <Yours path={`${where}.xIn`} label={`${label}: from the mark`} /> from the mark
+          <Yours path={`${where}.xIn`} label={`${label}: from the mark`} /> right of the mark
         </>
       );
     case 'stretch':
@@ -107,7 +108,7 @@ function Where({ path, label, own, shelter, names }: WhereProps) {
           with <Yours path={`${where}.plf`} label={`${label}: pounds per foot`} /> on{' '}
           <YoursChoice path={`${where}.line`} label={`${label}: which line`} choices={lines(shelter, names)} />, from{' '}
           <Yours path={`${where}.fromXIn`} label={`${label}: from`} /> to{' '}
-          <Yours path={`${where}.toXIn`} label={`${label}: to`} /> of the mark
+          <Yours path={`${where}.toXIn`} label={`${label}: to`} /> right of the mark
         </>
       );
     case 'member':
@@ -125,7 +126,7 @@ function Where({ path, label, own, shelter, names }: WhereProps) {
           {names.get(own.where.plane) ?? 'the roof'}, from <Yours path={`${where}.fromXIn`} label={`${label}: from`} />{' '}
           to <Yours path={`${where}.toXIn`} label={`${label}: to`} /> along and from{' '}
           <Yours path={`${where}.fromYIn`} label={`${label}: from, across`} /> to{' '}
-          <Yours path={`${where}.toYIn`} label={`${label}: to, across`} /> across the lines, from the mark
+          <Yours path={`${where}.toYIn`} label={`${label}: to, across`} /> across the lines, all from the mark
         </>
       );
   }

@@ -1,4 +1,4 @@
-import { useDeferredValue, useMemo, useState } from 'react';
+import { Fragment, useDeferredValue, useMemo, useState, type ReactNode } from 'react';
 import { EXPOSURE_WORDS, FIGURE_WORDS, GIVER_WORDS, RISK_WORDS, SITE_VALUES } from '../../../data/words/cord.ts';
 import type { Evaluation, LoadReport } from '../../../engine/evaluation.ts';
 import { explainPressures } from '../../../engine/explain.ts';
@@ -12,6 +12,7 @@ import { showQuantity } from '../../units/show-quantity.ts';
 import type { Names } from '../places.ts';
 import { StepList } from '../steps.tsx';
 import { Earthquake } from './earthquake-piece.tsx';
+import { Folding } from './folding.tsx';
 import { OwnLoads } from './own-loads-piece.tsx';
 import { Surroundings } from './surroundings-piece.tsx';
 import { HillHelper, OlderSpeedHelper } from './wind-helpers.tsx';
@@ -37,39 +38,55 @@ interface SitePieceProps {
 export function SitePiece({ evaluation, names }: SitePieceProps) {
   const { loads, shelter } = evaluation;
   const { site } = useOpenProject();
+  /** what helps with a value stands below it */
+  const beside: Readonly<Record<string, ReactNode>> = {
+    groundSnowPsf: <SnowOnRoof />,
+    leastRoofSnowPsf: site.roofSnowPsf && <GivenLine path="site.roofSnowPsf" words={ROOF_SNOW} />,
+    windMph: <OlderSpeedHelper />,
+    kzt: <HillHelper shelter={shelter} />,
+  };
   return (
     <>
       <ul className="asked">
-        <GivenLine path="code.loads" words="Loads after" choices={LOAD_EDITIONS} />
-        <GivenLine path="code.wood" words="Wood after" choices={WOOD_EDITIONS} />
+        <GivenLine path="code.loads" words="Standard for loads" choices={LOAD_EDITIONS} />
+        <GivenLine path="code.wood" words="Standard for wood" choices={WOOD_EDITIONS} />
         <GivenLine path="code.building" words="Building code" />
         {SITE_VALUES.map(({ field, words }) => (
-          <GivenLine key={field} path={`site.${field}`} words={words} choices={CHOSEN[field]} />
+          <Fragment key={field}>
+            <GivenLine path={`site.${field}`} words={words} choices={CHOSEN[field]} />
+            {beside[field] && <li className="beside">{beside[field]}</li>}
+          </Fragment>
         ))}
-        {site.roofSnowPsf && <GivenLine path="site.roofSnowPsf" words={ROOF_SNOW} />}
         <GivenLine path="site.soil.bearingPsf" words="Soil bears" />
         <GivenLine path="site.soil.lateralPsfPerFt" words="Soil holds sideways" />
       </ul>
-      <p className="sentence">
-        {site.roofSnowPsf ? (
-          <CommandButton
-            words="no snow is given for the roof itself"
-            perform={(p) => setAt(p, 'site.roofSnowPsf', undefined)}
-          />
-        ) : (
-          <CommandButton
-            words="the department gives the snow on the roof itself"
-            perform={(p) => setAt(p, 'site.roofSnowPsf', { value: null, givenBy: 'department', date: null })}
-          />
-        )}
-      </p>
-      <HillHelper shelter={shelter} />
-      <OlderSpeedHelper />
-      <Surroundings names={names} />
-      <Earthquake />
-      <OwnLoads shelter={shelter} names={names} />
-      <Figures loads={loads} />
+      <Folding words="Under, around and beside it">
+        <Surroundings names={names} />
+      </Folding>
+      <Folding words="Earthquake, and loads of your own">
+        <Earthquake />
+        <OwnLoads shelter={shelter} names={names} />
+      </Folding>
+      <Folding words="What follows for this roof">
+        <Figures loads={loads} />
+      </Folding>
     </>
+  );
+}
+
+/** Ground snow may be followed by what the department says of the roof itself. */
+function SnowOnRoof() {
+  const { site } = useOpenProject();
+  return site.roofSnowPsf ? (
+    <CommandButton
+      words="no snow is given for the roof itself"
+      perform={(p) => setAt(p, 'site.roofSnowPsf', undefined)}
+    />
+  ) : (
+    <CommandButton
+      words="the department gives the snow on the roof itself"
+      perform={(p) => setAt(p, 'site.roofSnowPsf', { value: null, givenBy: 'department', date: null })}
+    />
   );
 }
 

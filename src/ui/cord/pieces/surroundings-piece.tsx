@@ -10,6 +10,7 @@ import { BuildingBeside } from './building-beside.tsx';
 
 type Side = Project['surroundings']['closed'][number]['side'];
 
+const NEIGHBOUR = 'surroundings.neighbour';
 const SIDES = Object.keys(SIDE_WORDS) as readonly Side[];
 const HELD_BY = [
   { value: 'frame', words: 'the frame' },
@@ -40,34 +41,35 @@ function Goods({ names }: { readonly names: Names }) {
         />
       </p>
     );
-  const leaning = goods.leansOnLines;
-  const frames = supportLines.filter(({ kind }) => kind === 'frame');
+  const frames = supportLines.filter(({ kind }) => kind === 'frame').map(({ id }) => id);
+  const leanings = setsOf(frames);
+  const chosen = leanings.findIndex((ids) => setKey(ids) === setKey(goods.leansOnLines));
   return (
     <p className="sentence">
       Goods block up to <Yours path="surroundings.goods.blockedShare" label="Share of the opening blocked by goods" />{' '}
       of the opening, stand <Yours path="surroundings.goods.heightIn" label="Height of the goods" /> high and lean on{' '}
-      {leaning.length === 0 ? 'no line' : leaning.map((id) => names.get(id) ?? id).join(' and ')}.{' '}
-      {frames.map(({ id }) => {
-        const leans = leaning.includes(id);
-        const next = leans ? leaning.filter((each) => each !== id) : [...leaning, id];
-        const name = names.get(id) ?? id;
-        return (
-          <span key={id}>
-            <CommandButton
-              words={leans ? `not on ${name}` : `they lean on ${name}`}
-              perform={(p) => setAt(p, 'surroundings.goods.leansOnLines', next)}
-            />{' '}
-          </span>
-        );
-      })}
+      <CommandChoice
+        label="What the goods lean on"
+        chosen={chosen}
+        options={leanings.map((ids) => ({
+          words: ids.length === 0 ? 'nothing of the shelter' : ids.map((id) => names.get(id) ?? id).join(' and '),
+          perform: (p) => setAt(p, 'surroundings.goods.leansOnLines', ids),
+        }))}
+      />
+      .{' '}
       <CommandButton
-        words="nobody has said"
+        words="not known yet"
         name="goods not said"
         perform={(p) => setAt(p, 'surroundings.goods', null)}
       />
     </p>
   );
 }
+
+/** Every choice among a few lines, none of them first. */
+const setsOf = (ids: readonly string[]): readonly (readonly string[])[] =>
+  ids.reduce<readonly (readonly string[])[]>((sets, id) => [...sets, ...sets.map((set) => [...set, id])], [[]]);
+const setKey = (ids: readonly string[]): string => ids.toSorted().join();
 
 function ClosedSides() {
   const { closed } = useOpenProject().surroundings;
@@ -122,7 +124,7 @@ function OtherBuilding() {
       <>
         <BuildingBeside />
         <p className="sentence">
-          <CommandButton words="no building is near" perform={(p) => setAt(p, 'surroundings.neighbour', null)} />
+          <CommandButton words="no taller roof is near" perform={withoutBeside} />
         </p>
       </>
     );
@@ -135,24 +137,29 @@ function OtherBuilding() {
         unchosen="a taller roof stands at"
         options={SIDES.map((side) => ({
           words: SIDE_WORDS[side],
-          perform: (p) => setAt(p, 'surroundings.neighbour', besideAt(side)),
+          perform: (p) => withBeside(p, side),
         }))}
       />
     </p>
   );
 }
 
-/** Starting figures of a house beside the shelter: every one is asked for in the sentence that appears. */
-const besideAt = (side: Side) => ({
-  side,
-  ledgerLine: null,
-  gapFt: 4,
-  stepFt: 6,
-  upperLengthFt: 30,
-  eaveToRidgeFt: 12,
-  upperRisePer12: null,
-  upperSlippery: true,
-  upperCt: 1,
-  slidesThisWay: true,
-  ableBy: null,
+/** A house beside the shelter with figures to start from, none of them the person's own yet. */
+const withBeside = (project: Project, side: Side): Project => ({
+  ...setAt(project, NEIGHBOUR, {
+    ...FIRST_FIGURES,
+    side,
+    ledgerLine: null,
+    upperRisePer12: null,
+    upperSlippery: true,
+    upperCt: 1,
+    slidesThisWay: true,
+    ableBy: null,
+  }),
+  notYetYours: [...project.notYetYours, ...Object.keys(FIRST_FIGURES).map((name) => `${NEIGHBOUR}.${name}`)],
 });
+const withoutBeside = (project: Project): Project => ({
+  ...setAt(project, NEIGHBOUR, null),
+  notYetYours: project.notYetYours.filter((path) => !path.startsWith(`${NEIGHBOUR}.`)),
+});
+const FIRST_FIGURES = { gapFt: 4, stepFt: 6, upperLengthFt: 30, eaveToRidgeFt: 12 };
