@@ -18,7 +18,8 @@ export const PROJECT_MESSAGES = {
   forbiddenKey: 'The name “{key}” may not stand in a project file. Remove it.',
   notPlainData: 'Here stands a {got}, which no file can hold. Write a number, a text, a list or an object.',
   notFiniteNumber: 'Here stands {got}, which is not a number that can be reckoned with. Write a plain number.',
-  versionMissing: 'The file does not say its formatVersion. Add "formatVersion": {newest} if it was written by hand.',
+  versionMissing:
+    'This does not look like a shelter: the file does not say its formatVersion. Add "formatVersion": {newest} if it was written by hand.',
   versionUnknown: 'The formatVersion is {got}; there is no such version. This workbench reads 1 to {newest}.',
   versionNewer:
     'The file has formatVersion {got}, but this workbench reads only up to {newest}. Open it with a newer workbench.',

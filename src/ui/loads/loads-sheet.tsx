@@ -113,15 +113,6 @@ function Shown({ answer, project, evaluation, width, wish }: ShownProps) {
         <PlanView {...common} units={system} laidOver={drawn.plan} />
       </div>
       <div className="loads-words">
-        {drawn.sentences.map((sentence) => (
-          <p key={sentence}>{sentence}</p>
-        ))}
-        {picture.strips.length > 0 && (
-          <Scale scale={scales.pressures} words="Arrows of pressures; the plan is hatched the closer the harder." />
-        )}
-        {forcesOf(picture).length > 0 && (
-          <Scale scale={scales.forces} words="Arrows of forces; the smallest are drawn longer, to be seen." />
-        )}
         {row && (
           <Governing
             row={row}
@@ -130,6 +121,15 @@ function Shown({ answer, project, evaluation, width, wish }: ShownProps) {
             kcr={project.calculation.kcr}
             names={names}
           />
+        )}
+        {drawn.sentences.map((sentence) => (
+          <p key={sentence}>{sentence}</p>
+        ))}
+        {picture.strips.length > 0 && (
+          <Scale scale={scales.pressures} words="Arrows of pressures; the plan is hatched the closer the harder." />
+        )}
+        {forcesOf(picture).length > 0 && (
+          <Scale scale={scales.forces} words="Arrows of forces; the smallest are drawn longer, to be seen." />
         )}
         <h3>What does not apply</h3>
         <ul>
