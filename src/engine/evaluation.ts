@@ -117,4 +117,9 @@ export interface MemberEnvelope {
   readonly sagIn: readonly number[];
   /** bending stress over allowable at each station, worst combination */
   readonly bendingRatio: readonly number[];
+  /**
+   * thinnest round log at each station whose sections would just pass with today's forces held [in]; Infinity where no
+   * thickness of that station does, NaN where nothing is asked; null for what is not a round log
+   */
+  readonly leastDiameterIn: readonly number[] | null;
 }

@@ -1,13 +1,16 @@
 import { assemble } from './assemble.ts';
 import { givensOf, type Prepared } from './givens.ts';
+import type { Shelter } from './geometry/shelter.ts';
 import { guarded } from './guarded.ts';
 import { olderWindSpeed, type OlderSpeedAnswer } from './loads/site/older-wind-speed.ts';
 import { topographicFactor, type Hill } from './loads/site/topography.ts';
 import { message, type Fault, type Message } from './message.ts';
 import { pressureSteps } from './load-report.ts';
 import type { DesignValues } from './material/values.ts';
+import { strengthRatio } from './material/strength-ratio.ts';
 import { stepsOf, type Step } from './note.ts';
-import type { Project } from './project/model.ts';
+import type { Log, Project } from './project/model.ts';
+import { sectionOfMember } from './section-of-member.ts';
 
 export type ExplainAnswer =
   { readonly ok: true; readonly steps: readonly Step[] } | { readonly ok: false; readonly reason: Message };
@@ -39,6 +42,27 @@ export const explainValues = (project: Project, logId: string): DesignValues['st
     const answer = materials.ofLog(logId);
     return answer?.ok ? answer.values.steps : null;
   });
+
+/** What knots and slope of grain leave of a log's strength, with the steps; null where the log is past the method. */
+export function explainStrengthRatio(
+  log: Log,
+): { readonly bending: readonly Step[]; readonly compression: readonly Step[] } | null {
+  const answer = guarded(() => {
+    const ratio = strengthRatio(log);
+    const { ratios } = ratio.ok ? ratio : { ratios: null };
+    return {
+      ok: true as const,
+      told: ratios && { bending: ratios.bendingSteps(), compression: ratios.compressionSteps() },
+    };
+  });
+  return answer.ok ? answer.told : null;
+}
+
+/** How the section modulus of a round member at a place comes about; none where it has no wood. */
+export function explainSection(shelter: Shelter, memberId: string, atIn: number): readonly Step[] {
+  const here = sectionOfMember(shelter, memberId, atIn);
+  return here ? stepsOf((note) => here.section.tell(note)).steps : [];
+}
 
 /** The topographic factor of a hill with its steps; null while a length of it is missing or makes no hill. */
 export function explainHill(hill: Hill): { readonly value: number; readonly steps: readonly Step[] } | null {

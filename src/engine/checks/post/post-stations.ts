@@ -8,6 +8,8 @@ import { sectionAt, type Section } from '../section.ts';
 /** A station of a post with what is left of the wood; `cut` is a housing for a brace foot. */
 export interface PostStation extends SectionAt {
   readonly section: Section;
+  /** depth that the housings there take, as one cut [in] */
+  readonly takenIn: number;
   readonly housing: { readonly depthIn: number; readonly sides: readonly (1 | -1)[] } | null;
 }
 
@@ -23,10 +25,11 @@ export function postStations(context: LineCheckContext, chain: PostChain): reado
     .map((s) => {
       const here = braces.filter((b) => Math.abs(b.postPoint.zIn - post.woodFromZIn - s.atIn) <= SAME_PLACE_IN);
       // two braces at one height take wood from both faces: counted as one cut of their sum (safe side)
-      const depthIn = here.reduce((sum, b) => sum + b.ends.post.depthIn, 0);
+      const takenIn = here.reduce((sum, b) => sum + b.ends.post.depthIn, 0);
       return {
         ...s,
-        section: sectionAt(post.stick!, s.diameterIn, depthIn),
+        section: sectionAt(post.stick!, s.diameterIn, takenIn),
+        takenIn,
         housing:
           here.length > 0
             ? { depthIn: Math.max(...here.map((b) => b.ends.post.depthIn)), sides: here.map(faceOf) }
