@@ -1,5 +1,6 @@
 import { say } from '../data/words/say.ts';
-import { SOURCES, type ClauseRef } from '../data/sources.ts';
+import { SOURCES } from '../data/source-list.ts';
+import type { ClauseRef } from '../data/sources.ts';
 import type { Message } from '../engine/message.ts';
 import type { Quantity } from '../engine/units.ts';
 

@@ -28,7 +28,11 @@ export function late<Props extends object>(fetchPart: () => Promise<ComponentTyp
   parts.push(bring);
   return function Late(props: Props) {
     const { Part, hasFailed } = useStore(arrival);
-    useEffect(() => void bring(), []);
+    useEffect(() => {
+      // what is there already is shown first
+      const soon = setTimeout(() => void bring(), 0);
+      return () => clearTimeout(soon);
+    }, []);
     if (Part) return <Part {...props} />;
     if (!hasFailed) return <p className="quiet">opening</p>;
     return (

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright';
 import { afterAll, describe, expect, it } from 'vitest';
-import { SOURCES } from '../../src/data/sources.ts';
+import { SOURCES } from '../../src/data/source-list.ts';
 import { explain } from '../../src/engine/explain.ts';
 import type { Step } from '../../src/engine/note.ts';
 import { closeBrowser } from './support/browser.ts';

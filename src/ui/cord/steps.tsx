@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react';
-import { SOURCES, type ClauseRef } from '../../data/sources.ts';
+import { SOURCES } from '../../data/source-list.ts';
+import type { ClauseRef } from '../../data/sources.ts';
 import type { Put, Step } from '../../engine/note.ts';
 import { useWorkbench } from '../state/use-workbench.ts';
 import { showQuantity } from '../units/show-quantity.ts';

@@ -5,8 +5,7 @@ import type { Project } from '../../engine/project/model.ts';
 import { linkOfMember } from '../cord/links.ts';
 import { isOwn, sharersOf } from '../cord/own.ts';
 import { FrontView } from '../drawing/FrontView.tsx';
-import { PlanView } from '../drawing/PlanView.tsx';
-import { SectionView } from '../drawing/SectionView.tsx';
+import { late } from '../late.tsx';
 import { useWorkbench } from '../state/use-workbench.ts';
 import { showQuantity } from '../units/show-quantity.ts';
 import type { UnitSystem } from '../units/system.ts';
@@ -17,6 +16,10 @@ import { lineDetailsOf } from './line-details.ts';
 import { onMoveBrace, onMovePost } from './moves.ts';
 import { usePaper, useWindowHeight } from './paper-size.ts';
 import { SHOWS } from './show.ts';
+
+/** The front view comes with the first figures, the others right after them. */
+const SectionView = late(async () => (await import('../drawing/SectionView.tsx')).SectionView);
+const PlanView = late(async () => (await import('../drawing/PlanView.tsx')).PlanView);
 
 /** Room for a view: its width in pixels, its greatest height as a share of the window. */
 export interface Size {
@@ -41,8 +44,8 @@ export function Picture({ view, project, evaluation, line, size, isLarge }: Pict
   const height = useWindowHeight();
   const paper = usePaper(size.width, Math.round(height * size.height));
   // what is not looked at follows when there is time
-  const late = useDeferredValue(evaluation.shelter);
-  const shelter = isLarge ? evaluation.shelter : late;
+  const soon = useDeferredValue(evaluation.shelter);
+  const shelter = isLarge ? evaluation.shelter : soon;
   const overlay = useOverlay(evaluation, line?.id ?? '');
   const lineDetails = useMemo(() => lineDetailsOf(project), [project]);
   const common = {

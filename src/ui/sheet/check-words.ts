@@ -1,5 +1,5 @@
 import { RULES } from '../../data/rules.ts';
-import { SOURCES } from '../../data/sources.ts';
+import { SOURCES } from '../../data/source-list.ts';
 import { SHEET_WORDS } from '../../data/words/sheet.ts';
 import { STATUS_WORDS } from '../../data/words/status.ts';
 import type { CheckRow } from '../../engine/evaluation.ts';
