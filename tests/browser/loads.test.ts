@@ -141,7 +141,7 @@ describe('loads on section and plan', () => {
       const { page, close } = await openDemo(options);
       if (options === PHONE) await page.getByText('Section', { exact: true }).tap();
       await openLoads(page);
-      for (const name of ['Wind along', 'Push across', 'on sheet and screws']) {
+      for (const name of ['Wind from the left', 'Push across', 'on sheet and screws']) {
         const option = caseList(page).locator('option', { hasText: name }).first();
         await caseList(page).selectOption({ value: (await option.getAttribute('value')) ?? '' });
         const { violations } = await new AxeBuilder({ page }).include('.drawing-sheet').analyze();
