@@ -26,19 +26,23 @@ export interface Complaint {
 }
 
 /**
- * What does not pass. Fails come first, the worst ahead; then what is not given and what is outside the method, as the
+ * What does not pass. That another edition was adopted than the one computed comes first; then fails, the worst ahead; then what is not given and what is outside the method, as the
  * load path runs, from the site down: demands in unlike units cannot be ranked. Alike ones are told once.
  */
 export function complaints(evaluation: Evaluation, names: PieceNames, system: UnitSystem): readonly Complaint[] {
-  const open = (['fail', 'notGiven', 'outside'] as const).flatMap((status) => {
-    const rows = evaluation.checks.filter((row) => row.status === status);
+  const rest = evaluation.checks.filter((row) => !isOfEdition(row));
+  const ranked = (['fail', 'notGiven', 'outside'] as const).flatMap((status) => {
+    const rows = rest.filter((row) => row.status === status);
     return status === 'fail' ? rows.toSorted((a, b) => (isWorse(a, b) ? -1 : isWorse(b, a) ? 1 : 0)) : rows;
   });
+  const open = [...evaluation.checks.filter((row) => isOfEdition(row) && row.status !== 'pass'), ...ranked];
   return groupBy(open, (row) => sameThing(row, names)).map((rows) => ({
     words: `${complaint(rows[0]!, names, system)}${rows.length > 1 ? ` (${rows.length} places)` : ''}`,
     keys: rows.map((r) => r.key),
   }));
 }
+
+const isOfEdition = ({ ruleId }: CheckRow): boolean => ruleId === 'site.edition';
 
 /** A site value is a thing of its own; of members the worst of a rule speaks for its piece. */
 const sameThing = (row: CheckRow, names: PieceNames): string =>

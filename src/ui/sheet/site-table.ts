@@ -33,12 +33,14 @@ export function siteTable(project: Project, evaluation: Evaluation, system: Unit
       given('Ground snow', [site.groundSnowPsf], psf),
       ...(site.roofSnowPsf ? [given('Snow on the roof itself', [site.roofSnowPsf], psf)] : []),
       ...computed('balancedSnow', 'Roof snow to design for', 'computed, 7.3, 7.4'),
+      ...UNEVEN_SNOW.flatMap(([name, words, clause]) => computed(name, words, `more, computed, ${clause}`)),
       given('Snow factors Ce, Ct', [site.snowExposureCe, site.snowThermalCt], String),
       given('County: roof snow; live', [site.leastRoofSnowPsf, site.roofLivePsf], orNone),
       given('Wind, 3-second gust', [site.windMph], typed('mph')),
       given('Exposure; hills Kzt', [site.exposure, site.kzt], String),
       ...computed('velocityPressure', 'Velocity pressure', 'computed, 26.10'),
       given('Risk category', [site.riskCategory], String),
+      ...(site.seismic ? [earthquake(site.seismic)] : []),
       roofWeight(project, psf),
       given('Frost depth', [site.frostDepthIn], (value) => showLength(value, system, { style: 'marks' })),
       given('Soil, bearing', [soil.bearingPsf], psf),
@@ -54,6 +56,17 @@ export function siteNotes({ site }: Project): readonly string[] {
   const values = [...Object.values(others).filter((v) => v !== undefined), soil.bearingPsf, soil.lateralPsfPerFt];
   return values.some((v) => v.value !== null && v.givenBy === 'guess') ? [SHEET_WORDS.guesses] : [];
 }
+
+/** Snow that lies on the balanced snow, where a higher roof or a ridge brings it. */
+const UNEVEN_SNOW = [
+  ['snowDrift', 'Drift at the higher roof', '7.7'],
+  ['snowDriftLee', 'Drift over the gap', '7.7'],
+  ['snowDriftWindward', 'Drift at the roof edge', '7.7'],
+  ['snowSliding', 'Snow slid off above', '7.9'],
+] as const;
+
+const earthquake = ({ sds, sd1, r, rGivenBy }: NonNullable<Project['site']['seismic']>): PlainRow =>
+  row('Earthquake SDS, SD1; R', `${sds}, ${sd1}; ${r}`, rGivenBy === '' ? 'typed' : `typed; R by ${rGivenBy}`);
 
 const NOT_GIVEN = 'not given';
 

@@ -96,6 +96,22 @@ describe('the plan of the one page', () => {
     expect(keys.filter((key) => key === null || !known.has(key))).toEqual([]);
   });
 
+  it('tells of another adopted edition before all failures', () => {
+    const { project } = opened('undersized-shed');
+    const loads = { ...project.code.loads, value: 'ASCE 7-22' };
+    const newer = { ...project, code: { ...project.code, loads } };
+    const answer = evaluate(newer);
+    if (!answer.ok) throw new Error('it has no figures');
+    const { head } = planSheet(newer, answer.evaluation, SHEET_PAPERS.letter, 'feet');
+    expect(answer.evaluation.counts.fail).toBeGreaterThan(0);
+    expect(head.complaints[0]!.join(' ')).toContain('ASCE 7-22 is not offered yet');
+  });
+
+  it('prints what drifts and slides onto the roof', () => {
+    const said = planOf('snow-lean-to').site.rows.map(({ cells }) => cells.flat().join(' '));
+    expect(said.filter((line) => /^(Drift at the higher roof|Snow slid off above) .*psf/.test(line))).toHaveLength(2);
+  });
+
   it('tells failures at the head, worst first, and how many more there are', () => {
     const { head } = planOf('undersized-shed');
     expect(head.verdict.join(' ')).toMatch(/^Does not pass: \d+ checks fail\.$/);
