@@ -48,7 +48,7 @@ describe('a gable', () => {
     await page.getByRole('button', { name: 'Pace out your own' }).click();
     const pace = page.getByRole('dialog', { name: 'A shelter of your own, paced out' });
     await pace.getByText('free, two slopes', { exact: true }).click();
-    await pace.getByRole('textbox', { name: /across to the next line of posts/ }).fill('7\' 6"');
+    await pace.getByRole('textbox', { name: /across to those under the ridge/ }).fill('7\' 6"');
     await pace.getByRole('button', { name: 'draw it' }).click();
     await figuresShown(page);
     await eventually(() => page.getByRole('textbox', { name: 'Name of the project' }).inputValue()).toBe('New gable');

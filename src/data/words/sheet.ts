@@ -67,7 +67,7 @@ export const SITE_FIELDS: Readonly<Record<string, string>> = {
 };
 
 export const NOT_COVERED =
-  'Setbacks and zoning; fire and the fire class of the covering; flood; wildfire; earthquake; ice at the eaves; ' +
+  'Setbacks and zoning; fire and the fire class of the covering; flood; wildfire; {earthquake}ice at the eaves; ' +
   'electrical work; drainage; decay and insects; what the existing building can take beyond what is written here; ' +
   'the quality of the work.';
 

@@ -17,18 +17,14 @@ interface PaceOutProps {
 /** What is asked, in the order in which it is walked. */
 const LENGTHS = [
   { field: 'postsApartIn', words: 'From the first post to the second, along the eave', startIn: 144 },
-  {
-    field: 'linesApartIn',
-    words:
-      'From there across to the next line of posts, of two slopes to those under the ridge; or from the wall to the posts',
-    startIn: 96,
-  },
+  { field: 'linesApartIn', words: null, startIn: 96 },
   { field: 'dripPastIn', words: 'From the posts out to the drip line', startIn: 18 },
 ] as const;
+/** What stands across the lines is another thing for each form. */
 const FORMS = [
-  { form: 'shed', words: 'free, one slope' },
-  { form: 'gable', words: 'free, two slopes' },
-  { form: 'leanTo', words: 'against a wall' },
+  { form: 'shed', words: 'free, one slope', across: 'From there across to the next line of posts' },
+  { form: 'gable', words: 'free, two slopes', across: 'From the posts at the eave across to those under the ridge' },
+  { form: 'leanTo', words: 'against a wall', across: 'From the wall across to the posts' },
 ] as const;
 type PacedField = (typeof LENGTHS)[number]['field'];
 
@@ -52,6 +48,7 @@ export function PaceOut({ dialog, newProject }: PaceOutProps) {
     dialog.current?.close();
     newProject((newId) => pacedShelter({ form, postsApartIn, linesApartIn, dripPastIn }, newId));
   };
+  const across = FORMS.find((each) => each.form === form)?.across ?? '';
   const isReady = [postsApartIn, linesApartIn, dripPastIn].every((each) => typeof each === 'number');
   return (
     <dialog ref={dialog} className="page-dialog" aria-labelledby={`${id}title`}>
@@ -82,7 +79,7 @@ export function PaceOut({ dialog, newProject }: PaceOutProps) {
       {LENGTHS.map(({ field, words }) => (
         <PacedLength
           key={field}
-          words={words}
+          words={words ?? across}
           text={readings.find((each) => each.field === field)?.text ?? ''}
           isTooShort={lengthOf(field) === null}
           onType={(text) => setTexts({ ...texts, [field]: text })}

@@ -1,3 +1,4 @@
+import { fillIn } from '../../data/words/fill-in.ts';
 import { CAUTIONS, NOT_COVERED } from '../../data/words/sheet.ts';
 import type { CheckRow, Evaluation } from '../../engine/evaluation.ts';
 import type { Project } from '../../engine/project/model.ts';
@@ -73,7 +74,7 @@ export function pageParts(project: Project, evaluation: Evaluation, paper: Sheet
     siteNotes: siteNotes(project),
     posts: fitTable(plainPosts, sideWidths[1]),
     sideways: note(heldSideways(project, names, system), sideWidths[1], 4),
-    notCovered: note(NOT_COVERED, sideWidths[1]),
+    notCovered: note(fillIn(NOT_COVERED, { earthquake: project.site.seismic ? '' : 'earthquake; ' }), sideWidths[1]),
     logs: fitTable(plainLogs, room.width),
     logNotes: logNotes(project, evaluation),
     checks: fitTable(checkTable(evaluation, ranked.rows, names, system), room.width),

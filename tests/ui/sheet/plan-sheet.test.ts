@@ -98,7 +98,7 @@ describe('the plan of the one page', () => {
 
   it('tells of another adopted edition before all failures', () => {
     const { project } = opened('undersized-shed');
-    const loads = { ...project.code.loads, value: 'ASCE 7-22' };
+    const loads = { ...project.code.loads, value: 'ASCE 7-22' as const };
     const newer = { ...project, code: { ...project.code, loads } };
     const answer = evaluate(newer);
     if (!answer.ok) throw new Error('it has no figures');
