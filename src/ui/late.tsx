@@ -5,9 +5,41 @@ import { createStore } from 'zustand/vanilla';
 /** Every late part of the page, in the order in which it is named. */
 const parts: (() => Promise<void>)[] = [];
 
-interface Arrival<Props> {
-  readonly Part: ComponentType<Props> | null;
+interface Arrival<Code> {
+  readonly code: Code | null;
   readonly hasFailed: boolean;
+}
+
+/** What a fetch brings, to be read wherever it is there, and the way to ask for it. */
+function arrivalOf<Code extends object>(fetchCode: () => Promise<Code>) {
+  const arrival = createStore<Arrival<Code>>(() => ({ code: null, hasFailed: false }));
+  const bring = async (): Promise<void> => {
+    if (arrival.getState().code) return;
+    arrival.setState({ hasFailed: false });
+    try {
+      const code = await fetchCode();
+      arrival.setState({ code });
+    } catch {
+      arrival.setState({ hasFailed: true });
+    }
+  };
+  parts.push(bring);
+  return { arrival, bring };
+}
+
+/** What is there already is shown first. */
+function soonAfter(bring: () => Promise<void>): () => void {
+  const soon = setTimeout(() => void bring(), 0);
+  return () => clearTimeout(soon);
+}
+
+/** Code that comes after the first figures: null until it is there. */
+export function lateCode<Code extends object>(fetchCode: () => Promise<Code>): () => Code | null {
+  const { arrival, bring } = arrivalOf(fetchCode);
+  return function useLateCode() {
+    useEffect(() => soonAfter(bring), []);
+    return useStore(arrival, ({ code }) => code);
+  };
 }
 
 /**
@@ -15,25 +47,11 @@ interface Arrival<Props> {
  * shows at once; until then a few words stand in its place, and a way to try again when it could not be fetched.
  */
 export function late<Props extends object>(fetchPart: () => Promise<ComponentType<Props>>): ComponentType<Props> {
-  const arrival = createStore<Arrival<Props>>(() => ({ Part: null, hasFailed: false }));
-  const bring = async (): Promise<void> => {
-    if (arrival.getState().Part) return;
-    arrival.setState({ hasFailed: false });
-    try {
-      arrival.setState({ Part: await fetchPart() });
-    } catch {
-      arrival.setState({ hasFailed: true });
-    }
-  };
-  parts.push(bring);
+  const { arrival, bring } = arrivalOf(async () => ({ Part: await fetchPart() }));
   return function Late(props: Props) {
-    const { Part, hasFailed } = useStore(arrival);
-    useEffect(() => {
-      // what is there already is shown first
-      const soon = setTimeout(() => void bring(), 0);
-      return () => clearTimeout(soon);
-    }, []);
-    if (Part) return <Part {...props} />;
+    const { code, hasFailed } = useStore(arrival);
+    useEffect(() => soonAfter(bring), []);
+    if (code) return <code.Part {...props} />;
     if (!hasFailed) return <p className="quiet">opening</p>;
     return (
       <p>

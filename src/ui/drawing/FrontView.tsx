@@ -4,6 +4,7 @@ import type { ForceOverlay } from './force-diagram.ts';
 import { frontPicture } from './front-picture.ts';
 import { FrontHandles, type FrontHandlesProps } from './FrontHandles.tsx';
 import type { Paper } from './paper.ts';
+import type { LaidOver } from './picture-options.ts';
 import { PictureView, type RenderDimension } from './PictureView.tsx';
 import type { ShowLength } from './words.ts';
 
@@ -19,16 +20,17 @@ export interface ViewProps {
 export interface FrontViewProps extends ViewProps {
   readonly lineId: string;
   readonly overlay?: ForceOverlay | null;
+  readonly laidOver?: LaidOver | null;
   /** posts and braces can be moved; without it the view is a picture */
   readonly move?: Pick<FrontHandlesProps, 'onMovePost' | 'onMoveBrace' | 'bracesAlike' | 'units'>;
 }
 
 /** A frame line from the front. Nothing is drawn for a line that has no frame. */
 export function FrontView(props: FrontViewProps) {
-  const { shelter, lineId, paper, showLength, showDiameter, selectedMemberId, overlay } = props;
+  const { shelter, lineId, paper, showLength, showDiameter, selectedMemberId, overlay, laidOver } = props;
   const picture = useMemo(
-    () => frontPicture(shelter, lineId, { paper, showLength, showDiameter, selectedMemberId, overlay }),
-    [shelter, lineId, paper, showLength, showDiameter, selectedMemberId, overlay],
+    () => frontPicture(shelter, lineId, { paper, showLength, showDiameter, selectedMemberId, overlay, laidOver }),
+    [shelter, lineId, paper, showLength, showDiameter, selectedMemberId, overlay, laidOver],
   );
   if (!picture) return null;
   return (

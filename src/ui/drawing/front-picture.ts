@@ -6,7 +6,7 @@ import { nameBeamEnds, nameWhatIsMissing } from './front-notes.ts';
 import { drawRoofAtLine, drawStrip } from './front-roof.ts';
 import { bottomOf, drawGround, drawPost, nameCentres, reachOfPost } from './ground.ts';
 import { extentOf, fitView, type Extent } from './paper.ts';
-import type { PictureOptions } from './picture-options.ts';
+import { finishWith, type PictureOptions } from './picture-options.ts';
 import { coverZAt } from './roof-shape.ts';
 import { beginSketch, type Picture } from './sketch.ts';
 import { beamsOf, planesOn, postsOf } from './shelter-parts.ts';
@@ -44,6 +44,7 @@ export function frontPicture(shelter: Shelter, lineId: string, options: FrontOpt
   drawTieEnds(sketch, shelter, line);
   drawStrip(sketch, shelter, line);
   drawRoofAtLine(sketch, shelter, line, inkOf);
+  options.laidOver?.draw(sketch);
   if (options.overlay) drawForces(sketch, shelter, line, options.overlay);
 
   for (const post of posts) {
@@ -52,7 +53,7 @@ export function frontPicture(shelter: Shelter, lineId: string, options: FrontOpt
   drawFrontDimensions(sketch, shelter, line, options);
   for (const beam of beamsOf(shelter, line)) nameBeamEnds(sketch, beam, options.showDiameter ?? showLength);
   nameWhatIsMissing(sketch, shelter, line);
-  return sketch.finish(frontTitle(line), frontDescription(shelter, line, showLength));
+  return finishWith(sketch, frontTitle(line), frontDescription(shelter, line, showLength), options.laidOver);
 }
 
 function frontExtent(shelter: Shelter, line: LineGeometry): Extent {

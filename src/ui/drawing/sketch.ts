@@ -5,7 +5,17 @@ import { textHeight, textWidth } from './text-size.ts';
 
 /** Line weights, by name: their thickness and ink are the stylesheet's. */
 export type Ink =
-  'ink-heavy' | 'ink-line' | 'ink-thin' | 'hidden-line' | 'dimension' | 'hatch' | 'force-line' | 'cover-line';
+  | 'ink-heavy'
+  | 'ink-line'
+  | 'ink-thin'
+  | 'hidden-line'
+  | 'dimension'
+  | 'hatch'
+  | 'force-line'
+  | 'cover-line'
+  | 'least-line'
+  | 'whole-line'
+  | 'missing';
 
 export interface Stroke {
   readonly d: string;
@@ -16,7 +26,7 @@ export interface Stroke {
 export interface PlacedText {
   readonly key: string;
   readonly text: string;
-  readonly kind: 'name' | 'note' | 'length' | 'load';
+  readonly kind: 'name' | 'note' | 'length' | 'load' | 'missing';
   readonly box: Box;
   readonly leader: Segment | null;
   readonly rotated: boolean;

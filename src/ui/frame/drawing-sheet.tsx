@@ -11,6 +11,8 @@ import { Picture, type PictureProps, type Size } from './sheet-picture.tsx';
 import { LineChooser, useChosenLine, VIEWS, ViewTabs } from './view-choosers.tsx';
 
 const LoadsSheet = late(async () => (await import('../loads/loads-sheet.tsx')).LoadsSheet);
+const SilhouetteSwitch = late(async () => (await import('../log/silhouette-switch.tsx')).SilhouetteSwitch);
+const LogSheet = late(async () => (await import('../log/log-sheet.tsx')).LogSheet);
 
 interface SheetProps {
   readonly project: Project;
@@ -28,6 +30,14 @@ export function DrawingSheet({ project, evaluation, stale }: SheetProps) {
   const small = VIEWS.filter(({ view }) => view !== large);
   const common = { project, evaluation, line };
   const carriesLoads = useLoadsView(({ wish }) => wish !== null);
+  const logOf = useFrameView((state) => state.logOf);
+  if (logOf !== null && project.members.some(({ id }) => id === logOf)) {
+    return (
+      <section className="drawing-sheet" aria-label="Drawing" ref={ref}>
+        {width > 0 && <LogSheet {...{ project, evaluation, width, stale }} memberId={logOf} />}
+      </section>
+    );
+  }
   if (carriesLoads) {
     return (
       <section className="drawing-sheet" aria-label="Drawing" ref={ref}>
@@ -106,6 +116,7 @@ function Figure({ view, project, evaluation, line, size, isLarge, stale }: Figur
         <Picture view={view} project={project} evaluation={evaluation} line={line} size={size} isLarge={isLarge} />
       )}
       {isLarge && view === 'front' && <HatchChoice />}
+      {isLarge && view === 'front' && <SilhouetteSwitch />}
     </figure>
   );
 }

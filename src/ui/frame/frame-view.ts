@@ -13,6 +13,10 @@ interface FrameView {
   /** id of the open link of the cord */
   readonly openLink: string | null;
   readonly memberId: string | null;
+  /** piece whose log is looked at by itself, in place of the views */
+  readonly logOf: string | null;
+  /** the thinnest log that would do, drawn in the logs; null until somebody says: then not on a telephone */
+  readonly silhouette: boolean | null;
   /** path of a field that was asked for and gets the focus as soon as it is there */
   readonly sought: string | null;
 }
@@ -23,6 +27,8 @@ const view = createStore<FrameView>(() => ({
   hatched: 'none',
   openLink: null,
   memberId: null,
+  logOf: null,
+  silhouette: null,
   sought: null,
 }));
 

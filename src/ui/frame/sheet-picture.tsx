@@ -5,7 +5,8 @@ import type { Project } from '../../engine/project/model.ts';
 import { linkOfMember } from '../cord/links.ts';
 import { isOwn, sharersOf } from '../cord/own.ts';
 import { FrontView } from '../drawing/FrontView.tsx';
-import { late } from '../late.tsx';
+import type { LaidOver } from '../drawing/picture-options.ts';
+import { late, lateCode } from '../late.tsx';
 import { useWorkbench } from '../state/use-workbench.ts';
 import { showQuantity } from '../units/show-quantity.ts';
 import type { UnitSystem } from '../units/system.ts';
@@ -14,12 +15,14 @@ import { look, useFrameView, type SheetView } from './frame-view.ts';
 import { useOverlay } from './hatch.tsx';
 import { lineDetailsOf } from './line-details.ts';
 import { onMoveBrace, onMovePost } from './moves.ts';
-import { usePaper, useWindowHeight } from './paper-size.ts';
+import { useIsPhone, usePaper, useWindowHeight } from './paper-size.ts';
 import { SHOWS } from './show.ts';
 
 /** The front view comes with the first figures, the others right after them. */
 const SectionView = late(async () => (await import('../drawing/SectionView.tsx')).SectionView);
 const PlanView = late(async () => (await import('../drawing/PlanView.tsx')).PlanView);
+
+const useSilhouetteCode = lateCode(async () => await import('../log/front-silhouette.ts'));
 
 /** Room for a view: its width in pixels, its greatest height as a share of the window. */
 export interface Size {
@@ -47,6 +50,7 @@ export function Picture({ view, project, evaluation, line, size, isLarge }: Pict
   const soon = useDeferredValue(evaluation.shelter);
   const shelter = isLarge ? evaluation.shelter : soon;
   const overlay = useOverlay(evaluation, line?.id ?? '');
+  const silhouette = useSilhouette(evaluation, isLarge ? (line?.id ?? '') : '', system);
   const lineDetails = useMemo(() => lineDetailsOf(project), [project]);
   const common = {
     shelter,
@@ -71,8 +75,21 @@ export function Picture({ view, project, evaluation, line, size, isLarge }: Pict
       showDiameter={SHOWS[system].diameter}
       lineId={line.id}
       overlay={isLarge ? overlay : null}
+      laidOver={silhouette}
       {...(isLarge ? { move: { onMovePost, onMoveBrace, bracesAlike, units: system } } : {})}
     />
+  );
+}
+
+/** The thinnest logs that would do, worked out when there is time; null where nobody wishes to see them. */
+function useSilhouette(evaluation: Evaluation, lineId: string, system: UnitSystem): LaidOver | null {
+  const code = useSilhouetteCode();
+  const isPhone = useIsPhone();
+  const isWished = useFrameView((state) => state.silhouette) ?? !isPhone;
+  const settled = useDeferredValue(evaluation);
+  return useMemo(
+    () => (code && isWished && lineId !== '' ? code.frontSilhouette(settled, lineId, SHOWS[system].diameter) : null),
+    [code, isWished, settled, lineId, system],
   );
 }
 

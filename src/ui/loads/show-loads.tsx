@@ -1,3 +1,4 @@
+import { look } from '../frame/frame-view.ts';
 import { lookAtLoads, type LoadWish } from './loads-view.ts';
 
 interface ShowLoadsProps {
@@ -9,8 +10,12 @@ interface ShowLoadsProps {
 
 /** A word that puts the loads on section and plan. */
 export function ShowLoads({ wish, words, checkKey }: ShowLoadsProps) {
+  const show = (): void => {
+    look({ logOf: null });
+    lookAtLoads(wish, checkKey ?? null);
+  };
   return (
-    <button type="button" className="tool show-loads" onClick={() => lookAtLoads(wish, checkKey ?? null)}>
+    <button type="button" className="tool show-loads" onClick={show}>
       {words}
     </button>
   );

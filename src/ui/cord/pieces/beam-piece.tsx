@@ -5,6 +5,7 @@ import { Yours } from '../../fields/yours.tsx';
 import { useOpenProject } from '../../state/use-workbench.ts';
 import { postsOf } from '../../drawing/shelter-parts.ts';
 import { JointSentences } from '../joint-sentences.tsx';
+import { LookAtLog } from '../../log/look-at-log.tsx';
 import { LogSentences } from '../log-sentences.tsx';
 import { memberIn, traitPath } from '../own.ts';
 import { withStock } from '../own-edits.ts';
@@ -72,6 +73,7 @@ export function BeamPiece({ memberId, shelter, name }: BeamPieceProps) {
         .
       </p>
       {stock?.kind === 'log' && <LogSentences memberId={memberId} of={name} />}
+      <LookAtLog memberId={memberId} />
       {stock?.kind === 'sawn' && <SawnSentence path={path} of={sentenceCase(name)} stock={stock} />}
       {stock?.kind === 'typed' && <TypedStickSentence path={path} of={sentenceCase(name)} stock={stock} />}
       <p className="sentence">

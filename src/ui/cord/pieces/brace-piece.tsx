@@ -4,6 +4,7 @@ import { CommandButton } from '../../fields/command-choice.tsx';
 import { Yours } from '../../fields/yours.tsx';
 import { useOpenProject } from '../../state/use-workbench.ts';
 import { JointSentences } from '../joint-sentences.tsx';
+import { LookAtLog } from '../../log/look-at-log.tsx';
 import { LogSentences } from '../log-sentences.tsx';
 import { isOwn, memberIn, sharersOf, traitPath } from '../own.ts';
 import { madeLikeOthers, madeOwn, withStock } from '../own-edits.ts';
@@ -34,6 +35,7 @@ export function BracePiece({ memberId, name }: { readonly memberId: string; read
       </p>
       <Legs memberId={memberId} name={name} />
       {stock?.kind === 'log' && <LogSentences memberId={memberId} of={name} />}
+      <LookAtLog memberId={memberId} />
       {stock?.kind === 'sawn' && (
         <SawnSentence path={traitPath(project, memberId, 'stock')} of={sentenceCase(name)} stock={stock} />
       )}

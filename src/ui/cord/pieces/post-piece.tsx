@@ -4,6 +4,7 @@ import { postsOf } from '../../drawing/shelter-parts.ts';
 import { Yours } from '../../fields/yours.tsx';
 import { useOpenProject } from '../../state/use-workbench.ts';
 import { JointSentences } from '../joint-sentences.tsx';
+import { LookAtLog } from '../../log/look-at-log.tsx';
 import { LogSentences } from '../log-sentences.tsx';
 import { memberIn, traitPath } from '../own.ts';
 import { withStock } from '../own-edits.ts';
@@ -52,6 +53,7 @@ export function PostPiece({ memberId, shelter, name }: PostPieceProps) {
         ground <Yours path={`members[${memberId}].gradeZIn`} label={`Post ${name}: ground`} /> above it.
       </p>
       {stock?.kind === 'log' && <LogSentences memberId={memberId} of={`post ${name}`} />}
+      <LookAtLog memberId={memberId} />
       {stock?.kind === 'sawn' && (
         <SawnSentence path={traitPath(project, memberId, 'stock')} of={`Post ${name}`} stock={stock} />
       )}

@@ -9,6 +9,7 @@ import { CommandLength } from '../../fields/command-length.tsx';
 import { Yours } from '../../fields/yours.tsx';
 import { newId, useOpenProject } from '../../state/use-workbench.ts';
 import { JointSentences } from '../joint-sentences.tsx';
+import { LookAtLog } from '../../log/look-at-log.tsx';
 import { LogSentences } from '../log-sentences.tsx';
 import { groupsOfRole } from '../own.ts';
 import { SawnSentence, StockChoice, TypedStickSentence } from '../sawn-sentences.tsx';
@@ -33,6 +34,7 @@ function GroupStock({ group, of }: { readonly group: GroupOf<'rafter'> | GroupOf
         <StockChoice project={project} stock={stock} of={of} write={(p, next) => setAt(p, path, next)} />.
       </p>
       {stock?.kind === 'log' && first && <LogSentences memberId={first.id} of={of} />}
+      {first && <LookAtLog memberId={first.id} />}
       {stock?.kind === 'sawn' && <SawnSentence path={path} of={sentenceCase(of)} stock={stock} />}
       {stock?.kind === 'typed' && <TypedStickSentence path={path} of={sentenceCase(of)} stock={stock} />}
     </>

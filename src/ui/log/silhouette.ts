@@ -1,0 +1,91 @@
+import { hatchStrokes } from '../drawing/outline.ts';
+import type { Point } from '../drawing/paper.ts';
+import type { Sketch } from '../drawing/sketch.ts';
+
+/** A place along a log: how thick it is there and how thick it would have to be [in]. */
+export interface Needed {
+  readonly atIn: number;
+  readonly hasIn: number;
+  readonly needsIn: number;
+}
+
+/** A log on the paper: its surface on either side, moved outward by some inches. */
+export type Surface = (atIn: number, side: 1 | -1, outIn: number) => Point;
+
+/** Places where what is needed can be drawn, in unbroken runs: a place with no answer breaks the line. */
+export function runsOf(places: readonly Needed[]): readonly (readonly Needed[])[] {
+  const runs: Needed[][] = [];
+  let open: Needed[] | null = null;
+  for (const place of places) {
+    if (!Number.isFinite(place.needsIn)) {
+      open = null;
+    } else if (open) {
+      open.push(place);
+    } else {
+      open = [place];
+      runs.push(open);
+    }
+  }
+  return runs.filter((run) => run.length > 1);
+}
+
+/** Where more is needed than is there, with the places where it begins and ends. */
+export function missingRuns(run: readonly Needed[]): readonly (readonly Needed[])[] {
+  const lacks = ({ hasIn, needsIn }: Needed): number => needsIn - hasIn;
+  const found: Needed[][] = [];
+  let open: Needed[] | null = null;
+  run.forEach((place, i) => {
+    const before = run[i - 1];
+    if (before && lacks(before) > 0 !== lacks(place) > 0) {
+      const t = lacks(before) / (lacks(before) - lacks(place));
+      const hasIn = before.hasIn + t * (place.hasIn - before.hasIn);
+      const edge = { atIn: before.atIn + t * (place.atIn - before.atIn), hasIn, needsIn: hasIn };
+      if (open) {
+        open.push(edge);
+        open = null;
+      } else {
+        open = [edge];
+        found.push(open);
+      }
+    }
+    if (lacks(place) <= 0) return;
+    if (open) open.push(place);
+    else found.push((open = [place]));
+  });
+  return found;
+}
+
+/** The place with the most inches missing; null where nothing is. */
+export function mostMissing(places: readonly Needed[]): { readonly atIn: number; readonly inches: number } | null {
+  let worst: { atIn: number; inches: number } | null = null;
+  for (const { atIn, hasIn, needsIn } of places) {
+    const inches = needsIn - hasIn;
+    if (Number.isFinite(inches) && inches > (worst?.inches ?? 0)) worst = { atIn, inches };
+  }
+  return worst;
+}
+
+const SIDES = [1, -1] as const;
+/** Distance between strokes of what is missing, in text sizes. */
+const APART = 0.28;
+
+/** Draws what is needed inside the log's outline; where it pokes out, the wood that is missing is hatched. */
+export function drawNeeded(
+  sketch: Sketch,
+  places: readonly Needed[],
+  surface: Surface,
+  ink: 'least-line' | 'whole-line',
+): void {
+  for (const run of runsOf(places)) {
+    for (const side of SIDES) {
+      const edge = (p: Needed): Point => surface(p.atIn, side, (p.needsIn - p.hasIn) / 2);
+      sketch.line(run.map(edge), ink, { givesWay: true });
+      for (const missing of missingRuns(run)) {
+        const lobe = [...missing.map(edge), ...missing.toReversed().map((p) => surface(p.atIn, side, 0))];
+        for (const stroke of hatchStrokes(lobe, APART * sketch.view.paper.textSize)) {
+          sketch.line(stroke, 'missing', { givesWay: true });
+        }
+      }
+    }
+  }
+}
