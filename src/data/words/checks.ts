@@ -55,6 +55,7 @@ export const CHECK_MESSAGES = {
   seismicCantilever:
     'Fixed feet hold line {line} in an earthquake: the limit of 15 per cent on what presses on such posts, and the greater force on their footings, are not computed. Brace the line instead.',
   notionalLeftOut: 'The one per cent push sideways does not run: the earthquake stands in for it.',
+  ownLoadIsNothing: 'How heavy {name} is stands at nothing: type it, or take it away.',
   ownAcross:
     'The own load {name} pushes across the lines: it would bend a log sideways, which is not computed. Have it looked at.',
   ownOnlyDown: 'The own load {name} is dead weight or snow, which only press down. Call a pull live or wind.',

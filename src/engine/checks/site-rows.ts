@@ -4,7 +4,7 @@ import type { RoofForm } from '../../data/loads/free-roof-main.ts';
 import type { Shelter } from '../geometry/shelter.ts';
 import { areKnotsMeasured, isGrainRead } from '../material/strength-ratio.ts';
 import { logValues } from '../material/log-values.ts';
-import type { Given, Project } from '../project/model.ts';
+import type { Given, OwnLoad, Project } from '../project/model.ts';
 import { whyOwnNotComputed } from '../loads/own-loads.ts';
 import { earthquakeDoubts, highestFt } from '../loads/earthquake.ts';
 import { codeOfAnotherEdition } from '../loads/site/edition.ts';
@@ -65,11 +65,18 @@ function givenRows(project: Project, site: SitePressures): readonly CheckRow[] {
     .map(([path]) =>
       plainRow('site.value', 'site', at(path), notGiven({ code: 'guessedValue', values: { field: path } })),
     );
-  return [...missing, ...guesses];
+  const unsized = project.ownLoads
+    .filter(isNothing)
+    .map(({ id, name }) => plainRow('site.ownLoad', id, at(''), notGiven(message('ownLoadIsNothing', { name }))));
+  return [...missing, ...guesses, ...unsized];
 }
 
 const isGiven = (v: unknown): v is Given<unknown> =>
   typeof v === 'object' && v !== null && 'givenBy' in v && 'value' in v;
+
+/** A load that was added and has no size yet. */
+const isNothing = ({ where }: OwnLoad): boolean =>
+  (where.on === 'plane' ? where.psf : where.on === 'stretch' ? where.plf : where.lb) === 0;
 
 function outsideRows(
   project: Project,

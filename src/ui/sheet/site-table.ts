@@ -1,6 +1,6 @@
 import { GIVEN_BY, SHEET_WORDS } from '../../data/words/sheet.ts';
 import type { Evaluation } from '../../engine/evaluation.ts';
-import type { Given, Project } from '../../engine/project/model.ts';
+import type { Given, OwnLoad, Project } from '../../engine/project/model.ts';
 import { quantity } from '../../engine/units.ts';
 import type { MeasureKind } from '../units/measures.ts';
 import { showMeasure } from '../units/show-measure.ts';
@@ -41,6 +41,7 @@ export function siteTable(project: Project, evaluation: Evaluation, system: Unit
       ...computed('velocityPressure', 'Velocity pressure', 'computed, 26.10'),
       given('Risk category', [site.riskCategory], String),
       ...(site.seismic ? [earthquake(site.seismic)] : []),
+      ...project.ownLoads.map((own) => ownLoad(own, system)),
       roofWeight(project, psf),
       given('Frost depth', [site.frostDepthIn], (value) => showLength(value, system, { style: 'marks' })),
       given('Soil, bearing', [soil.bearingPsf], psf),
@@ -67,6 +68,26 @@ const UNEVEN_SNOW = [
 
 const earthquake = ({ sds, sd1, r, rGivenBy }: NonNullable<Project['site']['seismic']>): PlainRow =>
   row('Earthquake SDS, SD1; R', `${sds}, ${sd1}; ${r}`, rGivenBy === '' ? 'typed' : `typed; R by ${rGivenBy}`);
+
+/** What the person hangs there, as it is judged: its size, its direction, and whether it stays. */
+function ownLoad({ name, where, direction, removable }: OwnLoad, system: UnitSystem): PlainRow {
+  const size =
+    where.on === 'plane'
+      ? showMeasure('psf', where.psf, system)
+      : where.on === 'stretch'
+        ? showMeasure('plf', where.plf, system)
+        : showMeasure('lb', where.lb, system);
+  return row(`Own load: ${name}`, size, `${WAYS[direction]}, ${removable ? 'may be gone' : 'always there'}`);
+}
+
+const WAYS: Readonly<Record<OwnLoad['direction'], string>> = {
+  down: 'down',
+  up: 'up',
+  xPlus: 'to the right',
+  xMinus: 'to the left',
+  yPlus: 'to the front',
+  yMinus: 'to the back',
+};
 
 const NOT_GIVEN = 'not given';
 

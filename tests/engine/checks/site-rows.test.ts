@@ -153,4 +153,12 @@ describe('rows of the site', () => {
     ];
     expect(rowsOf({ ...plainShed(), ownLoads })).toEqual(['site.ownLoad across: outside ownAcross']);
   });
+
+  it('[site.ownLoad] one that has no size yet is not given', () => {
+    const hung = { name: 'hoist', kind: 'live', duration: 'tenYears', removable: true, direction: 'down' } as const;
+    const ownLoads: Project['ownLoads'] = [
+      { ...hung, id: 'own-1', where: { on: 'line', line: 'line-0', xIn: 40, lb: 0 } },
+    ];
+    expect(rowsOf({ ...plainShed(), ownLoads })).toEqual(['site.ownLoad own-1: notGiven ownLoadIsNothing']);
+  });
 });
