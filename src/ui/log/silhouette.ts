@@ -79,11 +79,11 @@ export function drawNeeded(
   for (const run of runsOf(places)) {
     for (const side of SIDES) {
       const edge = (p: Needed): Point => surface(p.atIn, side, (p.needsIn - p.hasIn) / 2);
-      sketch.line(run.map(edge), ink, { givesWay: true });
+      sketch.line(run.map(edge), ink);
       for (const missing of missingRuns(run)) {
         const lobe = [...missing.map(edge), ...missing.toReversed().map((p) => surface(p.atIn, side, 0))];
         for (const stroke of hatchStrokes(lobe, APART * sketch.view.paper.textSize)) {
-          sketch.line(stroke, 'missing', { givesWay: true });
+          sketch.line(stroke, 'missing');
         }
       }
     }

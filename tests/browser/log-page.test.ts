@@ -1,0 +1,122 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright';
+import { afterAll, describe, expect, it } from 'vitest';
+import { setStation } from '../../src/engine/project/edits/set-station.ts';
+import { sectionOfMember } from '../../src/engine/section-of-member.ts';
+import type { Station } from '../../src/engine/project/model.ts';
+import { closeBrowser } from './support/browser.ts';
+import { openLink } from './support/cord.ts';
+import { keptProject } from './support/device.ts';
+import { eventually } from './support/eventually.ts';
+import { demo, figuresOf } from './support/figures.ts';
+import { openDemo, PHONE } from './support/workbench.ts';
+
+afterAll(closeBrowser);
+
+async function openLog(page: Page): Promise<void> {
+  await openLink(page, 'beam A');
+  await page.getByRole('button', { name: 'look at this log' }).click();
+  await page.getByRole('heading', { name: 'Log of beam A' }).waitFor();
+}
+
+const stationsOf = async (page: Page): Promise<readonly Station[]> =>
+  (await keptProject(page)).project.logs.find(({ id }) => id === 'log-1')?.stations ?? [];
+const places = async (page: Page): Promise<number[]> => (await stationsOf(page)).map((s) => s.fromButtIn);
+const rows = (page: Page) => page.locator('.stations tbody tr');
+const pointer = (page: Page) => page.getByRole('slider', { name: /^Place looked at/ });
+
+describe('the log page', () => {
+  it('opens from the beam, takes a station by touch, and undo takes it back', async () => {
+    const { page, complaints, close } = await openDemo();
+    await openLog(page);
+    expect(await rows(page).count()).toBe(3);
+    const box = (await page.locator('.log-body').boundingBox())!;
+    // a quarter of 252 in. from the butt
+    await page.mouse.click(box.x + box.width / 4, box.y + box.height / 2);
+    await eventually(() => rows(page).count()).toBe(4);
+    expect(await places(page)).toEqual([0, 63, 120, 252]);
+    // straight between 13-1/2 at the butt and 12-3/4 at 120 in.
+    expect((await stationsOf(page))[1]!.diameterIn).toBeCloseTo(13.5 - (0.75 * 63) / 120, 9);
+    // the field of what was added has the keyboard: what was measured can be typed at once
+    await page.keyboard.type('13');
+    await page.keyboard.press('Enter');
+    await eventually(async () => (await stationsOf(page))[1]?.diameterIn).toBe(13);
+    await page.getByRole('button', { name: 'undo', exact: true }).click();
+    await page.getByRole('button', { name: 'undo', exact: true }).click();
+    await eventually(() => rows(page).count()).toBe(3);
+    expect((await keptProject(page)).project).toEqual(demo());
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  it('adds, moves and removes a station by keys alone', async () => {
+    const { page, close } = await openDemo();
+    await openLog(page);
+    await pointer(page).focus();
+    const at = Number(await pointer(page).getAttribute('aria-valuenow'));
+    for (let i = 0; i < 6; i++) await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('Enter');
+    await eventually(() => rows(page).count()).toBe(4);
+    expect(await places(page)).toContain(at + 6);
+    const station = page.getByRole('slider', { name: 'Station 2, from the butt' });
+    await station.focus();
+    await page.keyboard.press('ArrowLeft');
+    await eventually(() => places(page)).toContain(at + 5);
+    await page.keyboard.press('Delete');
+    await eventually(() => rows(page).count()).toBe(3);
+    await close();
+  });
+
+  it('says of the section at the pointer what the engine says, at a seat and between', async () => {
+    const { page, close } = await openDemo();
+    await openLog(page);
+    const { shelter } = figuresOf(demo());
+    const beam = shelter.beams.find(({ id }) => id === 'beam-high')!;
+    const seatAt = beam.cuts.find(({ madeBy }) => madeBy === 'seat')!.atXIn - beam.fromXIn;
+    for (const alongIn of [seatAt, seatAt + 60]) {
+      // the demo's beam begins 12 in. from the butt of its log
+      const fromButtIn = Math.round(alongIn + 12);
+      await pointer(page).focus();
+      const from = Number(await pointer(page).getAttribute('aria-valuenow'));
+      const way = fromButtIn > from ? 'ArrowRight' : 'ArrowLeft';
+      for (let i = 0; i < Math.abs(fromButtIn - from); i++) await page.keyboard.press(way);
+      const { section, cuts } = sectionOfMember(shelter, 'beam-high', fromButtIn - 12)!;
+      const said = await page.locator('.section-figures').innerText();
+      expect(said).toContain(`${section.areaIn2.toFixed(1)} in²`);
+      expect(said).toContain(`${section.modulusIn3.toFixed(1)} in³`);
+      expect(cuts.length).toBe(alongIn === seatAt ? 1 : 0);
+    }
+    await close();
+  });
+
+  it('takes a girth, which is pi times the diameter, and remembers how it was read', async () => {
+    const { page, close } = await openDemo();
+    await openLog(page);
+    const girth = page.getByRole('textbox', { name: 'Girth at the butt', exact: true });
+    await girth.fill('44');
+    await girth.press('Enter');
+    const expected = setStation(demo(), 'log-1', { fromButtIn: 0, diameterIn: 44 / Math.PI, read: 'girth' });
+    await eventually(async () => (await keptProject(page)).project).toEqual(expected);
+    await close();
+  });
+
+  for (const { words, options } of [
+    { words: 'on a desk', options: {} },
+    { words: 'on a telephone', options: PHONE },
+    { words: 'in the dark theme', options: { colorScheme: 'dark' as const } },
+  ]) {
+    it(`finds nothing for the checker of accessibility ${words}, and does not scroll sideways`, async () => {
+      const { page, close } = await openDemo(options);
+      await openLog(page);
+      const { violations } = await new AxeBuilder({ page }).include('.drawing-sheet').analyze();
+      expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`)).toEqual([]);
+      const over = await page.evaluate(
+        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+      );
+      expect(over).toBeLessThanOrEqual(0);
+      await page.getByRole('button', { name: 'back to the views' }).click();
+      await page.locator('.large.view').waitFor();
+      await close();
+    });
+  }
+});
