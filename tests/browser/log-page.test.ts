@@ -96,7 +96,8 @@ describe('the log page', () => {
     await girth.fill('44');
     await girth.press('Enter');
     const expected = setStation(demo(), 'log-1', { fromButtIn: 0, diameterIn: 44 / Math.PI, read: 'girth' });
-    await eventually(async () => (await keptProject(page)).project).toEqual(expected);
+    await eventually(async () => (await stationsOf(page))[0]?.read).toBe('girth');
+    expect((await keptProject(page)).project).toEqual(expected);
     await close();
   });
 

@@ -4,7 +4,22 @@ import type { ReactNode } from 'react';
 export function HowToMeasure() {
   return (
     <details className="how-to-measure">
-      <summary>How to measure knots, grain and checks</summary>
+      <summary>How to measure girth, knots, grain and checks</summary>
+      <Shown
+        picture={
+          <>
+            <path d="M2 18 H94 M2 54 H94" />
+            <path
+              className="measures"
+              d="M44 18 C36 28 36 44 44 54 M52 18 C44 28 44 44 52 54 M44 54 L40 66 M52 54 L50 66"
+            />
+            <path className="measures" d="M39 30 H46 M38 36 H41 M39 42 H46" />
+          </>
+        }
+      >
+        Girth: a tape round the log, square to it and clear of knots and swellings, bark off where the bark comes off.
+        The diameter is the girth over 3.1416. With a caliper measure twice, the second time square to the first.
+      </Shown>
       <Shown
         picture={
           <>

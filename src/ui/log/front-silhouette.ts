@@ -7,9 +7,9 @@ import type { LaidOver } from '../drawing/picture-options.ts';
 import { postsOf } from '../drawing/shelter-parts.ts';
 import { thicknessAt } from '../drawing/sticks.ts';
 import type { ShowLength } from '../drawing/words.ts';
-import { nameMissing } from './missing-words.ts';
+import { missingWords, nameMissing } from './missing-words.ts';
 import { neededOf } from './needed-of-member.ts';
-import { drawNeeded, mostMissing, type Surface } from './silhouette.ts';
+import { drawNeeded, type Surface } from './silhouette.ts';
 
 /** On a front view: in every log of the line the thinnest one that would do, and where wood is missing, how much. */
 export function frontSilhouette(evaluation: Evaluation, lineId: string, showDiameter: ShowLength): LaidOver | null {
@@ -19,7 +19,7 @@ export function frontSilhouette(evaluation: Evaluation, lineId: string, showDiam
     needed: neededOf(evaluation, part.id),
   }));
   const lacking = parts.flatMap((part) => {
-    const most = mostMissing([...part.needed.bySection, ...part.needed.byWhole]);
+    const most = part.needed.missing;
     return most ? [{ part, most }] : [];
   });
   return {
@@ -27,9 +27,7 @@ export function frontSilhouette(evaluation: Evaluation, lineId: string, showDiam
     left: 0,
     right: 0,
     title: 'the thinnest logs that would do',
-    description: lacking
-      .map(({ part, most }) => `${part.label}: ${showDiameter(Math.ceil(most.inches * 8) / 8)} missing.`)
-      .join(' '),
+    description: lacking.map(({ part, most }) => `${part.label}: ${missingWords(most, showDiameter)}.`).join(' '),
     draw: (sketch) => {
       for (const { surface, needed } of parts) {
         drawNeeded(sketch, needed.bySection, surface(sketch.view), 'least-line');
@@ -37,7 +35,7 @@ export function frontSilhouette(evaluation: Evaluation, lineId: string, showDiam
       }
       for (const { part, most } of lacking) {
         const about = part.surface(sketch.view)(most.atIn, part.namedAt, most.inches / 2);
-        nameMissing(sketch, `missing-${part.id}`, about, most.inches, showDiameter);
+        nameMissing(sketch, `missing-${part.id}`, about, missingWords(most, showDiameter));
       }
     },
   };

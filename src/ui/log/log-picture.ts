@@ -3,9 +3,9 @@ import type { Paper, Point, View } from '../drawing/paper.ts';
 import { beginSketch, type Picture, type Sketch } from '../drawing/sketch.ts';
 import type { ShowLength } from '../drawing/words.ts';
 import { diameterOn, type LogShown } from './log-shown.ts';
-import { nameMissing } from './missing-words.ts';
+import { missingWords, nameMissing } from './missing-words.ts';
 import type { NeededOfMember } from './needed-of-member.ts';
-import { drawNeeded, mostMissing } from './silhouette.ts';
+import { drawNeeded } from './silhouette.ts';
 
 export interface LogPictureOptions {
   readonly paper: Paper;
@@ -162,7 +162,7 @@ function drawKnots(sketch: Sketch, shown: LogShown, bottomY: number): void {
 function drawSilhouette(
   sketch: Sketch,
   shown: LogShown,
-  { bySection, byWhole }: NeededOfMember,
+  { bySection, byWhole, missing }: NeededOfMember,
   { showDiameter }: LogPictureOptions,
 ): void {
   const { view } = sketch;
@@ -172,9 +172,8 @@ function drawSilhouette(
   };
   drawNeeded(sketch, bySection, surface, 'least-line');
   drawNeeded(sketch, byWhole, surface, 'whole-line');
-  const missing = mostMissing([...bySection, ...byWhole]);
   if (!missing) return;
-  nameMissing(sketch, 'missing', surface(missing.atIn, -1, missing.inches / 2), missing.inches, showDiameter);
+  nameMissing(sketch, 'missing', surface(missing.atIn, -1, missing.inches / 2), missingWords(missing, showDiameter));
 }
 
 function drawStations(sketch: Sketch, shown: LogShown, options: LogPictureOptions, bottomY: number): void {

@@ -2,7 +2,7 @@ import { wholeMemberShare } from '../../engine/checks/whole-member.ts';
 import type { CheckRow, Evaluation } from '../../engine/evaluation.ts';
 import { diameterAt } from '../../engine/geometry/shelter.ts';
 import { stickOfMember } from '../../engine/section-of-member.ts';
-import type { Needed } from './silhouette.ts';
+import { mostMissing, type Missing, type Needed } from './silhouette.ts';
 
 /** How thick a member's log would have to be with today's forces, from the member's start. */
 export interface NeededOfMember {
@@ -12,9 +12,13 @@ export interface NeededOfMember {
   readonly byWhole: readonly Needed[];
   /** the check that asks for the whole */
   readonly wholeRow: CheckRow | null;
+  /** the most inches that are missing anywhere */
+  readonly missing: Missing | null;
 }
 
-const NOTHING: NeededOfMember = { bySection: [], byWhole: [], wholeRow: null };
+const NOTHING: NeededOfMember = { bySection: [], byWhole: [], wholeRow: null, missing: null };
+/** No outline is drawn thicker than so many times the log: beyond that another log is meant. */
+const THICKEST_SHARE = 1.5;
 
 export function neededOf(evaluation: Evaluation, memberId: string): NeededOfMember {
   const stick = stickOfMember(evaluation.shelter, memberId);
@@ -24,11 +28,26 @@ export function neededOf(evaluation: Evaluation, memberId: string): NeededOfMemb
   const bySection = (envelope?.atIn ?? []).flatMap((atIn, i): Needed[] => {
     const hasIn = diameterAt(stick, atIn);
     const needsIn = least[i];
-    return hasIn === null || needsIn === undefined ? [] : [{ atIn, hasIn, needsIn }];
+    return hasIn === null || needsIn === undefined ? [] : [drawable(atIn, hasIn, needsIn)];
   });
   const whole = wholeMemberShare(evaluation.checks.filter((row) => row.memberId === memberId));
   const byWhole = whole
-    ? stick.profile.map(({ atIn, diameterIn }) => ({ atIn, hasIn: diameterIn, needsIn: whole.share * diameterIn }))
+    ? stick.profile.map(({ atIn, diameterIn }) => drawable(atIn, diameterIn, whole.share * diameterIn))
     : [];
-  return { bySection, byWhole, wholeRow: whole?.row ?? null };
+  const lacks = [mostMissing(bySection), whole && missingOfWhole(whole.row, byWhole)].filter((m) => m !== null);
+  const missing = lacks.length === 0 ? null : lacks.reduce((a, b) => (b.inches > a.inches ? b : a));
+  return { bySection, byWhole, wholeRow: whole?.row ?? null, missing };
+}
+
+const drawable = (atIn: number, hasIn: number, needsIn: number): Needed => {
+  const mostIn = THICKEST_SHARE * hasIn;
+  return Number.isFinite(needsIn) && needsIn > mostIn
+    ? { atIn, hasIn, needsIn: mostIn, isMore: true }
+    : { atIn, hasIn, needsIn };
+};
+
+/** As the check itself says it, where it says where. */
+function missingOfWhole({ spareIn, place }: CheckRow, byWhole: readonly Needed[]): Missing | null {
+  if (spareIn === null || place.atIn === undefined || byWhole.some(({ isMore }) => isMore)) return mostMissing(byWhole);
+  return spareIn < 0 ? { atIn: place.atIn, inches: -spareIn, isMore: false } : null;
 }

@@ -18,8 +18,9 @@ export function SilhouetteSwitch({ wholeRow = null }: { readonly wholeRow?: Chec
           {' '}
           Dashed: the thinnest log whose sections would just pass with today’s forces, in bending, shear and crushing.
           Dash and dot: the same for the whole piece,{' '}
-          {wholeRow ? RULES[wholeRow.ruleId].words.toLowerCase() : 'sag and buckling'}. Hatched: wood that is missing.
-          Trying such a log works the forces out again. Where no line is drawn, thickness there alone decides nothing.
+          {wholeRow ? RULES[wholeRow.ruleId].words.toLowerCase() : 'sag and buckling'}. Hatched: wood that is missing,
+          drawn to half a log at most. Trying such a log works the forces out again. Where no line is drawn, thickness
+          there alone decides nothing.
         </>
       )}
     </p>

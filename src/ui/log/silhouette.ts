@@ -7,6 +7,15 @@ export interface Needed {
   readonly atIn: number;
   readonly hasIn: number;
   readonly needsIn: number;
+  /** the drawn outline is cut off: still more is needed */
+  readonly isMore?: boolean;
+}
+
+/** The inches of wood that are missing at a place. */
+export interface Missing {
+  readonly atIn: number;
+  readonly inches: number;
+  readonly isMore: boolean;
 }
 
 /** A log on the paper: its surface on either side, moved outward by some inches. */
@@ -56,11 +65,11 @@ export function missingRuns(run: readonly Needed[]): readonly (readonly Needed[]
 }
 
 /** The place with the most inches missing; null where nothing is. */
-export function mostMissing(places: readonly Needed[]): { readonly atIn: number; readonly inches: number } | null {
-  let worst: { atIn: number; inches: number } | null = null;
-  for (const { atIn, hasIn, needsIn } of places) {
+export function mostMissing(places: readonly Needed[]): Missing | null {
+  let worst: Missing | null = null;
+  for (const { atIn, hasIn, needsIn, isMore = false } of places) {
     const inches = needsIn - hasIn;
-    if (Number.isFinite(inches) && inches > (worst?.inches ?? 0)) worst = { atIn, inches };
+    if (Number.isFinite(inches) && inches > (worst?.inches ?? 0)) worst = { atIn, inches, isMore };
   }
   return worst;
 }

@@ -24,6 +24,7 @@ describe('the thinnest log that would do, as it is drawn', () => {
     expect(mostMissing([place(0, 10, 10.5), place(5, 9, 10.25), place(9, 9, Infinity)])).toEqual({
       atIn: 5,
       inches: 1.25,
+      isMore: false,
     });
     expect(mostMissing([place(0, 10, 9)])).toBeNull();
   });
