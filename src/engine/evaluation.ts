@@ -118,8 +118,8 @@ export interface MemberEnvelope {
   /** bending stress over allowable at each station, worst combination */
   readonly bendingRatio: readonly number[];
   /**
-   * thinnest round log at each station whose sections would just pass with today's forces held [in]; Infinity where no
-   * thickness of that station does, NaN where nothing is asked; null for what is not a round log
+   * thinnest round log at each station whose sections would just pass with today's forces held [in]; null where no
+   * thickness of that station does or nothing is asked, and for what is not a round log
    */
-  readonly leastDiameterIn: readonly number[] | null;
+  readonly leastDiameterIn: readonly (number | null)[] | null;
 }

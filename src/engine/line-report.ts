@@ -76,7 +76,7 @@ function envelopes(context: LineCheckContext, strength: readonly LineResponse[])
     ...mesh.posts.map((chain) => ({ chain, least: () => leastPostDiameters(context, chain) })),
   ];
   return withLeast.map(({ chain, least }) => {
-    const known = once(() => ({ leastDiameterIn: least() }));
+    const known = once(() => ({ leastDiameterIn: least()?.map((d) => (Number.isFinite(d) ? d : null)) ?? null }));
     const sections = sectionsOf(chain, layout);
     // a post is asked how far it bows sideways, a beam how far it sags
     const sagOf = (move: number): number =>

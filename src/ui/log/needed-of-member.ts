@@ -28,7 +28,7 @@ export function neededOf(evaluation: Evaluation, memberId: string): NeededOfMemb
   const bySection = (envelope?.atIn ?? []).flatMap((atIn, i): Needed[] => {
     const hasIn = diameterAt(stick, atIn);
     const needsIn = least[i];
-    return hasIn === null || needsIn === undefined ? [] : [drawable(atIn, hasIn, needsIn)];
+    return hasIn === null || needsIn === undefined ? [] : [drawable(atIn, hasIn, needsIn ?? NaN)];
   });
   const whole = wholeMemberShare(evaluation.checks.filter((row) => row.memberId === memberId));
   const byWhole = whole
