@@ -96,6 +96,7 @@ interface FigureProps extends PictureProps {
 
 function Figure({ view, project, evaluation, line, size, isLarge, stale }: FigureProps) {
   const { shelter } = evaluation;
+  const hatched = useFrameView((state) => state.hatched);
   const words = VIEWS.find((each) => each.view === view)?.words ?? '';
   return (
     <figure className={isLarge ? 'large view' : 'small view'}>
@@ -116,7 +117,7 @@ function Figure({ view, project, evaluation, line, size, isLarge, stale }: Figur
         <Picture view={view} project={project} evaluation={evaluation} line={line} size={size} isLarge={isLarge} />
       )}
       {isLarge && view === 'front' && <HatchChoice />}
-      {isLarge && view === 'front' && <SilhouetteSwitch />}
+      {isLarge && view === 'front' && hatched === 'none' && <SilhouetteSwitch />}
     </figure>
   );
 }

@@ -75,7 +75,8 @@ export function Picture({ view, project, evaluation, line, size, isLarge }: Pict
       showDiameter={SHOWS[system].diameter}
       lineId={line.id}
       overlay={isLarge ? overlay : null}
-      laidOver={silhouette}
+      // one thing at a time is drawn on the logs
+      laidOver={overlay ? null : silhouette}
       {...(isLarge ? { move: { onMovePost, onMoveBrace, bracesAlike, units: system } } : {})}
     />
   );
