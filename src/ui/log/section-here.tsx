@@ -30,6 +30,8 @@ export function Section({ shelter, memberId, atIn, place }: SectionHereProps) {
   const picture = useMemo(() => here && sectionPicture(here, PAPER, `Section ${place}`), [here, place]);
   if (!here || !picture) return <p className="section-here">No part of the piece lies {place}.</p>;
   const { section, cuts, flatIn, diameterIn } = here;
+  // only a beam's cuts are all known here
+  const isBeam = shelter.beams.some(({ id }) => id === memberId);
   const parts = cuts.length + (flatIn > 0 ? 1 : 0);
   return (
     <div className="section-here">
@@ -47,9 +49,10 @@ export function Section({ shelter, memberId, atIn, place }: SectionHereProps) {
           </button>
         </p>
         <p className="aside">
-          {parts === 0 && 'A whole circle.'}
+          {parts === 0 && (isBeam ? 'A whole circle.' : 'A circle. ')}
           {parts === 1 && 'The circle less one cut.'}
           {parts > 1 && `${parts} cuts meet here: they count as one of their summed depth.`}
+          {!isBeam && ' Shaped ends, seat cuts and cuts by hand of this piece are not drawn: less may be left there.'}
         </p>
         {isOpen && <StepList steps={explainSection(shelter, memberId, atIn)} label="Steps of the section modulus" />}
       </div>

@@ -100,7 +100,7 @@ describe('the log of an open link', () => {
 
   it('shows how knots, grain and checks are measured', async () => {
     await openedBeam();
-    expect(screen.getByText('How to measure knots, grain and checks')).toBeTruthy();
-    expect(document.querySelectorAll('.how-to-measure figure')).toHaveLength(3);
+    expect(screen.getByText('How to measure girth, knots, grain and checks')).toBeTruthy();
+    expect(document.querySelectorAll('.how-to-measure figure')).toHaveLength(4);
   });
 });
