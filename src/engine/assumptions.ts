@@ -13,6 +13,7 @@ export function assumptionsOf(project: Project, site: SitePressures, form: RoofF
     message('assumeEffectiveLengths'),
     message('assumeNoDiaphragm'),
     message('assumeNoShelter'),
+    message('assumeTiesAcross'),
     ...((project.surroundings.goods?.leansOnLines.length ?? 0) > 0 ? [message('assumeGoodsStand')] : []),
     ...(project.surroundings.neighbour?.guards ? [message('slideHeldBack')] : []),
     ...(project.ownLoads.some((own) => own.kind === 'live') ? [message('assumeOwnLive')] : []),

@@ -106,6 +106,8 @@ export const CHECK_MESSAGES = {
   assumeNoShelter: 'No part is sheltered by another from wind sideways.',
   assumeGoodsStand:
     'Goods that lean on a line hand the wind on them to it, in full; beyond that they are stacked so that they stand by themselves.',
+  assumeTiesAcross:
+    'Ties of rafters and strips are asked for lift and for level force across the lines; along the lines they are not.',
   assumeBraceModels:
     'Braces are judged working both ways, only pushing and idle; the worst counts. Pull counts only where every brace joint of a line is given a pull capacity.',
   assumeNoThrust:
