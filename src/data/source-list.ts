@@ -45,6 +45,31 @@ export const SOURCES = {
     publisher: 'AWC',
     seen: 'memory',
   },
+  NDS_COMMENTARY: {
+    title: 'Commentary on the National Design Specification for Wood Construction',
+    edition: '2018',
+    publisher: 'AWC',
+    seen: 'memory',
+  },
+  TR12: {
+    title: 'General Dowel Equations for Calculating Lateral Connection Values (Technical Report 12)',
+    edition: '2015',
+    publisher: 'AWC',
+    seen: 'memory',
+  },
+  A36: { title: 'ASTM A36 Carbon Structural Steel', edition: '2019', publisher: 'ASTM', seen: 'memory' },
+  A307: {
+    title: 'ASTM A307 Carbon Steel Bolts, Studs, and Threaded Rod, 60,000 psi Tensile Strength',
+    edition: '2021',
+    publisher: 'ASTM',
+    seen: 'memory',
+  },
+  A653: {
+    title: 'ASTM A653 Steel Sheet, Zinc-Coated (Galvanized) or Zinc-Iron Alloy-Coated by the Hot-Dip Process',
+    edition: '2020',
+    publisher: 'ASTM',
+    seen: 'memory',
+  },
   WOOD_HANDBOOK: {
     title: 'Wood Handbook: Wood as an Engineering Material (FPL-GTR-282)',
     edition: '2021',
