@@ -145,6 +145,19 @@ export const SOURCES = {
     publisher: 'AISI',
     seen: 'memory',
   },
+  ASME_B18: {
+    title:
+      'Square, Hex, Heavy Hex, and Askew Head Bolts and Hex, Heavy Hex, Hex Flange, Lobed Head, and Lag Screws (B18.2.1)',
+    edition: '2012',
+    publisher: 'ASME',
+    seen: 'public copy',
+  },
+  F1667: {
+    title: 'ASTM F1667 Driven Fasteners: Nails, Spikes, and Staples',
+    edition: '2015',
+    publisher: 'ASTM',
+    seen: 'memory',
+  },
   MECHANICS: {
     title: 'Closed-form mechanics, derived in the tests',
     edition: '-',
