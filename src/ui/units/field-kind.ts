@@ -23,7 +23,10 @@ const SUFFIXES: readonly (readonly [RegExp, FieldKind])[] = [
   [/Ft$/, 'feet'],
   [/PerIn$/, 'number'],
   [/In$/, 'length'],
-  [/^(kzt|ke|kcr|snowExposureCe|snowThermalCt|upperCt|sds|sd1|s1|r|durationIncluded|FbSIn3Psi|EIPsiIn4)$/, 'number'],
+  [
+    /^(kzt|ke|kcr|snowExposureCe|snowThermalCt|upperCt|sds|sd1|s1|r|durationIncluded|friction|FbSIn3Psi|EIPsiIn4)$/,
+    'number',
+  ],
 ];
 
 /** Stored names carry their unit, so the path says the kind: `members[post-2].xIn` is a length. */

@@ -15,6 +15,10 @@ const foot = z.discriminatedUnion('kind', [
     shaft: z.strictObject({ shape: z.enum(['round', 'square']), acrossIn: positiveIn, lengthIn }),
     pad: z.strictObject({ acrossIn: positiveIn, thickIn: positiveIn, tied: z.boolean() }).nullable(),
     concretePcf: z.number().min(80).max(200),
+    /** a sheet that keeps water out lies between the concrete and the end of the post; absent = not said */
+    barrier: z.boolean().optional(),
+    /** the earth around the pier lies under such a sheet; absent = not said */
+    earthCovered: z.boolean().optional(),
     fixity,
   }),
   z.strictObject({
@@ -23,6 +27,12 @@ const foot = z.discriminatedUnion('kind', [
     holeIn: positiveIn,
     backfill: z.enum(['concrete', 'soil', 'gravel']),
     treatment: shortText.nullable(),
+    /** use category that it is treated for; absent = not said */
+    useCategory: z.enum(['UC4A', 'UC4B', 'UC4C']).optional(),
+    /** round pad of concrete under the butt; absent = the post stands on the soil */
+    pad: z.strictObject({ acrossIn: positiveIn, thickIn: positiveIn }).optional(),
+    /** bars or lags hold the post in its concrete against pull; absent = nothing but contact */
+    keyed: z.boolean().optional(),
     fixedBelowGradeIn: lengthIn,
     fixity,
   }),

@@ -42,6 +42,10 @@ export const site = z.strictObject({
   soil: z.strictObject({
     bearingPsf: given(z.number().positive().max(20000)),
     lateralPsfPerFt: given(z.number().positive().max(2000)),
+    /** coefficient that the dead load is multiplied by; absent = none counts */
+    friction: given(z.number().min(0).max(1)).optional(),
+    /** of clay and silt, instead of friction; absent = none counts */
+    cohesionPsf: given(psf).optional(),
     soilPcf: z.number().min(50).max(150),
     kind: shortText,
   }),
