@@ -76,7 +76,8 @@ export function membersOfLine(shelter: Shelter, line: LineGeometry): LineMembers
 
 /**
  * Meshes a frame line: continuous beams hinged on their post tops, posts continuous from foot to seat, braces left out
- * as unknown forces, the whole line held sideways in the middle of its length. Working points are where axes meet.
+ * as unknown forces, the whole line held sideways in the middle of its length. Working points are where axes meet. A
+ * beam whose axis passes under a post's top, as a tie log does, is hinged to the post at its own level there.
  *
  * @param elasticity mean E of each member [psi]
  * @param loadX      x of point loads, so that each lands on a node [in]
@@ -118,16 +119,17 @@ export function meshLine(
   });
 
   const postChains = posts.map((post) => {
+    const pinned = beams.flatMap((beam, i) => {
+      const node = builder.nodeAt(beamChains[i]!, post.xIn - beam.fromXIn);
+      return node === null ? [] : [{ beamId: beam.id, node, zIn: pinLevel(beam, post) }];
+    });
     const stops = [
       post.seatZIn,
+      ...pinned.map((pin) => pin.zIn),
       ...braces.filter((b) => b.postId === post.id).map((b) => b.postPoint.zIn),
       ...onPosts.filter((load) => load.postId === post.id).map((load) => load.zIn),
     ].filter((z) => z > post.footZIn && z < post.axisZIn);
     const zs = subdivided([post.footZIn, ...stops, post.axisZIn], POST_STEP_IN);
-    const beamNodes = beams.flatMap((beam, i) => {
-      const node = builder.nodeAt(beamChains[i]!, post.xIn - beam.fromXIn);
-      return node === null ? [] : [{ beamId: beam.id, node }];
-    });
     const chain = builder.chain(
       post.id,
       'post',
@@ -140,10 +142,14 @@ export function meshLine(
         diameterIn: postDiameter(post.stick, z - post.woodFromZIn, post.lengthIn),
       })),
     );
-    builder.hinge(
-      chain.nodes[chain.nodes.length - 1]!,
-      beamNodes.map((b) => b.node),
-    );
+    const pins = pinned.map((pin) => ({ ...pin, onPost: builder.nodeAt(chain, pin.zIn - post.woodFromZIn)! }));
+    for (const onPost of new Set(pins.map((pin) => pin.onPost))) {
+      builder.hinge(
+        onPost,
+        pins.filter((pin) => pin.onPost === onPost).map((pin) => pin.node),
+      );
+    }
+    const beamNodes = pins.map(({ beamId, node }) => ({ beamId, node }));
     return { ...chain, post, support: builder.support(chain.nodes[0]!, post), beamNodes };
   });
 
@@ -175,16 +181,20 @@ const cutPlaces = (cut: CutGeometry): readonly number[] =>
 const postAt = (posts: readonly PostGeometry[], xIn: number): PostGeometry | undefined =>
   posts.find((p) => Math.abs(p.xIn - xIn) <= SAME_PLACE_IN);
 
+const ownAxis = (beam: BeamGeometry, xIn: number): number => between(beam.stations, xIn, (s) => s.axisZIn);
+
+/** Where a beam is hinged to a post: at the post's working point, or at its own axis where the post runs on above it. */
+const pinLevel = (beam: BeamGeometry, post: PostGeometry): number => Math.min(post.axisZIn, ownAxis(beam, post.xIn));
+
 /**
  * Level of a beam's axis in the frame. Beams of unlike thickness that meet on a post share its working point, though
  * their axes lie at different levels there: each is led to it in a straight line from its next post.
  */
 function ledToPosts(beam: BeamGeometry, posts: readonly PostGeometry[]): (xIn: number) => number {
-  const own = (xIn: number): number => between(beam.stations, xIn, (s) => s.axisZIn);
   const offsets = posts
     .filter((p) => p.xIn > beam.fromXIn - SAME_PLACE_IN && p.xIn < beam.toXIn + SAME_PLACE_IN)
-    .map((p) => ({ xIn: p.xIn, byIn: p.axisZIn - own(p.xIn) }));
-  return (xIn) => own(xIn) + (offsets.length > 0 ? between(offsets, xIn, (o) => o.byIn) : 0);
+    .map((p) => ({ xIn: p.xIn, byIn: pinLevel(beam, p) - ownAxis(beam, p.xIn) }));
+  return (xIn) => ownAxis(beam, xIn) + (offsets.length > 0 ? between(offsets, xIn, (o) => o.byIn) : 0);
 }
 
 /** Between seat and axis the post's cut end stands for the wood of the beam on it. */
@@ -289,10 +299,10 @@ class Builder {
     return { du: u / length, dw: w / length };
   }
 
-  /** The post top turns freely under the beam; a second beam that meets there rests on the same pin. */
-  hinge(postTop: number, beamNodes: readonly number[]): void {
+  /** A post turns freely at a beam, as a rule under it; a second beam that meets there is on the same pin. */
+  hinge(onPost: number, beamNodes: readonly number[]): void {
     const [first, ...others] = beamNodes;
-    for (const node of [postTop, ...others])
+    for (const node of [onPost, ...others])
       this.#nodes[node] = { ...this.#nodes[node]!, hingedTo: this.#nodes[first!]!.id };
   }
 

@@ -134,14 +134,18 @@ export function placeTie(
   if (!from || !to) return null;
   const traits = traitsOf(project, member);
   const [near, far] = from.yIn <= to.yIn ? [from, to] : [to, from];
+  const [pastNearIn, pastFarIn] =
+    near === from ? [member.pastFromIn, member.pastToIn] : [member.pastToIn, member.pastFromIn];
   return {
     id: member.id,
+    label: `tie ${near.label} ${far.label}`,
     fromPostId: near.id,
     toPostId: far.id,
     xIn: from.xIn,
-    fromYIn: near.yIn - member.pastFromIn,
-    toYIn: far.yIn + member.pastToIn,
+    fromYIn: near.yIn - pastNearIn,
+    toYIn: far.yIn + pastFarIn,
     axisZIn: Math.min(from.axisZIn, to.axisZIn) - traits.downIn,
-    stick: stickOf(project, traits.stock, far.yIn - near.yIn + member.pastFromIn + member.pastToIn),
+    ends: traits.ends,
+    stick: stickOf(project, traits.stock, far.yIn - near.yIn + pastNearIn + pastFarIn),
   };
 }

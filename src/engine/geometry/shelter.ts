@@ -192,12 +192,16 @@ export interface BraceGeometry {
 
 export interface TieGeometry {
   readonly id: Id;
+  /** tie A1 B1 */
+  readonly label: string;
   readonly fromPostId: Id;
   readonly toPostId: Id;
   readonly xIn: number;
   readonly fromYIn: number;
   readonly toYIn: number;
   readonly axisZIn: number;
+  /** its axis meets those of the posts, or lies beside them */
+  readonly ends: 'between' | 'beside';
   readonly stick: Stick | null;
 }
 

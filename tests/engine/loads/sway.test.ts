@@ -118,7 +118,7 @@ describe('push along a line', () => {
       buttAt: 'start',
       flatIn: 0,
     });
-    const tie = { id: 'tie', xIn: posts[0]!.xIn, fromYIn: 0, toYIn: 84, axisZIn: 90, stick: log(6) };
+    const tie = { id: 'tie', label: 'tie', xIn: posts[0]!.xIn, fromYIn: 0, toYIn: 84, axisZIn: 90, stick: log(6) };
     const to = { fromPostId: posts[0]!.id, toPostId: shelter.posts.find((p) => p.line !== line.id)!.id };
     const brace = {
       ...shelter.braces[0]!,
@@ -127,7 +127,11 @@ describe('push along a line', () => {
       lengthIn: 40,
       stick: log(5),
     } as const;
-    const tied = { ...shelter, ties: [{ ...tie, ...to }], braces: [...shelter.braces, brace] };
+    const tied = {
+      ...shelter,
+      ties: [{ ...tie, ...to, ends: 'between' as const }],
+      braces: [...shelter.braces, brace],
+    };
     const parts = alongForces(bench.project, tied, line, posts, [], bench.site).parts;
     expect(parts.find((p) => p.name === 'ties')!.areaFt2).toBeCloseTo((84 * 6) / 2 / 144 + (40 * 5) / 144, 9);
   });
