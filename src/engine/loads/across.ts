@@ -1,6 +1,5 @@
 import { clause } from '../../data/sources.ts';
-import type { PlaneGeometry, Shelter, Stick } from '../geometry/shelter.ts';
-import { nominalDepth } from '../geometry/sticks.ts';
+import type { PlaneGeometry, Shelter } from '../geometry/shelter.ts';
 import { put, type Note } from '../note.ts';
 import type { Project } from '../project/model.ts';
 import { quantity } from '../units.ts';
@@ -8,7 +7,7 @@ import { goodsFace, windOnGoods } from './goods.ts';
 import type { RoofCase, RunOf } from './roof-cases.ts';
 import { levelPart, squareLoads } from './rafter-reactions.ts';
 import type { SitePressures } from './site/site-pressures.ts';
-import { roundDiameter, soliditySeen, widthSeen, windOnSolid } from './solid-wind.ts';
+import { solidsAcross } from './solids-across.ts';
 
 /** Least level wind on an open building's projected area, strength level [psf]. @source ASCE7 27.1.5, from memory */
 const LEAST_PSF = 16;
@@ -75,21 +74,18 @@ export function acrossForce(
   const q = site.figures.velocityPressure.value ?? 0;
   const levels = roof
     .filter((c) => c.kind === 'wind' && c.windAlong === 0)
-    .map((c) => shelter.planes.map((plane) => levelOn(shelter, plane, c, runOf)));
+    .map((c) => shelter.planes.map((plane) => levelAcross(shelter, plane, c, runOf)));
   const roofLb = Math.max(0, ...levels.map((slopes) => Math.abs(sum(slopes))));
   const oneWayLb = Math.max(
     0,
     ...levels.flatMap((slopes) => [1, -1].map((way) => sum(slopes.map((level) => Math.max(0, way * level))))),
   );
-  const solids = solidAreas(shelter);
-  const solidity = soliditySeen(shelter, 'side');
+  const solids = solidsAcross(shelter, site);
   const typedDrag = project.instead.find((i) => i.what === 'acrossDragLb');
   const typedArea = project.instead.find((i) => i.what === 'acrossMinAreaFt2');
   // a heap leans on the shelter once, on whichever line
   const goodsLb = Math.max(0, ...shelter.lines.map((l) => windOnGoods(project, shelter, site, 'side', l.id)));
-  const dragLb = typedDrag
-    ? typedDrag.value
-    : goodsLb + sum(solids.map((s) => s.areaFt2 * windOnSolid(site, solidity, s.diameterIn)));
+  const dragLb = typedDrag ? typedDrag.value : goodsLb + sum(solids.map((s) => s.forceLb));
   const goodsFt2 = goodsLb > 0 ? goodsFace(project, shelter, 'side') : 0;
   const areaFt2 = typedArea ? typedArea.value : sum(solids.map((s) => s.areaFt2)) + riseOf(shelter) + goodsFt2;
   const leastLb = q > 0 ? LEAST_PSF * areaFt2 : 0;
@@ -99,15 +95,15 @@ export function acrossForce(
 
 const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
 
-/** Level part of a wind case on one slope, toward -y [lb]. */
-function levelOn(shelter: Shelter, plane: PlaneGeometry, roofCase: RoofCase, runOf: RunOf): number {
+/** Level part of a wind case on one slope, toward +y [lb]. */
+export function levelAcross(shelter: Shelter, plane: PlaneGeometry, roofCase: RoofCase, runOf: RunOf): number {
   const rafters = shelter.rafters.filter((r) => r.plane === plane.id);
   const levels = rafters.map((r) => {
     const run = runOf(r);
     const pressure = (i: number) => roofCase.pressure(r, run.parts[i]!);
     return levelPart(run, squareLoads(run, r.tributaryWidthIn, pressure, 'squarePsf'));
   });
-  return plane.downY * sum(levels);
+  return -plane.downY * sum(levels);
 }
 
 /** Rise of the roof as the wind across sees it, slopes that fall the other way behind it not twice [ft2]. */
@@ -116,29 +112,4 @@ function riseOf({ planes }: Shelter): number {
     sum(planes.filter((p) => p.downY === downY).map((p) => (p.highZIn - p.lowZIn) * (p.toXIn - p.fromXIn))),
   );
   return Math.max(...facing) / 144;
-}
-
-interface Solid {
-  readonly areaFt2: number;
-  /** null = flat-sided */
-  readonly diameterIn: number | null;
-}
-
-/** Everything solid as the wind across the lines sees it: beams, posts above ground, braces, eave edges. */
-function solidAreas(shelter: Shelter): readonly Solid[] {
-  const of = (stick: Stick | null, lengthIn: number): Solid => ({
-    areaFt2: (lengthIn * widthSeen(stick, 'side')) / 144,
-    diameterIn: roundDiameter(stick),
-  });
-  return [
-    ...shelter.beams.map((b) => of(b.stick, b.toXIn - b.fromXIn)),
-    ...shelter.posts.map((p) => of(p.stick, p.seatZIn - Math.max(p.footZIn, p.gradeZIn))),
-    ...shelter.braces.filter((b) => b.plane === 'along').map((b) => of(b.stick, b.lengthIn)),
-    ...shelter.planes.map((plane) => {
-      const rafter = shelter.rafters.find((r) => r.plane === plane.id);
-      const purlin = shelter.purlins.find((p) => p.plane === plane.id);
-      const edgeIn = nominalDepth(rafter?.stick ?? null) + nominalDepth(purlin?.stick ?? null);
-      return { areaFt2: ((plane.toXIn - plane.fromXIn) * edgeIn) / 144, diameterIn: null };
-    }),
-  ];
 }

@@ -1,4 +1,4 @@
-import type { BraceGeometry, PostGeometry, RafterGeometry } from '../geometry/shelter.ts';
+import type { BraceGeometry, PostGeometry, RafterGeometry, TieGeometry } from '../geometry/shelter.ts';
 import { stickOf } from '../geometry/sticks.ts';
 import { message, type Message } from '../message.ts';
 import { insteadOf } from '../project/instead.ts';
@@ -12,7 +12,10 @@ import { rafterOwnWeight, surfaceWeight } from './roof-weights.ts';
 import { shareIn, type Stretch } from './stretches.ts';
 import { weightAlong, wholeWeight, type TwoWeights } from './weights.ts';
 
-/** Dead load by stretch of beam (rafters, strip, the beam itself), then posts and braces as one more piece. */
+/**
+ * Dead load by stretch of beam (rafters, strip, the beam itself), then posts and braces as one more piece, with their part
+ * of what runs across from them.
+ */
 export function deadPieces(c: LineSetting): readonly DeadPiece[] {
   const roof = c.rafters.map((rafter) => ({ xIn: rafter.xIn, ...deadReaction(c, rafter) }));
   const strip = stripWeight(c);
@@ -40,6 +43,7 @@ export function deadPieces(c: LineSetting): readonly DeadPiece[] {
       return { postId: post.id, footDownLbPerIn: foot, topDownLbPerIn: top, alongLbPerIn: 0 };
     }),
     onBraces: c.braces.map((b) => ({ braceId: b.id, downLb: braceWeight(c, b)[weight], alongLb: 0 })),
+    atPosts: acrossFromPosts(c).map(({ postId, zIn, down }) => ({ postId, zIn, downLb: down[weight], alongLb: 0 })),
   });
   return [...pieces, { piece: 'posts', heavy: uprights('heavy'), light: uprights('light') }];
 }
@@ -113,6 +117,32 @@ function beamProfile(
     const own = beam ? c.weights.of(beam.id)(xIn - beam.fromXIn) : { heavy: 0, light: 0 };
     return { xIn, heavy: own.heavy + strip.heavy, light: own.light + strip.light };
   });
+}
+
+/** Ties rest on the two posts that they join, a brace across hangs on its post whole. */
+function acrossFromPosts(
+  c: LineSetting,
+): readonly { readonly postId: string; readonly zIn: number; readonly down: TwoWeights }[] {
+  return c.posts.flatMap((post) => [
+    ...c.shelter.ties
+      .filter((tie) => tie.fromPostId === post.id || tie.toPostId === post.id)
+      .map((tie) => ({ postId: post.id, zIn: tie.axisZIn, down: tieOnPost(c, tie, post) })),
+    ...c.shelter.braces
+      .filter((b) => b.plane === 'across' && b.postId === post.id)
+      .map((b) => ({ postId: post.id, zIn: b.postPoint.zIn, down: braceWeight(c, b) })),
+  ]);
+}
+
+/** By the lever rule about the other post; an end that reaches past a post counts. */
+function tieOnPost(c: LineSetting, tie: TieGeometry, post: PostGeometry): TwoWeights {
+  const otherId = tie.fromPostId === post.id ? tie.toPostId : tie.fromPostId;
+  const other = c.shelter.posts.find((p) => p.id === otherId)!;
+  const weight = c.weights.of(tie.id);
+  return wholeWeight((atIn) => {
+    const share = (tie.fromYIn + atIn - other.yIn) / (post.yIn - other.yIn);
+    const { heavy, light } = weight(atIn);
+    return { heavy: share * heavy, light: share * light };
+  }, tie.toYIn - tie.fromYIn);
 }
 
 function braceWeight(c: LineSetting, brace: BraceGeometry): TwoWeights {

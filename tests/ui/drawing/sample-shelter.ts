@@ -229,6 +229,8 @@ function tiesBetween(posts: readonly PostGeometry[], frames: readonly LineGeomet
       const other = posts.find((o) => o.line === low.id && o.xIn === p.xIn)!;
       return {
         id: `tie-${p.label}`,
+        label: `tie ${p.label} ${other.label}`,
+        ends: 'between',
         fromPostId: p.id,
         toPostId: other.id,
         xIn: p.xIn,
