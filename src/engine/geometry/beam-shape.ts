@@ -1,5 +1,6 @@
 import type { FrameLine, GroupOf, MemberOf, Project } from '../project/model.ts';
 import { traitsOf } from '../project/traits.ts';
+import { bowAt, bowOf } from './bow.ts';
 import { diameterAt, type RoundStick, type Stick } from './shelter.ts';
 import { stickOf } from './sticks.ts';
 
@@ -33,12 +34,12 @@ export function beamShape(
   const traits = traitsOf(project, member);
   const lengthIn = member.toXIn - member.fromXIn;
   const stick = stickOf(project, traits.stock, lengthIn, traits.topFlatIn);
-  const crown = crownOf(project, stick, lengthIn, traits.crownTo);
+  const crown = bowOf(project, stick, lengthIn, traits.crownTo).upIn;
   const xs = stationsOf(member, stick, atX, crown !== 0);
   const stations = xs.map((xIn) => {
     const s = xIn - member.fromXIn;
     const depth = depthAt(stick, s);
-    const bow = 4 * crown * (s / lengthIn) * (1 - s / lengthIn);
+    const bow = bowAt(crown, member, xIn);
     const diameter = depth + traits.topFlatIn;
     const axis = line.set === 'axis' ? 0 : line.set === 'top' ? traits.topFlatIn - diameter / 2 : diameter / 2;
     return {
@@ -64,17 +65,6 @@ export function roundDiameterWithin(stick: RoundStick, s: number): number {
   const last = stick.profile[stick.profile.length - 1]!;
   const first = stick.profile[0]!;
   return diameterAt(stick, Math.min(Math.max(s, first.atIn), last.atIn)) ?? 0;
-}
-
-function crownOf(project: Project, stick: Stick | null, lengthIn: number, to: 'up' | 'down' | 'side'): number {
-  if (!stick || stick.kind !== 'round' || to === 'side') return 0;
-  const log = project.logs.find((l) => l.id === stick.logId);
-  if (!log || log.crownIn === 0) return 0;
-  const first = log.stations[0]!.fromButtIn;
-  const whole = log.stations[log.stations.length - 1]!.fromButtIn - first;
-  // a parabola over the whole log leaves the square of the share over a part of it
-  const bow = log.crownIn * Math.min(1, lengthIn / whole) ** 2;
-  return to === 'up' ? bow : -bow;
 }
 
 function stationsOf(
