@@ -6,6 +6,7 @@ import type { LineCheckContext } from './checks/line-context.ts';
 import { pierSites, footRows } from './checks/pier/pier-checks.ts';
 import { postSites } from './checks/post/post-checks.ts';
 import { plainRow } from './checks/site-of-check.ts';
+import { thinnestOfLine } from './checks/thinnest-of-line.ts';
 import type { HeldLine } from './checks/sway/rated-along.ts';
 import { alongSystem, swayAlongRows, swayAlongSites, swayForce } from './checks/sway/sway-checks.ts';
 import { breaks, judge, notGiven, outside } from './check.ts';
@@ -104,7 +105,7 @@ export function assembleLine(givens: Givens, line: LineGeometry): LineParts {
   };
   return {
     source: [
-      checkSource(group),
+      { ...checkSource(group), thinnest: () => thinnestOfLine(context) },
       plainSource([
         ...typedRows(members),
         ...braceFitRows(members),

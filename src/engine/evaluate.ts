@@ -7,6 +7,7 @@ import type { CheckRow, EvaluateAnswer, Evaluation } from './evaluation.ts';
 import { guarded } from './guarded.ts';
 import { loadReport } from './load-report.ts';
 import { fingerprint } from './project/fingerprint.ts';
+import { once } from './once.ts';
 import type { Project } from './project/model.ts';
 import { assumptionsOf } from './assumptions.ts';
 import { DATA_VERSION, PROGRAM_VERSION } from './versions.ts';
@@ -33,6 +34,8 @@ function report(assembled: Assembled): Evaluation {
   const rows = assembled.sources.flatMap((s) => s.rows());
   const judged = heldBack(rows, unknownLoads(assembled.site, assembled.form));
   const checks = [...withWindDepartures(judged, project, assembled.site)].sort(byPath);
+  // nobody reads it between two keystrokes
+  const thinnest = once(() => assembled.sources.flatMap((s) => s.thinnest?.() ?? []));
   const count = (status: Status): number => checks.filter((c) => c.status === status).length;
   return {
     formatVersion: 1,
@@ -44,6 +47,9 @@ function report(assembled: Assembled): Evaluation {
     logs: assembled.materials.reports,
     lines: lines.map((l) => l.report),
     checks,
+    get thinnest() {
+      return thinnest();
+    },
     counts: { pass: count('pass'), fail: count('fail'), notGiven: count('notGiven'), outside: count('outside') },
     departures: checks.filter((c) => c.status === 'pass' && c.reason !== undefined).length,
     residual: Math.max(0, ...lines.map((l) => l.residual)),

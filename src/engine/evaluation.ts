@@ -20,6 +20,8 @@ export interface Evaluation {
   readonly lines: readonly LineReport[];
   /** worst row of each key, in the order of the load path */
   readonly checks: readonly CheckRow[];
+  /** round members whose sections were judged */
+  readonly thinnest: readonly ThinnestLog[];
   readonly counts: Readonly<Record<Status, number>>;
   /** checks that pass with a stated departure */
   readonly departures: number;
@@ -117,9 +119,13 @@ export interface MemberEnvelope {
   readonly sagIn: readonly number[];
   /** bending stress over allowable at each station, worst combination */
   readonly bendingRatio: readonly number[];
-  /**
-   * thinnest round log at each station whose sections would just pass with today's forces held [in]; null where no
-   * thickness of that station does or nothing is asked, and for what is not a round log
-   */
-  readonly leastDiameterIn: readonly (number | null)[] | null;
+}
+
+/** How thin a round member might be, place by place, and its sections just pass with today's forces and cuts held. */
+export interface ThinnestLog {
+  readonly memberId: string;
+  /** distance from the member's start, both faces of a jump listed */
+  readonly atIn: readonly number[];
+  /** null where no thickness of that place passes, or nothing is asked there [in] */
+  readonly leastDiameterIn: readonly (number | null)[];
 }

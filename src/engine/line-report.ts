@@ -2,8 +2,6 @@ import type { LineReport, MemberEnvelope, PostReactions } from './evaluation.ts'
 import { isStrength, type LineCheckContext } from './checks/line-context.ts';
 import { beamStretches } from './checks/beam/beam-sections.ts';
 import { pullShareOf, stressAt } from './checks/beam/bending.ts';
-import { leastBeamDiameters } from './checks/beam/least-diameter.ts';
-import { leastPostDiameters } from './checks/post/least-diameter.ts';
 import { footIndex, holdIndex, pushIndex, sectionsOf } from './frame/read-response.ts';
 import type { Chain } from './frame/line-mesh.ts';
 import type { LineResponse } from './frame/line-frame.ts';
@@ -71,12 +69,7 @@ function envelopes(context: LineCheckContext, strength: readonly LineResponse[])
     responses.filter((r) => r.combination.purpose === 'sagLongTerm'),
     layout.size,
   );
-  const withLeast = [
-    ...mesh.beams.map((chain) => ({ chain, least: () => leastBeamDiameters(context, chain) })),
-    ...mesh.posts.map((chain) => ({ chain, least: () => leastPostDiameters(context, chain) })),
-  ];
-  return withLeast.map(({ chain, least }) => {
-    const known = once(() => ({ leastDiameterIn: least()?.map((d) => (Number.isFinite(d) ? d : null)) ?? null }));
+  return [...mesh.beams, ...mesh.posts].map((chain) => {
     const sections = sectionsOf(chain, layout);
     // a post is asked how far it bows sideways, a beam how far it sags
     const sagOf = (move: number): number =>
@@ -92,9 +85,6 @@ function envelopes(context: LineCheckContext, strength: readonly LineResponse[])
       momentMinLbIn: sections.map((s) => forces.least[s.moment]!),
       sagIn: sections.map((s) => sagOf(s.move)),
       bendingRatio: chain.role === 'beam' ? beamRatios(context, chain, strength) : [],
-      get leastDiameterIn() {
-        return known().leastDiameterIn;
-      },
     };
   });
 }

@@ -29,6 +29,7 @@ export function jsonReport(project: Project, evaluation: Evaluation): string {
     logs: evaluation.logs.map(logOf),
     lines: evaluation.lines.map(lineOf),
     checks: evaluation.checks.map(checkOf),
+    thinnest: evaluation.thinnest,
     assumptions: evaluation.assumptions.map(spelled),
   };
   return JSON.stringify(report);

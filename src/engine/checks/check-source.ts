@@ -1,6 +1,6 @@
 import { RULES } from '../../data/rules.ts';
 import type { ClauseRef } from '../../data/sources.ts';
-import type { CheckRow } from '../evaluation.ts';
+import type { CheckRow, ThinnestLog } from '../evaluation.ts';
 import { isWorse, type Verdict } from '../check.ts';
 import { put, stepsOf, type Step } from '../note.ts';
 import { quantity } from '../units.ts';
@@ -14,6 +14,8 @@ export interface CheckSource {
    * before any number, null where this source has no such row or combination.
    */
   readonly explain: (key: string, combinationId?: string) => readonly Step[] | null;
+  /** how thin its round members might be; left out where it judges no sections of one */
+  readonly thinnest?: () => readonly ThinnestLog[];
 }
 
 /** A group as a source. The worst response of a combination tells its steps where several scenarios share it. */

@@ -1,5 +1,3 @@
-import type { LineResponse } from '../frame/line-frame.ts';
-
 /** Halvings of the search: a log of 60 in. comes out to a millionth of an inch. */
 const HALVINGS = 26;
 /** Left over the flat and the cuts, so that there is a section at all [in]. */
@@ -14,12 +12,12 @@ const THICKEST_IN = 60;
  * @param ratioAt  asked over allowed at a diameter; falls as the diameter grows
  * @returns [in]; Infinity where no log in reach passes
  */
-export function leastAt(
+export function leastAt<R extends object>(
   takenIn: number,
-  responses: readonly LineResponse[],
-  ratioAt: (diameterIn: number) => (r: LineResponse) => number,
+  responses: readonly R[],
+  ratioAt: (diameterIn: number) => (r: R) => number,
 ): number {
-  const asked = new Set<LineResponse>();
+  const asked = new Set<R>();
   let least = takenIn + LEAST_LEFT_IN;
   while (least < THICKEST_IN) {
     const worst = worstOf(responses, ratioAt(least));
@@ -30,7 +28,7 @@ export function leastAt(
   return Infinity;
 }
 
-function worstOf(responses: readonly LineResponse[], ratio: (r: LineResponse) => number): LineResponse {
+function worstOf<R extends object>(responses: readonly R[], ratio: (r: R) => number): R {
   let worst = responses[0]!;
   let most = -Infinity;
   for (const r of responses) {

@@ -2,7 +2,15 @@ import type { RuleId } from '../../data/rules.ts';
 import type { CheckRow } from '../evaluation.ts';
 
 /** Rules that ask a member as a whole: stiffness and stability of all of it, not the wood at one place. */
-const OF_THE_WHOLE: ReadonlySet<RuleId> = new Set<RuleId>(['beam.sag', 'beam.sagLongTerm', 'post.push', 'brace.push']);
+const OF_THE_WHOLE: ReadonlySet<RuleId> = new Set<RuleId>([
+  'beam.sag',
+  'beam.sagLongTerm',
+  'rafter.sag',
+  'rafter.sagLongTerm',
+  'purlin.sag',
+  'post.push',
+  'brace.push',
+]);
 /** Length over thickness falls as the thickness itself grows. */
 const SLENDERNESS: ReadonlySet<RuleId> = new Set<RuleId>(['post.slender', 'brace.slender']);
 

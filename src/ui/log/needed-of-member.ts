@@ -23,11 +23,10 @@ const THICKEST_SHARE = 1.5;
 export function neededOf(evaluation: Evaluation, memberId: string): NeededOfMember {
   const stick = stickOfMember(evaluation.shelter, memberId);
   if (stick?.kind !== 'round') return NOTHING;
-  const envelope = evaluation.lines.flatMap(({ members }) => members).find((m) => m.memberId === memberId);
-  const least = envelope?.leastDiameterIn ?? [];
-  const bySection = (envelope?.atIn ?? []).flatMap((atIn, i): Needed[] => {
+  const thinnest = evaluation.thinnest.find((m) => m.memberId === memberId);
+  const bySection = (thinnest?.atIn ?? []).flatMap((atIn, i): Needed[] => {
     const hasIn = diameterAt(stick, atIn);
-    const needsIn = least[i];
+    const needsIn = thinnest?.leastDiameterIn[i];
     return hasIn === null || needsIn === undefined ? [] : [drawable(atIn, hasIn, needsIn ?? NaN)];
   });
   const whole = wholeMemberShare(evaluation.checks.filter((row) => row.memberId === memberId));

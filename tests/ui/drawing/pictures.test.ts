@@ -143,7 +143,6 @@ describe('forces on the log', () => {
     momentMinLbIn: zeros,
     sagIn: zeros,
     bendingRatio: zeros,
-    leastDiameterIn: null,
   };
   const drawn = (members: readonly MemberEnvelope[], kind: 'moment' | 'sag') =>
     frontPicture(shelter, 'line-A', { ...options, overlay: { kind, members, show: (v) => `moment ${v}` } })!;

@@ -3,11 +3,11 @@ import type { CheckSite } from '../site-of-check.ts';
 import type { LineCheckContext } from '../line-context.ts';
 import { beamBendingSite } from './bending.ts';
 import { beamStretches } from './beam-sections.ts';
-import { cutSites } from './cuts.ts';
+import { cutSites, endCutsOf } from './cuts.ts';
 import { sagSites } from './sag.ts';
 import { seatSites } from './seat.ts';
 import { spliceSites } from './splice.ts';
-import { beamShearSite, endNotchSite, endSeatCut } from './shear.ts';
+import { beamShearSite, endNotchSite } from './shear.ts';
 
 /** Every check of the beams of a line, stretch by stretch and seat by seat. */
 export function beamSites(context: LineCheckContext): readonly CheckSite<LineResponse>[] {
@@ -17,15 +17,8 @@ export function beamSites(context: LineCheckContext): readonly CheckSite<LineRes
     beamBendingSite(context, on),
     beamShearSite(context, on),
     ...cutSites(context, on),
+    ...endCutsOf(context, on).flatMap((cut) => endNotchSite(context, on, cut) ?? []),
     ...sagSites(context, on),
-    ...posts.flatMap((p) =>
-      p.post.seats
-        .filter((s) => s.beamId === on.beam.id)
-        .flatMap((s) => {
-          const cut = endSeatCut(s, p.memberId);
-          return (cut && endNotchSite(context, on, cut)) ?? [];
-        }),
-    ),
   ]);
   const bySeat = posts.flatMap((p) => p.post.seats.flatMap((s) => seatSites(context, p, s)));
   return [...byStretch, ...bySeat, ...spliceSites(context)];

@@ -7,7 +7,7 @@ import { quantity } from '../../units.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { isStrength, type LineCheckContext } from '../line-context.ts';
 import { cutIsStretched, type BeamStation, type BeamStretch } from './beam-sections.ts';
-import { endNotchSite } from './shear.ts';
+import { endSeatCut, type EndCut } from './shear.ts';
 
 /**
  * Cuts have a side and a station, judged combination by combination: none on the stretched side away from an end, none
@@ -17,14 +17,51 @@ import { endNotchSite } from './shear.ts';
  * @source NDS 3.2.3 and 4.4.3 (from memory), read for round logs; own rule as said
  */
 export function cutSites(context: LineCheckContext, on: BeamStretch): readonly CheckSite<LineResponse>[] {
-  return placedCuts(on).flatMap(({ cut, nearest, isAtEnd }) => {
-    if (!isAtEnd) return [cutSite(context, on, cut, nearest)];
-    // the seat of a post near the end is asked where its post is
-    if (cut.madeBy === 'seat') return [];
-    const { diameterIn } = nearest;
-    const end = { name: cut.id, xIn: cut.atXIn, reachIn: cut.lengthIn / 2 + 1e-6, depthIn: cut.depthIn, diameterIn };
-    return endNotchSite(context, on, end) ?? [];
-  });
+  return placedCuts(on).flatMap(({ cut, nearest, isAtEnd }) => (isAtEnd ? [] : [cutSite(context, on, cut, nearest)]));
+}
+
+/** Cuts near an end of the log, whose shear is asked: seats of posts, and what is let in or cut by hand. */
+export function endCutsOf(context: LineCheckContext, on: BeamStretch): readonly EndCut[] {
+  const cuts = placedCuts(on).filter(({ cut, isAtEnd }) => isAtEnd && cut.madeBy !== 'seat');
+  const seats = context.frame.mesh.posts.flatMap((p) =>
+    p.post.seats.filter((s) => s.beamId === on.beam.id).flatMap((s) => endSeatCut(s, p.memberId) ?? []),
+  );
+  return [
+    ...cuts.map(({ cut, nearest: { diameterIn } }) => {
+      const { id, atXIn, lengthIn, depthIn } = cut;
+      return { name: id, xIn: atXIn, reachIn: lengthIn / 2 + 1e-6, depthIn, diameterIn };
+    }),
+    ...seats,
+  ];
+}
+
+/**
+ * How thick the log must be where each cut lies for its depth alone to be allowed, by the cut's id; Infinity where it is
+ * refused however thick the log [in].
+ */
+export const leastForCuts = (context: LineCheckContext, on: BeamStretch): readonly (readonly [string, number])[] =>
+  placedCuts(on).map(({ cut, nearest, isAtEnd }) => [
+    cut.id,
+    isAtEnd ? 4 * cut.depthIn : leastForCut(context, on, cut, nearest),
+  ]);
+
+function leastForCut(context: LineCheckContext, on: BeamStretch, cut: CutGeometry, station: BeamStation): number {
+  if (isInMiddleThird(on, cut)) return Infinity;
+  const strength = context.frame.responses.filter(isStrength);
+  if (!strength.some((r) => cutIsStretched(cut, r.values[station.moment]!))) return 6 * cut.depthIn;
+  return isSeatPressedByGravity(context, cut, station) ? 8 * cut.depthIn : Infinity;
+}
+
+function isInMiddleThird({ stretch }: BeamStretch, cut: CutGeometry): boolean {
+  const share = (cut.atXIn - stretch.fromXIn) / (stretch.toXIn - stretch.fromXIn);
+  return stretch.kind === 'span' && share > 1 / 3 && share < 2 / 3;
+}
+
+/** A sloped seat that only uplift or sway stretches. */
+function isSeatPressedByGravity(context: LineCheckContext, cut: CutGeometry, station: BeamStation): boolean {
+  const gravity = context.frame.responses.filter((r) => isStrength(r) && r.combination.gravityOnly);
+  const isSeat = cut.madeBy === 'seat' && cut.kind === 'flat';
+  return isSeat && gravity.every((r) => !cutIsStretched(cut, r.values[station.moment]!));
 }
 
 /** Cuts of the beam whose middle lies on this stretch, each with the station nearest to it. */
@@ -52,12 +89,7 @@ function cutSite(
   station: BeamStation,
 ): CheckSite<LineResponse> {
   const d = station.diameterIn;
-  const gravity = context.frame.responses.filter((r) => isStrength(r) && r.combination.gravityOnly);
-  const pressedByGravity = gravity.every((r) => !cutIsStretched(cut, r.values[station.moment]!));
-  const slopedSeat = cut.madeBy === 'seat' && cut.kind === 'flat' && cut.depthIn <= d / 8 + 1e-9;
-  const mayTurn = slopedSeat && pressedByGravity;
-  const share = (cut.atXIn - on.stretch.fromXIn) / (on.stretch.toXIn - on.stretch.fromXIn);
-  const middle = on.stretch.kind === 'span' && share > 1 / 3 && share < 2 / 3;
+  const mayTurn = cut.depthIn <= d / 8 + 1e-9 && isSeatPressedByGravity(context, cut, station);
   const limit = d / 6;
   return {
     ruleId: 'beam.cuts',
@@ -68,7 +100,7 @@ function cutSite(
     stops: (r) => {
       if (cutIsStretched(cut, r.values[station.moment]!) && !mayTurn)
         return outside({ code: 'cutInTension', values: {} }, quantity(cut.depthIn, 'in'));
-      if (middle) return breaks({ code: 'cutInMiddleThird', values: {} });
+      if (isInMiddleThird(on, cut)) return breaks({ code: 'cutInMiddleThird', values: {} });
       return null;
     },
     demand: (_, note) => {

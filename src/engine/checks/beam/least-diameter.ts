@@ -6,15 +6,19 @@ import type { DesignValues } from '../../material/values.ts';
 import { leastAt } from '../least-at.ts';
 import { isStrength, valuesIn, type LineCheckContext } from '../line-context.ts';
 import { sectionAt } from '../section.ts';
+import { roundEndNotchShear } from '../wood/shear.ts';
 import { beamStretches, type BeamStation } from './beam-sections.ts';
 import { pullShareOf, stressAt } from './bending.ts';
+import { endCutsOf, leastForCuts } from './cuts.ts';
+import type { EndCut } from './shear.ts';
 
 /**
  * The thinnest round log, station by station, whose bending and shear there would just pass with today's forces, cuts and
- * design values held. A log that thin draws other forces: only a new evaluation tells whether it passes.
+ * design values held, and that is as thick as the depth of its cuts asks for. A log that thin draws other forces: only a
+ * new evaluation tells whether it passes.
  * @returns [in] in the order of the chain's sections; Infinity where no log in reach passes, NaN where nothing is asked;
  *   null for what is not a round log
- * @source NDS 3.3, 3.4, 3.9.1 turned round; own rule: forces held
+ * @source NDS 3.3, 3.4, 3.9.1, 4.4.3 turned round; own rule: forces held
  */
 export function leastBeamDiameters(context: LineCheckContext, chain: Chain): readonly number[] | null {
   const values = valuesIn(context, chain.memberId);
@@ -23,14 +27,20 @@ export function leastBeamDiameters(context: LineCheckContext, chain: Chain): rea
   if (!values || stick?.kind !== 'round') return null;
   const strength = context.frame.responses.filter(isStrength);
   const stations = new Map(stretches.flatMap((s) => s.stations.map((st) => [st.axial, st] as const)));
+  const byDepth = new Map(stretches.flatMap((on) => leastForCuts(context, on)));
+  const endCuts = stretches.flatMap((on) => endCutsOf(context, on));
   return sectionsOf(chain, context.frame.layout).map((s) => {
     const station = stations.get(s.axial);
-    return station && strength.length > 0 ? leastOf(station, stick, values, strength) : NaN;
+    if (!station || strength.length === 0) return NaN;
+    const notches = endCuts.filter((cut) => Math.abs(station.xIn - cut.xIn) <= cut.reachIn);
+    const forDepth = station.cuts.map((cut) => byDepth.get(cut.id) ?? 0);
+    return Math.max(...forDepth, leastOf(station, notches, stick, values, strength));
   });
 }
 
 function leastOf(
   station: BeamStation,
+  notches: readonly EndCut[],
   stick: RoundStick,
   values: DesignValues,
   responses: readonly LineResponse[],
@@ -40,10 +50,14 @@ function leastOf(
   return leastAt(stick.flatIn + cutIn, responses, (diameterIn) => {
     const section = sectionAt(stick, diameterIn, cutIn);
     const s = { ...station, section };
+    // what an even shear stress of Fv over the section, or a cut near the end, can carry
+    const shearLb = Math.min(
+      section.shearAreaIn2 * values.FvPsi,
+      ...notches.map((cut) => roundEndNotchShear(values.FvPsi, diameterIn, cut.depthIn)),
+    );
     return ({ values: v, combination }) => {
       const bending = stressAt(s, v, pullShare) / values.FbPsi;
-      const shear = Math.abs(v[s.shear]!) / section.shearAreaIn2 / values.FvPsi;
-      return Math.max(bending, shear) / combination.durationFactor;
+      return Math.max(bending, Math.abs(v[s.shear]!) / shearLb) / combination.durationFactor;
     };
   });
 }

@@ -68,9 +68,17 @@ function thinnest(stick: RoundStick | SawnStick): SmallSection {
   };
 }
 
-/** Ends with a flat or saddle, as they stand square to the brace; an end without either is told of by its bearing. */
-function endSections(context: LineCheckContext, brace: BraceGeometry): readonly SmallSection[] {
-  return endsOf(context, brace).flatMap((end) => {
+/**
+ * Ends with a flat or saddle, as they stand square to the brace; an end without either is told of by its bearing.
+ * @param diameterIn of a brace that thick at both ends, in place of its own [in]
+ */
+export function endSections(
+  context: LineCheckContext,
+  brace: BraceGeometry,
+  diameterIn?: number,
+): readonly SmallSection[] {
+  return endsOf(context, brace).flatMap((own) => {
+    const end = diameterIn === undefined ? own : { ...own, braceDiameterIn: diameterIn };
     const contact = end.braceDiameterIn > 0 && end.logDiameterIn > 0 ? contactArea(end) : 0;
     if (contact <= 0) return [];
     const areaIn2 = contact * Math.sin(radiansFromDegrees(end.betaDeg));

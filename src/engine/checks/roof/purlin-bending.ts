@@ -159,5 +159,6 @@ export function typedPurlinBending(loading: PurlinLoading, stretch: PurlinStretc
   };
 }
 
-const bothWays = (stretch: PurlinStretch, r: PurlinResponse, note?: Note): number =>
+/** Moment of both directions together, square to the slope and along it [lb·in]. */
+export const bothWays = (stretch: PurlinStretch, r: PurlinResponse, note?: Note): number =>
   resultantMoment(stretchMoment(stretch, r.square, 'Mx', note), stretchMoment(stretch, r.along, 'My', note), note);

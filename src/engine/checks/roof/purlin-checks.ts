@@ -1,12 +1,14 @@
 import type { RuleId } from '../../../data/rules.ts';
+import type { ThinnestLog } from '../../evaluation.ts';
 import type { PurlinGeometry } from '../../geometry/shelter.ts';
 import { notGiven, type Verdict } from '../../check.ts';
 import { message } from '../../message.ts';
 import { plainSource, type CheckSource } from '../check-source.ts';
-import { alikeSets, alikeSource, nearly } from './alike.ts';
+import { alikeSets, alikeSource, alikeThinnest, nearly } from './alike.ts';
 import { snowCases } from '../../loads/snow-cases.ts';
 import { handCut, raftersOn, refused, unasked, weightProblem, writtenPlane, type RoofCheckContext } from './context.ts';
-import { purlinLoading, purlinZone } from './purlin-loading.ts';
+import { leastPurlinDiameter } from './purlin-least-diameter.ts';
+import { purlinLoading, purlinZone, type PurlinLoading } from './purlin-loading.ts';
 import { purlinStickSites, type JudgedStick } from './purlin-stick.ts';
 import { purlinTieSites } from './purlin-tie.ts';
 
@@ -29,7 +31,7 @@ export function purlinChecks(context: RoofCheckContext): readonly CheckSource[] 
       ...(wind.ok ? purlinTieSites(context, loading) : []),
     ];
     return [
-      alikeSource({ responses, sites }, ids),
+      { ...alikeSource({ responses, sites }, ids), thinnest: () => thinnestPurlins(loading, judged, ids) },
       ...('verdict' in judged ? [plain(STICK_RULES, judged.verdict)] : []),
       ...(wind.ok ? [] : [plain(['purlin.tie'], refused(wind))]),
     ];
@@ -55,6 +57,21 @@ function likeness(context: RoofCheckContext, p: PurlinGeometry): unknown {
     project.ownLoads.some(({ where }) => where.on === 'plane') ? p.upSlopeIn : null,
     rafter && snowCases(site, 1).map((c) => nearly(c.onPurlin(p, rafter))),
   ];
+}
+
+/** How thin alike log purlins might be; none where the stick is no log or is not judged. */
+function thinnestPurlins(
+  loading: PurlinLoading,
+  judged: ReturnType<typeof judgedStick>,
+  ids: readonly string[],
+): readonly ThinnestLog[] {
+  if ('verdict' in judged || judged.values === null || judged.stick.kind !== 'round') return [];
+  const { stick, values } = judged;
+  const atIn = stick.profile.map((p) => p.atIn);
+  return alikeThinnest(ids, atIn, () => {
+    const least = leastPurlinDiameter(loading, stick, values);
+    return atIn.map(() => least);
+  });
 }
 
 function loadProblem(context: RoofCheckContext, purlin: PurlinGeometry): Verdict | null {

@@ -32,7 +32,7 @@ export function purlinStickSites(loading: PurlinLoading, judged: JudgedStick): r
     })),
     judged.values === null ? typedShearSite(loading, judged.stick) : shearSite(loading, judged.stick, judged.values),
     ...stretches.map((stretch) => ({
-      ...sagSite(loading, stretch, stiffnessOf(judged)),
+      ...sagSite(loading, stretch, judged),
       applies: (r: PurlinResponse) => actsOn(stretch, r),
     })),
   ];
@@ -77,6 +77,7 @@ function shearSite(loading: PurlinLoading, stick: RoundStick | SawnStick, values
       }
       return adjustedShear(values.FvPsi, r.combination.durationFactor, note);
     },
+    ...(stick.kind === 'round' ? { grows: { power: 2 as const, diameterAt: () => thinnestOf(stick) } } : {}),
   };
 }
 
@@ -99,11 +100,16 @@ function stiffnessOf(judged: JudgedStick): number {
   return values.EPsi * inertia;
 }
 
+/** Of a log: its stiffness grows with the fourth power of the thinnest diameter. */
+function growsWithStiffness({ stick }: JudgedStick): Pick<Site, 'grows'> {
+  return stick.kind === 'round' ? { grows: { power: 4, diameterAt: () => thinnestOf(stick) } } : {};
+}
+
 /**
  * Sag of a purlin square to the slope under live, snow or wind alone.
  * @source IBC Table 1604.3 (roof without a ceiling)
  */
-const sagSite = (loading: PurlinLoading, stretch: PurlinStretch, EI: number): Site => ({
+const sagSite = (loading: PurlinLoading, stretch: PurlinStretch, judged: JudgedStick): Site => ({
   ruleId: 'purlin.sag',
   memberId: loading.purlin.id,
   place: { kind: stretch.kind, name: stretch.kind },
@@ -111,10 +117,11 @@ const sagSite = (loading: PurlinLoading, stretch: PurlinStretch, EI: number): Si
   purpose: 'sag',
   demand: (r, note) => {
     if (note) tellPurlinLoad(loading, r, note);
-    return stretchSag(stretch, r.square, EI, note);
+    return stretchSag(stretch, r.square, stiffnessOf(judged), note);
   },
   capacity: (r, note) => {
     const isLive = r.combination.factors.some((f) => f.caseId.startsWith('roof-live'));
     return sagLimit(stretch.lengthIn, isLive ? 'live' : 'snowOrWind', stretch.kind === 'overhang', note);
   },
+  ...growsWithStiffness(judged),
 });

@@ -19,7 +19,7 @@ import type { RafterStation } from './rafter-stations.ts';
 /** Moments under this are rounding, not bending [lb·in]. */
 const NO_MOMENT_LBIN = 1;
 /** Net section of a stretched seat cut counts with twice the bending stress (own rule). */
-const STRETCHED_SEAT = 2;
+export const STRETCHED_SEAT = 2;
 /** Deepest seat cut of a thin rafter that may be stretched away from an end, as a share of the depth (own rule). */
 const STRETCHED_SEAT_SHARE = 1 / 8;
 /** From this thickness on no cut may be stretched away from an end. @source NDS 4.4.3.2, from memory */
@@ -110,7 +110,7 @@ const stretchedShare = (stick: RoundStick | SawnStick): number =>
   stick.kind === 'sawn' && stick.breadthIn / stick.plies < THICK_IN ? STRETCHED_SEAT_SHARE : 0;
 
 /** A seat cut lies in the bottom of the rafter: stretched where the moment sags. */
-const isStretchedSeat = (s: RafterStation, r: RafterResponse): boolean =>
+export const isStretchedSeat = (s: RafterStation, r: RafterResponse): boolean =>
   s.cutIn > 0 && r.moments[s.index]! > NO_MOMENT_LBIN;
 
 function worstOf(r: RafterResponse, stations: readonly RafterStation[], bending: SegmentBending): Worst {

@@ -1,5 +1,6 @@
 import type { RuleId } from '../../../data/rules.ts';
 import type { RafterGeometry } from '../../geometry/shelter.ts';
+import type { ThinnestLog } from '../../evaluation.ts';
 import { nominalDepth } from '../../geometry/sticks.ts';
 import { notGiven, type Verdict } from '../../check.ts';
 import { ownPatches } from '../../loads/own-on-rafters.ts';
@@ -11,12 +12,13 @@ import { ratedSite } from '../joints/rated-site.ts';
 import { togetherSite } from '../joints/together-site.ts';
 import { plainRow, type CheckSite } from '../site-of-check.ts';
 import { snowAlong } from '../../loads/snow-cases.ts';
-import { alikeSets, alikeSource, nearly } from './alike.ts';
+import { alikeSets, alikeSource, alikeThinnest, nearly } from './alike.ts';
 import { bearerOn, rafterTieCapacity } from './bearers.ts';
 import { handCut, purlinsOn, refused, unasked, weightProblem, writtenPlane, type RoofCheckContext } from './context.ts';
 import { rafterBendingSite } from './rafter-bending.ts';
 import { rafterLoading, rafterZones, type RafterLoading } from './rafter-loading.ts';
 import { influenceOf, type Influence } from './rafter-influence.ts';
+import { leastRafterDiameters } from './rafter-least-diameter.ts';
 import { rafterResponses, type RafterResponse } from './rafter-responses.ts';
 import { rafterSagSites } from './rafter-sag.ts';
 import { rafterSeatSite } from './rafter-seat.ts';
@@ -68,10 +70,11 @@ export function rafterChecks(context: RoofCheckContext): RafterChecks {
     const responses = rafterResponses(loading, influence, context.project.calculation.kcr);
     analysed.push({ loading, responses });
     const stick = stickSites(context, loading, influence);
+    const thinnest = () => thinnestRafters(context, loading, responses, ids);
     const ties = loading.wind.ok ? tieSites(context, loading, influence) : [];
     const sites = [...('verdict' in stick ? [] : stick), ...ties];
     sources.push(
-      alikeSource({ responses, sites }, ids),
+      { ...alikeSource({ responses, sites }, ids), thinnest },
       plainSource(ids.flatMap((id) => unjudged(loading, stick, id))),
     );
   }
@@ -144,6 +147,22 @@ function stickSites(context: RoofCheckContext, loading: RafterLoading, influence
     ...sag,
     ...run.supportLines.map((line, i) => rafterSeatSite(loading, influence, i, bearerOn(context, line), stick, values)),
   ];
+}
+
+/** How thin alike pole rafters might be; none where the stick is no pole or is not judged. */
+function thinnestRafters(
+  context: RoofCheckContext,
+  loading: RafterLoading,
+  responses: readonly RafterResponse[],
+  ids: readonly string[],
+): readonly ThinnestLog[] {
+  const { stick } = loading.rafter;
+  const answer = context.valuesOf(loading.rafter.id);
+  if (stick?.kind !== 'round' || !answer.ok || handCut(context, loading.rafter)) return [];
+  const stations = rafterStations(loading, stick);
+  return alikeThinnest(ids, loading.run.stationsIn, () =>
+    leastRafterDiameters(stations, stick, answer.values, responses),
+  );
 }
 
 /**

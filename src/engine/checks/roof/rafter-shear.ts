@@ -89,7 +89,7 @@ export function rafterShearSite(
   };
 }
 
-function wholeShearArea(stick: RoundStick | SawnStick, depthIn: number): number {
+export function wholeShearArea(stick: RoundStick | SawnStick, depthIn: number): number {
   if (stick.kind === 'sawn') return (2 / 3) * stick.breadthIn * depthIn;
   return stick.flatIn > 0 ? shearArea(depthIn, stick.flatIn, 0) : 0.75 * roundArea(depthIn);
 }
@@ -109,8 +109,7 @@ function allowableShear(values: DesignValues, r: RafterResponse, note?: Note): n
 }
 
 /** Share of the depth that a seat cut may take: at an end of the rafter, and away from one. */
-const END_CUT_SHARE = 1 / 4;
-const OUTER_CUT_SHARE = 1 / 6;
+export const seatCutShare = ({ isAtEnd }: RafterStation): number => (isAtEnd ? 1 / 4 : 1 / 6);
 
 /**
  * Shear over a seat cut, by the rule of an end notch wherever the support is (safe side away from an end).
@@ -127,7 +126,7 @@ export function rafterSeatShearSites(
   if (cutIn <= 0) return [];
   return loading.supportsAtIn.map((atIn, i): CheckSite<RafterResponse> => {
     const station = stations.find((s) => Math.abs(s.atIn - atIn) < 1e-6)!;
-    const limitIn = (station.isAtEnd ? END_CUT_SHARE : OUTER_CUT_SHARE) * station.depthIn;
+    const limitIn = seatCutShare(station) * station.depthIn;
     const sideOf = (r: RafterResponse): Side =>
       Math.abs(r.shearsBefore[station.index]!) > Math.abs(r.shearsAfter[station.index]!) ? 'before' : 'after';
     return {

@@ -48,6 +48,34 @@ describe('the thinnest log that would do with the forces held', () => {
     expect(60_000 / stripModulus(d, 1)).toBeCloseTo(1150, 1);
   });
 
+  // a cut on the pressed side takes at most d/6, a seat flat that only uplift stretches d/8 (NDS 4.4.3 from memory, own rule)
+  it('[beam.cuts] is as thick as the depth of a seat asks for, and has no answer where gravity stretches it', () => {
+    const { moment } = sections[indexAt(0)]!;
+    expect(leastAt(0, handResponse(context, [[moment, -100]]))).toBe(6);
+    expect(leastAt(0, handResponse(context, [[moment, 100]], { gravityOnly: false }))).toBe(8);
+    expect(leastAt(0, handResponse(context, [[moment, 100]]))).toBe(Infinity);
+  });
+
+  // 2/3 Fv An (dn/d)2 = V (NDS 3.4.3.2, from memory), at most a quarter deep; seat 1 in. deep 3 in. from the end
+  it('[beam.endNotch] is where a seat near the end would just carry its shear', () => {
+    const short = lineBench(
+      plainShed({ beamDiametersIn: [10, 10], beamEndsIn: [-3, 147], braceEnd: { kind: 'coped', depthIn: 0 } }),
+    );
+    const beam = short.context.frame.mesh.beams[0]!;
+    const faces = sectionsOf(beam, short.context.frame.layout);
+    const index = faces.findIndex((s) => Math.abs(s.atIn - 3) < 1e-6);
+    const leastUnder = (shearLb: number): number => {
+      const responses = [handResponse(short.context, [[faces[index]!.shear, shearLb]])];
+      const asked = { ...short.context, frame: { ...short.context.frame, responses } };
+      return leastBeamDiameters(asked, beam)![index]!;
+    };
+    expect(leastUnder(10)).toBe(4);
+    const answer = context.valuesOf(chain.memberId);
+    const Fv = answer.ok ? answer.values.FvPsi : NaN;
+    const d = leastUnder(3000);
+    expect((2 / 3) * Fv * 1.15 * areaLeft(d, 1) * ((d - 1) / d) ** 2).toBeCloseTo(3000, 2);
+  });
+
   it('has no answer where no log in reach passes', () => {
     const r = handResponse(context, [[sections[indexAt(76)]!.moment, 1e9]]);
     expect(leastAt(76, r)).toBe(Infinity);
@@ -70,4 +98,10 @@ function stripModulus(d: number, cut: number): number {
   const c = Q / A;
   const own = I - A * c * c;
   return Math.min(own / (high - c), own / (c - low));
+}
+
+/** Circle less a segment (plane geometry). */
+function areaLeft(d: number, cut: number): number {
+  const R = d / 2;
+  return Math.PI * R * R - (R * R * Math.acos((R - cut) / R) - (R - cut) * Math.sqrt(2 * R * cut - cut * cut));
 }
