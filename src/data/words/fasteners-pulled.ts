@@ -1,0 +1,33 @@
+import type { FastenerKind } from '../fasteners/kind.ts';
+
+/** Fasteners as they are called in a sentence. */
+export const FASTENER_WORDS: Readonly<Record<FastenerKind, string>> = {
+  lag: 'lag screw',
+  screw: 'wood screw',
+  nail: 'nail',
+  spike: 'spike',
+  bolt: 'bolt',
+  driftPin: 'drift pin',
+};
+
+/** Why a fastener is not taken against pull, or does not fit where it is to go. */
+export const FASTENER_PULL_MESSAGES = {
+  pulledLagNotListed:
+    'No thread and tip are listed for a lag screw {diameterIn} in thick and {lengthIn} in long. Choose one of the listed diameters ({listed}), at least {leastIn} in long.',
+  pulledFromEndGrain:
+    'A {fastener} holds nothing against pull along the grain. Drive it square to the grain, or use a lag screw, a bolt through both sticks or a strap.',
+  pulledWoodTooLight:
+    'What wood holds against pull is printed from a specific gravity of {least} on; this one has {gravity}. Use a bolt through both sticks or a strap.',
+  toedOnlyNails:
+    'A {fastener} driven slantwise has no factor of its own in the standard. Drive it square to the grain, or use nails.',
+  headNotKnown:
+    'How hard the head of this {fastener} goes through the stick under it is printed for flat round heads only. Put a washer under the head, or choose one with such a head.',
+  washerNeedsFlat:
+    'The washer is {washerIn} in across, the flat under it {flatIn} in wide. Cut the flat wider, or choose a smaller washer.',
+  shankMissesStick:
+    'The fastener passes beside the {stick}: it has no wood there. Set it nearer to the middle of the stick.',
+  shankEndsEarly:
+    'The fastener is {lengthIn} in long and ends before the second stick, which begins {beginsIn} in from its head. Choose a longer one.',
+  shankComesOut:
+    'The fastener is {lengthIn} in long, and from its head to the far side of the second stick there are {roomIn} in: its tip would come out. Choose a shorter one.',
+} as const;
