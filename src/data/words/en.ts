@@ -11,6 +11,7 @@ import { LOAD_MESSAGES } from './loads.ts';
 import { PROJECT_MESSAGES } from './project.ts';
 import { RAISING_MESSAGES } from './raising.ts';
 import { ROOF_MESSAGES } from './roof.ts';
+import { TRANSVERSE_MESSAGES } from './transverse.ts';
 import { WOOD_MESSAGES } from './wood.ts';
 
 /** Every sentence that the engine can say, by code; `{name}` is filled from the message's values. */
@@ -26,6 +27,7 @@ export const MESSAGES = {
   ...JOINT_MESSAGES,
   ...RAISING_MESSAGES,
   ...ROOF_MESSAGES,
+  ...TRANSVERSE_MESSAGES,
   ...WOOD_MESSAGES,
   ...FIELD_MESSAGES,
   ...FETCHING_MESSAGES,

@@ -90,13 +90,16 @@ const isSame = (a: readonly LoadStrip[], b: readonly LoadStrip[]): boolean => JS
 /** What hangs on the lines, and what shakes them: cases that do not lie on the roof. */
 function otherPictures(lines: readonly LoadedLine[], cases: readonly LoadCase[]): readonly LoadPicture[] {
   const ofRoof = new Set(lines.flatMap((l) => l.roof.map((c) => c.id)));
-  return cases
-    .filter((c) => !ofRoof.has(c.id) && baseOf(c.id, ofRoof) === null)
-    .map((c) => ({
-      ...emptyPicture(c),
-      points: c.kind === 'notional' || c.kind === 'seismic' ? [] : lines.flatMap((l) => pointsOn(l, c.id)),
-      pushes: lines.flatMap((l) => pushOn(l, c.id)),
-    }));
+  return (
+    cases
+      // what only pushes across stands in the picture of the push across
+      .filter((c) => !ofRoof.has(c.id) && baseOf(c.id, ofRoof) === null && c.pushAcross !== c.id)
+      .map((c) => ({
+        ...emptyPicture(c),
+        points: c.kind === 'notional' || c.kind === 'seismic' ? [] : lines.flatMap((l) => pointsOn(l, c.id)),
+        pushes: lines.flatMap((l) => pushOn(l, c.id)),
+      }))
+  );
 }
 
 /** The case of the roof whose pressures a further case shares: the other sign of its reactions, or own loads beside it. */

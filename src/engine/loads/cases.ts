@@ -14,6 +14,8 @@ export interface LoadCase {
   readonly duration?: LoadDuration;
   /** false where nobody asks how far anything sags under it */
   readonly isAskedForSag?: false;
+  /** what pushes the shelter across the lines at the same time, by its id; none where nothing does */
+  readonly pushAcross?: string;
   /** of an earthquake: its vertical effect as a share of the dead load */
   readonly verticalShare?: number;
 }

@@ -1,10 +1,11 @@
 import type { LineGeometry, Shelter } from '../geometry/shelter.ts';
+import { isHeldByFrames } from '../project/lateral.ts';
 import type { Project } from '../project/model.ts';
 import { insteadOf } from '../project/instead.ts';
 import { emptyLineCase, type LineArrival, type LineCase, type LineLoads, type LoadCase } from './cases.ts';
 import { deadPieces, totalDown } from './dead-pieces.ts';
 import type { Earthquake } from './earthquake.ts';
-import { inertiaCase, NOTIONAL_SHARE } from './inertia.ts';
+import { inertiaAcrossCase, inertiaCase, NOTIONAL_SHARE } from './inertia.ts';
 import { arriving, bearingsOf, type Bearing } from './line-bearing.ts';
 import type { LineSetting } from './line-setting.ts';
 import { hungForEver, ownArrivals, ownDeadPieces } from './own-on-line.ts';
@@ -60,6 +61,9 @@ export function lineLoads(
     ...ofRoof,
     ...ownArrivals(context, ofRoof),
     ...([1, -1] as const).map((toward) => inertiaCase(posts, push, toward)),
+    ...(isHeldByFrames(project.lateral.across)
+      ? ([1, -1] as const).map((toward) => inertiaAcrossCase(push, toward))
+      : []),
   ];
   return {
     loads: {
@@ -77,15 +81,17 @@ export function lineLoads(
 
 /** A case of the roof on the line; wind along it also meets what is solid. */
 function roofArrival(c: RoofCase, id: string, points: LineCase['points'], sway: SwayForces): LineArrival {
-  const loadCase = { ...c, id };
-  if (c.windAlong === 0) return { loadCase, lineCase: { ...emptyLineCase(id), points }, alongLb: 0 };
+  if (c.windAlong === 0) {
+    const loadCase = { ...c, id, ...(c.kind === 'wind' ? { pushAcross: c.id } : {}) };
+    return { loadCase, lineCase: { ...emptyLineCase(id), points }, alongLb: 0 };
+  }
   const lineCase = {
     ...emptyLineCase(id),
     points: [...points, ...sway.atSeats(c.windAlong)],
     onPosts: sway.onPosts(c.windAlong),
     onBraces: sway.onBraces(c.windAlong),
   };
-  return { loadCase, lineCase, alongLb: c.windAlong * sway.totalLb };
+  return { loadCase: { ...c, id }, lineCase, alongLb: c.windAlong * sway.totalLb };
 }
 
 /** On the line's own weight, what hangs there for ever and the snow on its own area that moves with the roof. */

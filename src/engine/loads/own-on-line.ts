@@ -120,7 +120,7 @@ function windArrivals(c: LineSetting, ofRoof: readonly LineArrival[]): readonly 
         const words = message('caseWindWithOwn', { way: added.set.words });
         return [
           {
-            loadCase: { id, kind: 'wind', words, swaysAlong: siteAlong !== 0 },
+            loadCase: { ...site.loadCase, id, words, swaysAlong: siteAlong !== 0 },
             lineCase: together(id, site.lineCase, added.lineCase),
             alongLb: site.alongLb + added.alongLb,
           },

@@ -1,0 +1,28 @@
+/** What is said of frames across the lines: rows of posts, their tie logs and braces. */
+export const TRANSVERSE_MESSAGES = {
+  caseNotionalAcross: 'One per cent of the dead load across the lines, toward {side}',
+  caseSeismicAcross: 'Earthquake across the lines, toward {side}',
+  rowNothingHolds:
+    'Nothing holds {row} across the lines: no brace to a tie log, no fixed foot. Add a brace or name what holds it.',
+  rowLetsGo:
+    'Nothing holds {row} across the lines in every combination: braces that can only push let go. Give the brace joints a pull capacity.',
+  rowIsMechanism: 'The frame of {row} is a mechanism before any brace works. Let each tie log join two posts.',
+  rowsWithoutMembers:
+    'Said to be held across by {system}, but no tie log joins posts of different lines and no foot is fixed across.',
+  postInNoFrame:
+    'Post {post} stands in no frame across the lines: its beam would have to bend sideways to the next one, which is not computed. Join it to a post of another line by a tie log with a brace.',
+  postOfNoTie: 'Post {post} stands in {row}, but no tie log joins it.',
+  tieBeside:
+    'The {tie} lies beside its posts and loads them off their axes, which is not computed. Set it between the posts, axes meeting.',
+  tiesInOneBay:
+    'Two tie logs lie over one another between the posts of {row}: how they share is not computed. Leave one.',
+  tieMissesPost:
+    'The {tie} does not meet the wood of post {post}: its axis lies {levelIn} in above the foot, and the post is free from 0 to {topIn} in. Change how far it hangs under the beam.',
+  braceToRafter:
+    'The {brace} runs to a rafter: how the rafter bends under it is not computed. Let it run to a tie log between the posts.',
+  rowShares: 'Each row takes the push by length of line, half way to the next rows; no sheet shares it.',
+  heldAcrossOnPaper: 'Level force of the roof on line {line}, wind toward {side}',
+  acrossUnheldPush: 'No wind, no push: nothing is asked across.',
+  feetShareByStiffness:
+    'The fixed feet of {row} share the push by their stiffness: the rafters must be tied to every line for it.',
+} as const;
