@@ -5,8 +5,10 @@ import { message } from '../message.ts';
 import { put, type Note } from '../note.ts';
 import { quantity, radiansFromDegrees } from '../units.ts';
 import type { LoadCase } from './cases.ts';
+import type { Combination } from './combination.ts';
 import { rafterSegments, type RafterRun } from './rafter-run.ts';
 
+const PERSON_ID = 'person-';
 const ON_PURLIN = { span: 'between two rafters', overhang: 'beyond the outer rafter' } as const;
 
 /**
@@ -14,7 +16,7 @@ const ON_PURLIN = { span: 'between two rafters', overhang: 'beyond the outer raf
  * @param at  of a purlin its span or its overhang, of a rafter the number of the stretch, counted from the eave
  */
 export const personCase = (at: keyof typeof ON_PURLIN | number): LoadCase => ({
-  id: `person-${at}`,
+  id: `${PERSON_ID}${at}`,
   kind: 'roofLive',
   words: message('casePerson', { place: typeof at === 'number' ? `on stretch ${at} from the eave` : ON_PURLIN[at] }),
   swaysAlong: false,
@@ -49,6 +51,17 @@ export function personAsEvenLoad(kind: 'span' | 'overhang', widthIn: number, len
     clause: PERSON.clause,
   });
   return w;
+}
+
+/**
+ * What of a person stands on a strip of roof in a combination, plumb; none where nobody is at work.
+ * @param widthIn  width of level roof that the stick carries [in]
+ * @returns P [lb]
+ * @source ASCE7 Table 4.3-1 and 4.4 (7-16, from memory)
+ */
+export function personOnStrip({ factors }: Pick<Combination, 'factors'>, widthIn: number): number {
+  const stands = factors.find((f) => f.caseId.startsWith(PERSON_ID));
+  return stands ? stands.factor * PERSON.lb * Math.min(1, widthIn / PERSON.squareIn) : 0;
 }
 
 /** Where a person stands on a rafter: along the slope from the eave, and how much of level roof that is [in]. */

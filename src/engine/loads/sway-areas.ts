@@ -27,13 +27,26 @@ export function runningAcrossArea(shelter: Shelter, posts: readonly PostGeometry
 /** Broad sides of all rafters and the edge of purlins, shared by the lines as the rafters' own weight is. */
 export function roofEdgeArea(shelter: Shelter, line: LineGeometry): number {
   return shelter.rafters.reduce((sum, r) => {
-    const slopeLengthIn = r.runIn / Math.cos((r.slopeDeg * Math.PI) / 180);
     const purlin = shelter.purlins.find((p) => p.plane === r.plane);
-    const edge =
-      r.id === shelter.rafters.find((other) => other.plane === r.plane)!.id ? nominalDepth(purlin?.stick ?? null) : 0;
-    const share = shareOfLine(r, line.id);
-    return sum + (share * slopeLengthIn * (nominalDepth(r.stick) + edge)) / 144;
+    const isFirst = r.id === shelter.rafters.find((other) => other.plane === r.plane)!.id;
+    return sum + broadSide(r, line.id) + (isFirst ? faceOnLine(r, line.id, nominalDepth(purlin?.stick ?? null)) : 0);
   }, 0);
+}
+
+/** Share of a rafter among the broad sides of all that rest on a line; equal shares where none has a depth. */
+export function shareOfEdge(shelter: Shelter, line: LineGeometry, rafter: Shelter['rafters'][number]): number {
+  const onLine = shelter.rafters.filter((r) => r.supports.some((s) => s.line === line.id));
+  const whole = onLine.reduce((sum, r) => sum + broadSide(r, line.id), 0);
+  return whole > 0 ? broadSide(rafter, line.id) / whole : 1 / onLine.length;
+}
+
+const broadSide = (rafter: Shelter['rafters'][number], lineId: string): number =>
+  faceOnLine(rafter, lineId, nominalDepth(rafter.stick));
+
+/** A face as long as a rafter, of which a line has its share [ft2]. */
+function faceOnLine(rafter: Shelter['rafters'][number], lineId: string, depthIn: number): number {
+  const slopeLengthIn = rafter.runIn / Math.cos((rafter.slopeDeg * Math.PI) / 180);
+  return (shareOfLine(rafter, lineId) * slopeLengthIn * depthIn) / 144;
 }
 
 /** Share of the roof that lies nearer to this line than to its neighbours. */

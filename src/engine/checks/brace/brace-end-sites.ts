@@ -13,6 +13,7 @@ import { bearingAtAngle, bearingStress } from '../wood/bearing.ts';
 import { angleToGrain, forceAlongLog, forceSquareToLog, shearBeyondShoulder, shoulderArea } from '../wood/brace-end.ts';
 import { adjustedShear } from '../wood/shear.ts';
 import { fromFrame, ratedSite } from '../joints/rated-site.ts';
+import { braceAcrossSites } from './brace-across.ts';
 import { contactArea, endsOf, type End } from './brace-ends.ts';
 
 /** Shear spreads no farther than this many depths of the housing (own rule, as step joints are judged abroad; from memory). */
@@ -32,7 +33,11 @@ export function braceEndSites(
   return endsOf(context, brace).flatMap((end) => {
     const logValues = valuesIn(context, end.logId);
     const both = values && logValues ? { brace: values, log: logValues } : null;
-    return [squareSite(brace, end, both, push), ...alongSites(context, brace, end, both, push)];
+    return [
+      squareSite(brace, end, both, push),
+      ...alongSites(context, brace, end, both, push),
+      ...braceAcrossSites(context, brace, end),
+    ];
   });
 }
 

@@ -18,13 +18,16 @@ export interface TogetherAsk<R> {
 
 /**
  * One joint asked in several directions at once: one straight sum of the shares, at most 1 (own rule; how a rated part
- * bears two directions together is its maker's to say, and a straight sum is the harshest usual answer).
- * @returns null where a direction has no rating above zero: the row of that direction says so
+ * bears two directions together is its maker's to say, and a straight sum is the harshest usual answer). A direction
+ * without a rating above zero has a row that says so and stays out of the sum.
+ * @returns null where fewer than two directions are rated
  */
 export function togetherSite<R extends Asked>(ask: TogetherAsk<R>): CheckSite<R> | null {
   const { ruleId, memberId, place, capacity, parts } = ask;
-  const asked = parts.map(({ part, force }) => ({ part, force, ratingIn: ratingByDuration(capacity, part) }));
-  if (asked.some(({ ratingIn }) => !(ratingIn(1) > 0))) return null;
+  const asked = parts
+    .map(({ part, force }) => ({ part, force, ratingIn: ratingByDuration(capacity, part) }))
+    .filter(({ ratingIn }) => ratingIn(1) > 0);
+  if (asked.length < 2) return null;
   return {
     ruleId,
     memberId,
@@ -43,7 +46,7 @@ export function togetherSite<R extends Asked>(ask: TogetherAsk<R>): CheckSite<R>
       note?.({
         symbol: 'Σ',
         words: 'shares of all directions together',
-        formula: parts.map(({ part }) => part).join(' + '),
+        formula: asked.map(({ part }) => part).join(' + '),
         put: shares,
         result: quantity(sum, '1'),
         clause: clause('OWN', 'one straight sum of shares'),

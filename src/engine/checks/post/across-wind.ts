@@ -9,7 +9,7 @@ import { quantity } from '../../units.ts';
 import type { LineCheckContext } from '../line-context.ts';
 
 /** Factor of wind across the lines in a combination. */
-const acrossFactor = (combination: Combination): number =>
+export const acrossFactor = (combination: Combination): number =>
   combination.factors.reduce(
     (f, c) => (c.caseId.startsWith('wind-') && !c.caseId.startsWith('wind-along') ? c.factor : f),
     0,

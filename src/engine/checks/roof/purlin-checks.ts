@@ -9,10 +9,12 @@ import { snowCases } from '../../loads/snow-cases.ts';
 import { handCut, raftersOn, refused, unasked, weightProblem, writtenPlane, type RoofCheckContext } from './context.ts';
 import { leastPurlinDiameter } from './purlin-least-diameter.ts';
 import { purlinLoading, purlinZone, type PurlinLoading } from './purlin-loading.ts';
+import { purlinSeatSite } from './purlin-seat.ts';
 import { purlinStickSites, type JudgedStick } from './purlin-stick.ts';
 import { purlinTieSites } from './purlin-tie.ts';
 
-const STICK_RULES: readonly RuleId[] = ['purlin.bending', 'purlin.shear', 'purlin.sag'];
+const STICK_RULES: readonly RuleId[] = ['purlin.bending', 'purlin.shear', 'purlin.sag', 'purlin.seat'];
+const TIE_RULES: readonly RuleId[] = ['purlin.tie', 'purlin.slide'];
 
 /** Every rule of every purlin. */
 export function purlinChecks(context: RoofCheckContext): readonly CheckSource[] {
@@ -22,18 +24,18 @@ export function purlinChecks(context: RoofCheckContext): readonly CheckSource[] 
       plainSource(ids.flatMap((id) => unasked(ruleIds, id, verdict)));
     const purlin = alike[0]!;
     const problem = loadProblem(context, purlin);
-    if (problem) return [plain([...STICK_RULES, 'purlin.tie'], problem)];
+    if (problem) return [plain([...STICK_RULES, ...TIE_RULES], problem)];
     const loading = purlinLoading(context, purlin);
     const judged = judgedStick(context, purlin);
     const { responses, wind } = loading;
     const sites = [
-      ...('verdict' in judged ? [] : purlinStickSites(loading, judged)),
+      ...('verdict' in judged ? [] : [...purlinStickSites(loading, judged), purlinSeatSite(context, loading, judged)]),
       ...(wind.ok ? purlinTieSites(context, loading) : []),
     ];
     return [
       { ...alikeSource({ responses, sites }, ids), thinnest: () => thinnestPurlins(loading, judged, ids) },
       ...('verdict' in judged ? [plain(STICK_RULES, judged.verdict)] : []),
-      ...(wind.ok ? [] : [plain(['purlin.tie'], refused(wind))]),
+      ...(wind.ok ? [] : [plain(TIE_RULES, refused(wind))]),
     ];
   });
 }

@@ -7,9 +7,6 @@ import { ownPatches } from '../../loads/own-on-rafters.ts';
 import { mayHoldLevel } from '../../loads/rafter-reactions.ts';
 import { message } from '../../message.ts';
 import { plainSource, type CheckSource } from '../check-source.ts';
-import type { Note } from '../../note.ts';
-import { ratedSite } from '../joints/rated-site.ts';
-import { togetherSite } from '../joints/together-site.ts';
 import { plainRow, type CheckSite } from '../site-of-check.ts';
 import { snowAlong } from '../../loads/snow-cases.ts';
 import { alikeSets, alikeSource, alikeThinnest, nearly } from './alike.ts';
@@ -24,7 +21,7 @@ import { rafterSagSites } from './rafter-sag.ts';
 import { rafterSeatSite } from './rafter-seat.ts';
 import { rafterSeatShearSites, rafterShearSite, typedRafterShearSite } from './rafter-shear.ts';
 import { rafterStations } from './rafter-stations.ts';
-import { tellLevel, tellReaction } from './rafter-telling.ts';
+import { rafterTieSites } from './rafter-ties.ts';
 import { typedRafterBendingSite } from './rafter-typed.ts';
 
 const STICK_RULES: readonly RuleId[] = [
@@ -34,6 +31,8 @@ const STICK_RULES: readonly RuleId[] = [
   'rafter.sagLongTerm',
   'rafter.seat',
 ];
+
+const TIE_RULES: readonly RuleId[] = ['rafter.tie', 'rafter.tieAcross', 'rafter.tieAlong'];
 
 /** Alike rafters with their combinations, kept for what hangs on their reactions: strip and ledger. */
 export interface AnalysedRafters {
@@ -60,9 +59,7 @@ export function rafterChecks(context: RoofCheckContext): RafterChecks {
     const unweighed = deadProblem(context, alike[0]!);
     if (unweighed) {
       problem ??= unweighed;
-      sources.push(
-        plainSource(ids.flatMap((id) => unasked([...STICK_RULES, 'rafter.tie', 'rafter.tieAcross'], id, unweighed))),
-      );
+      sources.push(plainSource(ids.flatMap((id) => unasked([...STICK_RULES, ...TIE_RULES], id, unweighed))));
       continue;
     }
     const loading = rafterLoading(context, alike[0]!);
@@ -71,7 +68,7 @@ export function rafterChecks(context: RoofCheckContext): RafterChecks {
     analysed.push({ loading, responses });
     const stick = stickSites(context, loading, influence);
     const thinnest = () => thinnestRafters(context, loading, responses, ids);
-    const ties = loading.wind.ok ? tieSites(context, loading, influence) : [];
+    const ties = loading.wind.ok ? rafterTieSites(context, loading, influence) : [];
     const sites = [...('verdict' in stick ? [] : stick), ...ties];
     sources.push(
       { ...alikeSource({ responses, sites }, ids), thinnest },
@@ -114,7 +111,9 @@ function unjudged({ rafter, run, wind, plane }: RafterLoading, stick: StickSites
     // a tie without wind figures would pass on gravity alone
     ...(wind.ok
       ? []
-      : [...perLine('rafter.tie', refused(wind)), ...perLine('rafter.tieAcross', refused(wind), holding)]),
+      : TIE_RULES.flatMap((rule) =>
+          perLine(rule, refused(wind), rule === 'rafter.tieAcross' ? holding : run.supportLines),
+        )),
   ];
 }
 
@@ -164,44 +163,6 @@ function thinnestRafters(
     leastRafterDiameters(stations, stick, answer.values, responses),
   );
 }
-
-/**
- * Each tie of a rafter: its pull is the least that the support can have to hold, however the level part of the wind is
- * held; where the support may have to hold that part, it is asked for all of it, up the slope or down.
- */
-function tieSites(context: RoofCheckContext, loading: RafterLoading, influence: Influence): readonly Site[] {
-  const { rafter, run, plane } = loading;
-  return run.supportLines.flatMap((lineId, support) => {
-    const line = context.project.supportLines.find((l) => l.id === lineId)!;
-    const tie = {
-      memberId: rafter.id,
-      place: { kind: 'support', name: lineId },
-      capacity: rafterTieCapacity(context, rafter, line),
-    } as const;
-    const pulls = {
-      part: 'pull',
-      force: (r: RafterResponse, note?: Note): number => {
-        if (note) tellReaction(loading, influence, r, support, 'least', note);
-        return pullAt(r, support);
-      },
-    } as const;
-    const pushes = {
-      part: 'across',
-      force: (r: RafterResponse, note?: Note): number => {
-        if (note) tellLevel(loading, influence, r, support, note);
-        return r.level[support]!;
-      },
-    } as const;
-    const pull = ratedSite<RafterResponse>({ ...tie, ruleId: 'rafter.tie', ...pulls });
-    if (!mayHoldLevel(plane.horizontalHeldBy, lineId)) return [pull];
-    const across = ratedSite<RafterResponse>({ ...tie, ruleId: 'rafter.tieAcross', ...pushes });
-    const both = togetherSite<RafterResponse>({ ...tie, ruleId: 'rafter.tieTogether', parts: [pulls, pushes] });
-    return both ? [pull, across, both] : [pull, across];
-  });
-}
-
-/** Net pull of a rafter on the tie at one of its supports, never below zero [lb]. */
-export const pullAt = (r: RafterResponse, support: number): number => Math.max(0, -r.least[support]!);
 
 /** Why the dead load of a rafter is not known; null when it is. */
 function deadProblem(context: RoofCheckContext, rafter: RafterGeometry): Verdict | null {

@@ -17,13 +17,18 @@ import { ASKED_ONCE } from '../site-of-check.ts';
 import { purlinsOn, raftersOn, refused, unasked, writtenPlane, type RoofCheckContext } from './context.ts';
 import { purlinZone } from './purlin-loading.ts';
 import { greatestGap } from './rafter-allowable.ts';
+import { sheetSlide } from './sheet-slide.ts';
 
 /** Sheet continuous over its rows pulls on an inner one by more than its share (own allowance). */
 const CONTINUITY = 1.25;
 
 /** Rated span of the covering, and what its screws hold against lift, plane by plane. */
 export function sheetChecks(context: RoofCheckContext): readonly CheckSource[] {
-  return context.shelter.planes.flatMap((plane) => [spanSource(context, plane), upliftSource(context, plane)]);
+  return context.shelter.planes.flatMap((plane) => [
+    spanSource(context, plane),
+    upliftSource(context, plane),
+    sheetSlide(context, plane),
+  ]);
 }
 
 function spanSource(context: RoofCheckContext, plane: PlaneGeometry): CheckSource {

@@ -9,13 +9,16 @@ import { checkSource, plainSource, type CheckSource } from '../check-source.ts';
 import { ratedSite } from '../joints/rated-site.ts';
 import { togetherSite } from '../joints/together-site.ts';
 import { refused, unasked, type RoofCheckContext } from './context.ts';
-import { pullAt, type AnalysedRafters, type RafterChecks } from './rafter-checks.ts';
+import { pushAlong } from './rafter-along.ts';
+import type { AnalysedRafters, RafterChecks } from './rafter-checks.ts';
+import { pullAt } from './rafter-ties.ts';
 
 /** What one rafter hands on to the strip under it. */
 interface RafterForce {
   readonly label: string;
   readonly pullLb: number;
   readonly levelLb: number;
+  readonly alongLb: number;
 }
 
 /** The hardest rafter of each slope in one combination: at a ridge two of them hang on one place of the strip. */
@@ -26,10 +29,12 @@ interface OnStrip {
 
 /** One way in which rafters ask something of the strip under them. */
 interface StripAsk {
-  readonly ruleId: 'strip.tie' | 'strip.across';
-  readonly part: 'pull' | 'across';
+  readonly ruleId: 'strip.tie' | 'strip.across' | 'strip.along';
+  readonly part: 'pull' | 'across' | 'along';
   readonly symbol: string;
   readonly words: string;
+  /** of one rafter, where directions are told together */
+  readonly inShort: string;
   readonly of: (rafter: RafterForce) => number;
 }
 
@@ -38,6 +43,7 @@ const PULL: StripAsk = {
   part: 'pull',
   symbol: 'T',
   words: 'pull of the hardest pulling rafter on this line',
+  inShort: 'pull of a rafter',
   of: (rafter) => rafter.pullLb,
 };
 const ACROSS: StripAsk = {
@@ -45,7 +51,16 @@ const ACROSS: StripAsk = {
   part: 'across',
   symbol: 'H',
   words: 'level force of the hardest pushing rafter on this line',
+  inShort: 'level force of that rafter',
   of: (rafter) => rafter.levelLb,
+};
+const ALONG: StripAsk = {
+  ruleId: 'strip.along',
+  part: 'along',
+  symbol: 'L',
+  words: 'push along the line of the rafter that pushes hardest that way',
+  inShort: 'push of that rafter along the line',
+  of: (rafter) => rafter.alongLb,
 };
 
 /**
@@ -61,7 +76,7 @@ export function stripTieChecks(context: RoofCheckContext, rafters: RafterChecks)
     const holdsLevel = context.project.roofPlanes.some(
       (p) => p.onLines.includes(line.id) && mayHoldLevel(p.horizontalHeldBy, line.id),
     );
-    const asks = holdsLevel ? [PULL, ACROSS] : [PULL];
+    const asks = holdsLevel ? [PULL, ACROSS, ALONG] : [PULL, ALONG];
     const wind = onLine.map((a) => a.loading.wind).find((w) => !w.ok);
     const problem = rafters.problem ?? (wind && !wind.ok ? refused(wind) : null);
     if (problem)
@@ -74,11 +89,16 @@ export function stripTieChecks(context: RoofCheckContext, rafters: RafterChecks)
           ),
         ),
       ];
+    const measured = onLine.map((rafter) => ({ ...rafter, pushAlong: pushAlong(context, rafter.loading, line.id) }));
     return [
-      ...asks.map((ask) => askedSource(context, line, onLine, ask)),
-      ...(holdsLevel ? togetherSource(context, line, onLine) : []),
+      ...asks.map((ask) => askedSource(context, line, measured, ask)),
+      ...togetherSource(context, line, measured, asks),
     ];
   });
+}
+
+interface OnLine extends AnalysedRafters {
+  readonly pushAlong: ReturnType<typeof pushAlong>;
 }
 
 const siteOn = (context: RoofCheckContext, line: FrameLine) =>
@@ -91,7 +111,7 @@ const siteOn = (context: RoofCheckContext, line: FrameLine) =>
 function askedSource(
   context: RoofCheckContext,
   line: FrameLine,
-  onLine: readonly AnalysedRafters[],
+  onLine: readonly OnLine[],
   ask: StripAsk,
 ): CheckSource {
   const { ruleId, part } = ask;
@@ -104,19 +124,17 @@ function askedSource(
 function togetherSource(
   context: RoofCheckContext,
   line: FrameLine,
-  onLine: readonly AnalysedRafters[],
+  onLine: readonly OnLine[],
+  asks: readonly StripAsk[],
 ): readonly CheckSource[] {
   const site = togetherSite<OnStrip>({
     ...siteOn(context, line),
     ruleId: 'strip.together',
-    parts: [
-      { part: 'pull', force: handedOn({ ...PULL, symbol: 'P', words: 'pull of a rafter' }) },
-      { part: 'across', force: handedOn({ ...ACROSS, symbol: 'P', words: 'level force of that rafter' }) },
-    ],
+    parts: asks.map((ask) => ({ part: ask.part, force: handedOn({ ...ask, symbol: 'P', words: ask.inShort }) })),
   });
   if (!site) return [];
-  const asks = (combination: Combination, rafter: RafterForce) => site.demand({ combination, rafters: [rafter] });
-  const responses = hardestOf(onLine, line.id, (rafter, combination) => asks(combination, rafter));
+  const shares = (combination: Combination, rafter: RafterForce) => site.demand({ combination, rafters: [rafter] });
+  const responses = hardestOf(onLine, line.id, (rafter, combination) => shares(combination, rafter));
   return [checkSource({ responses, sites: [site] })];
 }
 
@@ -139,12 +157,12 @@ const handedOn =
 
 /** In every combination the hardest rafter of each slope on a line, by a measure of how hard. */
 function hardestOf(
-  onLine: readonly AnalysedRafters[],
+  onLine: readonly OnLine[],
   lineId: string,
   measure: (rafter: RafterForce, combination: Combination) => number,
 ): readonly OnStrip[] {
   const worst = new Map<string, { combination: Combination; bySlope: Map<1 | -1, RafterForce> }>();
-  for (const { loading, responses } of onLine) {
+  for (const { loading, responses, pushAlong: along } of onLine) {
     const { label, downY } = loading.rafter;
     const support = loading.run.supportLines.indexOf(lineId);
     for (const r of responses) {
@@ -152,7 +170,12 @@ function hardestOf(
       if (combination.purpose !== 'strength') continue;
       const found = worst.get(combination.id) ?? { combination, bySlope: new Map<1 | -1, RafterForce>() };
       worst.set(combination.id, found);
-      const asked: RafterForce = { label, pullLb: pullAt(r, support), levelLb: r.level[support]! };
+      const asked: RafterForce = {
+        label,
+        pullLb: pullAt(r, support),
+        levelLb: r.level[support]!,
+        alongLb: along(r),
+      };
       const known = found.bySlope.get(downY);
       if (!known || measure(asked, combination) > measure(known, combination)) found.bySlope.set(downY, asked);
     }
