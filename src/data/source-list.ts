@@ -27,6 +27,12 @@ export const SOURCES = {
     publisher: 'ASCE',
     seen: 'public copy',
   },
+  ASCE37: {
+    title: 'Design Loads on Structures during Construction (ASCE/SEI 37)',
+    edition: '37-14',
+    publisher: 'ASCE',
+    seen: 'memory',
+  },
   BNBC: {
     title: 'Bangladesh National Building Code, Part 6 Chapter 2 (after ASCE 7-05)',
     edition: '2020',
@@ -120,6 +126,7 @@ export const SOURCES = {
     seen: 'public copy',
   },
   IBC: { title: 'International Building Code', edition: '2018', publisher: 'ICC', seen: 'public copy' },
+  IRC: { title: 'International Residential Code', edition: '2018', publisher: 'ICC', seen: 'public copy' },
   IBC_2000: { title: 'International Building Code', edition: '2000', publisher: 'ICC', seen: 'public copy' },
   KIDDER: {
     title: 'Building Construction and Superintendence, Table IV: weights of roof surfaces',

@@ -24,6 +24,18 @@ export const CHECK_MESSAGES = {
   seatTurnsTension:
     'The seat flat is stretched only while the wind lifts or pushes: its net section is judged with twice the bending stress (own rule).',
   endCutCaution: 'The seat cut at the end is deeper than one eighth of the log: an item for an engineer.',
+  crookNotLookedAt:
+    'Nobody has written down how far this log strays from straight. Stretch a string from middle to middle of its ends and measure; until then it counts as bowed to the side, 1 in 10 ft.',
+  crookPastLimit:
+    'It strays further from straight than a pile may ({limitIn} in). Choose a straighter log, or cut the crook off.',
+  crookSaid:
+    'It strays more than 1 in 10 ft from straight ({saidIn} in here): a bow to the side turns the beam on its posts.',
+  beamTurnsInSaddle:
+    'In a saddle a round log can turn: what holds it there is not computed. Cut a flat for it to rest on.',
+  beamBesidePost:
+    'The bow of the log takes it past the edge of this post. Turn the bow up, or choose a straighter log.',
+  beamRollsOff:
+    'Wind lifts the beam here and nothing is left of its tie to keep it from rolling: give its joint to the post more pull.',
   shallowEndNotch: 'Seat at the end of the log: shear judged on what is left above the cut.',
   endPlateNeeded:
     'End grain is pressed to more than three quarters of its value: put a metal plate of 20 gauge or thicker between.',
@@ -32,7 +44,7 @@ export const CHECK_MESSAGES = {
   bracesCross:
     'The braces between {left} and {right} cross: their runs add up to {runsIn} in and the posts stand {spanIn} in apart. Make the runs shorter.',
   braceTooThick: 'The brace is thicker than the flat or the log it lands on.',
-  effectiveLengthAssumed: 'Effective length until buckling of the whole frame is computed: Ke {ke}, {words}.',
+  effectiveLengthAssumed: 'Effective length by table: Ke {ke}, {words}.',
   effectiveLengthTyped: 'Effective length typed in: {why}',
   acrossComesLater: 'Sway across held by {system} is not computed in this version.',
   acrossNotDecided: 'Nobody has said what holds the shelter across the lines.',
@@ -78,7 +90,6 @@ export const CHECK_MESSAGES = {
   padTooWide:
     'The pad reaches {reachIn} in past the pier but is only {thickIn} in thick: without steel it may reach no farther than it is thick.',
   soilNotGiven: 'No bearing value is presumed for this soil. Have it looked at and type a value.',
-  embeddedNotComputed: 'An embedded post is not computed in this version.',
   untreatedInSoil: 'An untreated log in soil or concrete is outside the method.',
   footTurningNotRated:
     'The foot is said to hold the post against turning; what its hardware and anchors hold of that moment is not computed. Have it designed, or let the foot turn freely and brace the line.',
@@ -98,10 +109,17 @@ export const CHECK_MESSAGES = {
   pondingLeftOut:
     'Standing water is not asked: every slope rises at least {least} in 12 and drains over its free edge.',
   rainLeftOut: 'Rain on snow does not apply: more than 20 psf of ground snow, none, or too steep.',
+  noBracesHoldItsSway:
+    'Line {line} leans so far under its loads that no set of pushing braces holds it: stiffer braces or posts, or brace joints with a pull.',
+  swaysSoftly:
+    'Line {line} is soft: it sways over at less than {least} times these loads. Stiffer braces or posts help.',
+  swaysTooSoon:
+    'Line {line} sways over at {factor} times these loads; under {least} its forces are not judged. It needs stiffer braces or posts.',
+  swaysUnderLoad: 'Line {line} sways over under these loads: {factor} times them is all that it holds.',
   assumeFirstOrder:
-    'Forces by first-order analysis; buckling of the whole frame and second-order effects are not computed in this version.',
+    'Forces of first order; the sway of a line that holds itself is made larger by what its loads do on the moved frame. Sag stays first order.',
   assumeEffectiveLengths:
-    'Effective length of posts from pier top to seat: Ke 2.4 where knee braces hold, 2.1 embedded, 1.0 where a building or rated wall holds.',
+    'Posts along a line that its own braces or fixed feet hold: Euler stress from the buckling of that line. Else effective length by table, pier top to seat: Ke 2.4 where knee braces hold or nothing is decided, 2.1 embedded, 1.0 where a building or rated wall holds. Slenderness always by table.',
   assumeNoDiaphragm: 'The sheet is not a diaphragm: each line takes its own share of wind along it.',
   assumeNoShelter: 'No part is sheltered by another from wind sideways.',
   assumeGoodsStand:

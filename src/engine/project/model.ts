@@ -36,6 +36,7 @@ export type SawnStock = Extract<Stock, { kind: 'sawn' }>;
 export type TypedStock = Extract<Stock, { kind: 'typed' }>;
 export type Foot = GroupOf<'post'>['foot'];
 export type PierFoot = Extract<Foot, { kind: 'pier' }>;
+export type EmbeddedFoot = Extract<Foot, { kind: 'embedded' }>;
 export type BraceEnd = GroupOf<'brace'>['ends']['post'];
 export type JointKind = Project['joints']['defaults'][number]['kind'];
 export type Capacity = Project['joints']['defaults'][number]['capacity'];

@@ -10,6 +10,7 @@ export type Pier = Pick<PierFoot, 'shaft' | 'pad' | 'concretePcf'>;
 
 const WEIGHT = clause('MECHANICS', 'volume and unit weight');
 const UPLIFT = clause('ASCE7', '2.4.1');
+const SIX_TENTHS = clause('OWN', 'six tenths of the dead load rub');
 const PLAIN = clause('OWN', 'plain concrete projects no farther than it is thick');
 const ROUND_AS_SQUARE = remembered('OWN', 'round shaft as the square of equal area');
 
@@ -21,11 +22,11 @@ export function baseOfPier(pier: Pier): Base {
   return pier.pad ? { shape: 'square', acrossIn: pier.pad.acrossIn } : pier.shaft;
 }
 
-const shaftAreaIn2 = ({ shape, acrossIn }: Pier['shaft']): number =>
+export const shaftAreaIn2 = ({ shape, acrossIn }: Pier['shaft']): number =>
   shape === 'round' ? (Math.PI * acrossIn * acrossIn) / 4 : acrossIn * acrossIn;
 
 /** A pad that is not tied to its shaft stays in the ground when the shaft is lifted. */
-const padVolumeIn3 = ({ pad }: Pier, whichPad: 'any' | 'tied'): number =>
+export const padVolumeIn3 = ({ pad }: Pier, whichPad: 'any' | 'tied'): number =>
   pad && (whichPad === 'any' || pad.tied) ? pad.acrossIn * pad.acrossIn * pad.thickIn : 0;
 
 /**
@@ -164,4 +165,32 @@ export function padProjection(pier: Pier, note?: Note): number {
     clause: pier.shaft.shape === 'round' ? ROUND_AS_SQUARE : PLAIN,
   });
   return reach;
+}
+
+/**
+ * Dead load on the base that rubbing may count with: six tenths of it, and never more of the post than it presses with.
+ * @param postDeadLb push of the post on the pier under dead load alone [lb]
+ * @param postDownLb push of the post in the combination, a lift below zero [lb]
+ * @param pierLb weight of the pier that hangs together [lb]
+ * @returns force [lb], not below zero
+ * @throws MisuseError if a weight is below zero
+ * @source IBC Table 1806.2: friction by the dead load; OWN: 0.6 of it, as where dead load helps in ASCE 7-16 2.4.1
+ */
+export function deadThatRubs(postDeadLb: number, postDownLb: number, pierLb: number, note?: Note): number {
+  const D = notNegative('postDeadLb', postDeadLb);
+  const W = notNegative('pierLb', pierLb);
+  const dead = Math.max(0, Math.min(DEAD_AGAINST_UPLIFT * D, postDownLb) + DEAD_AGAINST_UPLIFT * W);
+  note?.({
+    symbol: 'N',
+    words: 'dead load on the base that counts',
+    formula: 'max(0, min(0.6 × D, Np) + 0.6 × W)',
+    put: [
+      put('D', D, 'lb', 'push of the post under dead load alone, the least'),
+      put('Np', postDownLb, 'lb', 'push of the post in this combination, a lift below zero'),
+      put('W', W, 'lb', 'weight of the pier that hangs together'),
+    ],
+    result: quantity(dead, 'lb'),
+    clause: SIX_TENTHS,
+  });
+  return dead;
 }
