@@ -8,6 +8,7 @@ import { dowelBearingOnSteel, dowelBearingOnWood, type PlateSteel } from './dowe
 import { reductionTerm } from './reduction-term.ts';
 import { refused, type Refused } from './refused.ts';
 import { bendingYieldOf } from './shank.ts';
+import type { Grain } from './withdrawal.ts';
 import { MODE_WORDS, yieldLoads, type PressedPiece, type YieldMode } from './yield-modes.ts';
 
 const LEAST_OF_MODES = clause('NDS', '12.3.1');
@@ -30,6 +31,8 @@ export type JoinedPiece =
       readonly gravity: number;
       /** between load and grain */
       readonly angleDeg: number;
+      /** that the shank meets; driven along the fibres, it bears as across the grain whatever the angle */
+      readonly grain: Grain;
     }
   | { readonly material: 'steel'; readonly lengthIn: number; readonly steel: PlateSteel };
 
@@ -137,11 +140,13 @@ const pressedPiece = (piece: JoinedPiece, nominalIn: number, lengthIn: number, n
   FePsi:
     piece.material === 'steel'
       ? dowelBearingOnSteel(piece.steel, note)
-      : dowelBearingOnWood(Math.min(piece.gravity, PRINTED_GRAVITY.most), nominalIn, piece.angleDeg, note),
+      : dowelBearingOnWood(Math.min(piece.gravity, PRINTED_GRAVITY.most), nominalIn, angleOf(piece), note),
   lengthIn,
 });
 
-const angleOf = (piece: JoinedPiece): number => (piece.material === 'wood' ? piece.angleDeg : 0);
+/** @source NDS 12.3.3.4 (end grain), from memory */
+const angleOf = (piece: JoinedPiece): number =>
+  piece.material === 'steel' ? 0 : piece.grain === 'end' ? 90 : piece.angleDeg;
 
 interface ReducedLoad {
   readonly mode: YieldMode;
