@@ -1,4 +1,5 @@
 import { assembleLine, type LineParts } from './assemble-lines.ts';
+import { beamRollingChecks } from './checks/beam/rolling.ts';
 import { beamAcrossChecks } from './checks/beam/tie-across.ts';
 import { plainSource, type CheckSource } from './checks/check-source.ts';
 import { roofChecks } from './checks/roof/roof-checks.ts';
@@ -30,6 +31,12 @@ export function assemble(project: Project): Assembled | { readonly faults: reado
     ...lines.flatMap((l) => l.source),
     plainSource(ratedAlongRows(lines.flatMap((l) => l.held ?? []))),
     beamAcrossChecks(project, shelter, across, new Set(lines.flatMap((l) => (l.isAnalysed ? [l.report.lineId] : [])))),
+    ...beamRollingChecks(
+      project,
+      shelter,
+      across,
+      lines.filter((l) => l.isAnalysed),
+    ),
     plainSource(swayAcrossRows(project.lateral.across, across.asdLb)),
   ];
   return { ...givens, lines, sources };

@@ -84,6 +84,8 @@ export interface LineReport {
   readonly stands: boolean;
   readonly reason: Message | null;
   readonly posts: readonly PostReactions[];
+  /** of every beam on every post, made when read; absent where the line is not analysed */
+  readonly seats?: readonly SeatPushes[];
   /** members in the plane of the line: stations along each with the greatest and least of N, V, M and the moves */
   readonly members: readonly MemberEnvelope[];
   readonly braces: readonly {
@@ -103,6 +105,13 @@ export interface PostReactions {
   readonly greatestDownLb: number;
   readonly greatestUpLb: number;
   readonly greatestAlongLb: number;
+}
+
+/** What a beam does on one of its posts, combination by combination: worst of the brace models, each part on its own. */
+export interface SeatPushes {
+  readonly beamId: string;
+  readonly postId: string;
+  readonly byCombination: Readonly<Record<string, { readonly leastDownLb: number; readonly twistLbIn: number }>>;
 }
 
 export interface MemberEnvelope {

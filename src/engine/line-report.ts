@@ -2,6 +2,7 @@ import type { LineReport, MemberEnvelope, PostReactions } from './evaluation.ts'
 import { isStrength, type LineCheckContext } from './checks/line-context.ts';
 import { beamStretches } from './checks/beam/beam-sections.ts';
 import { pullShareOf, stressAt } from './checks/beam/bending.ts';
+import { seatPushes } from './checks/beam/seat-pushes.ts';
 import { footIndex, holdIndex, pushIndex, sectionsOf } from './frame/read-response.ts';
 import type { Chain } from './frame/line-mesh.ts';
 import type { LineResponse } from './frame/line-frame.ts';
@@ -17,6 +18,7 @@ export function lineReport(context: LineCheckContext): LineReport {
   const strength = frame.responses.filter(isStrength);
   const hold = holdIndex(layout, mesh);
   const members = once(() => envelopes(context, strength));
+  const seats = once(() => seatPushes(context));
   return {
     lineId: line.id,
     stands: frame.unheld.length === 0,
@@ -24,6 +26,9 @@ export function lineReport(context: LineCheckContext): LineReport {
     posts: mesh.posts.map((p) => reactionsOf(p.memberId, footIndex(layout, p), strength)),
     get members() {
       return members();
+    },
+    get seats() {
+      return seats();
     },
     braces: mesh.braces.map((link, j) => ({
       braceId: link.brace.id,

@@ -14,7 +14,13 @@ const SNOW_FIELDS: ReadonlySet<string> = new Set([
 const WIND_FIELDS: ReadonlySet<string> = new Set(['site.windMph', 'site.exposure', 'site.kzt', 'site.ke']);
 
 /** Rules of size: asked in a combination, decided by no load. */
-const BY_SIZE: ReadonlySet<RuleId> = new Set<RuleId>(['post.slender', 'brace.slender', 'post.housing']);
+const BY_SIZE: ReadonlySet<RuleId> = new Set<RuleId>([
+  'beam.crook',
+  'beam.upright',
+  'post.slender',
+  'brace.slender',
+  'post.housing',
+]);
 /** Rules decided by a greatest force of all combinations, which name none. */
 const BY_GREATEST_FORCE: ReadonlySet<RuleId> = new Set<RuleId>([
   'sway.alongRated',

@@ -3,11 +3,13 @@ import type { CheckSite } from '../site-of-check.ts';
 import type { LineCheckContext } from '../line-context.ts';
 import { beamBendingSite } from './bending.ts';
 import { beamStretches } from './beam-sections.ts';
+import { crookSites } from './crook.ts';
 import { cutSites, endCutsOf } from './cuts.ts';
 import { sagSites } from './sag.ts';
 import { seatSites } from './seat.ts';
 import { spliceSites } from './splice.ts';
 import { beamShearSite, endNotchSite } from './shear.ts';
+import { uprightSites } from './upright.ts';
 
 /** Every check of the beams of a line, stretch by stretch and seat by seat. */
 export function beamSites(context: LineCheckContext): readonly CheckSite<LineResponse>[] {
@@ -21,5 +23,5 @@ export function beamSites(context: LineCheckContext): readonly CheckSite<LineRes
     ...sagSites(context, on),
   ]);
   const bySeat = posts.flatMap((p) => p.post.seats.flatMap((s) => seatSites(context, p, s)));
-  return [...byStretch, ...bySeat, ...spliceSites(context)];
+  return [...byStretch, ...bySeat, ...spliceSites(context), ...crookSites(context), ...uprightSites(context)];
 }

@@ -1,0 +1,177 @@
+import { clause } from '../../../data/sources.ts';
+import { breaks, notGiven, outside, type Verdict } from '../../check.ts';
+import type { LineReport } from '../../evaluation.ts';
+import { bowOfBeam } from '../../geometry/bow.ts';
+import type { Shelter } from '../../geometry/shelter.ts';
+import type { AcrossForce } from '../../loads/across.ts';
+import type { Combination } from '../../loads/combination.ts';
+import { message } from '../../message.ts';
+import { put, type Note } from '../../note.ts';
+import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
+import type { Project } from '../../project/model.ts';
+import { membersOf, traitsOf } from '../../project/traits.ts';
+import { quantity } from '../../units.ts';
+import { checkSource, plainSource, type CheckSource } from '../check-source.ts';
+import { ratedPart } from '../joints/rated.ts';
+import { plainRow, type CheckSite } from '../site-of-check.ts';
+import { placesOnPosts, postsUnder, pushAcross, type BeamOnPost } from './push-across.ts';
+import { besidePost } from './twist.ts';
+
+/** A line of which all is known. */
+interface KnownLine {
+  readonly report: LineReport;
+  readonly combinations: readonly Combination[];
+}
+
+/** One combination as one seat meets it. */
+interface OnSeat {
+  readonly combination: Combination;
+  /** least push of the beam on its post, down + [lb] */
+  readonly downLb: number;
+  /** how its bow turns the beam there [lb·in] */
+  readonly twistLbIn: number;
+}
+
+/**
+ * A beam rolling off its posts: the push across, taken at the level of the rafter seats, and the turning of a log that
+ * bows to the side, against what presses the seat and what its tie may pull, times half the width of the seat. Wind across
+ * counts whole in every combination that holds any (safe side). The push itself is asked of the joint by `beam.tieAcross`.
+ * @param known  the frame lines that are analysed; while one is not, the push is not known
+ * @source OWN: moments about the edge of the seat; gravity light x 0.6 where wind lifts (ASCE7 2.4.1)
+ */
+export function beamRollingChecks(
+  project: Project,
+  shelter: Shelter,
+  across: AcrossForce,
+  known: readonly KnownLine[],
+): readonly CheckSource[] {
+  const unknown = shelter.lines.find((l) => l.kind === 'frame' && !known.some(({ report }) => report.lineId === l.id));
+  return known.flatMap(({ report, combinations }) =>
+    (report.seats ?? []).map(({ beamId, postId, byCombination }): CheckSource => {
+      const beam = shelter.beams.find((b) => b.id === beamId)!;
+      const place = placesOnPosts(shelter, beam).find(({ post }) => post.id === postId)!;
+      if (unknown) {
+        const verdict = notGiven(message('acrossNotKnown', { line: unknown.label }));
+        return plainSource([plainRow('beam.rolling', beamId, { kind: 'support', name: postId }, verdict)]);
+      }
+      const responses = combinations.flatMap((combination): OnSeat[] => {
+        const found = byCombination[combination.id];
+        return found ? [{ combination, downLb: found.leastDownLb, twistLbIn: found.twistLbIn }] : [];
+      });
+      return checkSource({ responses, sites: [rollingSite(project, shelter, across, place)] });
+    }),
+  );
+}
+
+function rollingSite(project: Project, shelter: Shelter, across: AcrossForce, place: BeamOnPost): CheckSite<OnSeat> {
+  const { beam, post } = place;
+  const joint = capacityOf(project, 'beamPost', jointKey('beamPost', beam.id, post.id));
+  const lever = leverOf(project, shelter, place);
+  const armIn = shelter.lines.find((l) => l.id === beam.line)!.bearingZIn - post.seatZIn;
+  const still: AcrossForce = { ...across, roofLb: 0, oneWayLb: 0, dragLb: 0, leastLb: 0 };
+  const pushes = [across, still].map((force) => pushAcross(project, shelter, force, place));
+  const pushOn = (r: OnSeat, note?: Note): number => {
+    const isInWind = hasWindAcross(r.combination);
+    return note ? pushAcross(project, shelter, isInWind ? across : still, place, note) : pushes[isInWind ? 0 : 1]!;
+  };
+  const demand = (r: OnSeat, note?: Note): number => {
+    const P = pushOn(r, note);
+    const M = P * armIn + r.twistLbIn;
+    note?.({
+      symbol: 'M',
+      words: 'what rolls the beam about the edge of its seat',
+      formula: 'P h + T',
+      put: [
+        put('P', P, 'lb', 'push across at this seat'),
+        put('h', armIn, 'in', 'from the seat up to the level of the rafter seats'),
+        put('T', r.twistLbIn, 'lb·in', 'turning of the log by its bow to the side, from the moments along it'),
+      ],
+      result: quantity(M, 'lb·in'),
+      clause: clause('MECHANICS', 'moments about an edge; bar curved in plan'),
+    });
+    return M;
+  };
+  const tieOf = (r: OnSeat, note?: Note) => ratedPart(joint, 'pull', r.combination.durationFactor, note);
+  const held = (r: OnSeat, note?: Note): number => {
+    const tie = tieOf(r, note);
+    const F = tie.ok ? tie.capacityLb : 0;
+    const M = (r.downLb + F) * lever.halfIn;
+    note?.({
+      symbol: 'M max',
+      words: 'what holds it down, about the edge of its seat',
+      formula: '(R + F) × a',
+      put: [
+        put('R', r.downLb, 'lb', 'push of the beam on the seat, from the frame analysis; a lift is less than zero'),
+        put('F', F, 'lb', 'pull of its tie to the post'),
+        put('a', lever.halfIn, 'in', 'from the middle of the seat to its edge'),
+      ],
+      result: quantity(M, 'lb·in'),
+      clause: clause('MECHANICS', 'moments about an edge'),
+    });
+    return M;
+  };
+  return {
+    ruleId: 'beam.rolling',
+    memberId: beam.id,
+    place: { kind: 'support', name: post.id },
+    unit: 'lb·in',
+    purpose: 'strength',
+    stops: (r) => {
+      if (lever.refused) return lever.refused;
+      const tie = tieOf(r);
+      if (tie.ok) return held(r) > 0 ? null : breaks(message('beamRollsOff'));
+      const asked = demand(r);
+      if (!(asked > Math.max(0, held(r)))) return null;
+      const verdict = tie.verdict(asked);
+      return verdict?.demand ? { ...verdict, demand: quantity(asked, 'lb·in') } : verdict;
+    },
+    demand,
+    capacity: (r, note) => {
+      if (note) lever.tell(note);
+      return held(r, note);
+    },
+  };
+}
+
+/** Half the width on which a seat resists rolling, on the side where it is less; or why there is none. */
+function leverOf(
+  project: Project,
+  shelter: Shelter,
+  { beam, post }: BeamOnPost,
+): { readonly refused: Verdict | null; readonly halfIn: number; readonly tell: (note: Note) => void } {
+  const { widthIn, postDiameterIn } = post.seats.find((s) => s.beamId === beam.id)!;
+  const besideIn = besidePost(beam, bowOfBeam(project, beam), postsUnder(shelter, beam), post);
+  const halfIn = Math.min(widthIn / 2, postDiameterIn / 2 - besideIn);
+  const { seat } = traitsOf(
+    project,
+    membersOf(project, 'beam').find((m) => m.id === beam.id)!,
+  );
+  const refused =
+    !(widthIn > 0) || !(postDiameterIn > 0)
+      ? notGiven(message('seatHasNoFlat', { member: beam.id }))
+      : beam.stick?.kind === 'round' && seat.kind === 'saddle'
+        ? outside(message('beamTurnsInSaddle'))
+        : halfIn > 0
+          ? null
+          : breaks(message('beamBesidePost'));
+  return {
+    refused,
+    halfIn,
+    tell: (note) =>
+      note({
+        symbol: 'a',
+        words: 'from the middle of the seat to the edge that it would roll over',
+        formula: 'min(w / 2, D / 2 - y)',
+        put: [
+          put('w', widthIn, 'in', 'width of the flat'),
+          put('D', postDiameterIn, 'in', 'width of the post top'),
+          put('y', besideIn, 'in', 'bow of the beam beside this post'),
+        ],
+        result: quantity(halfIn, 'in'),
+        clause: clause('OWN', 'seat and post top overlap'),
+      }),
+  };
+}
+
+const hasWindAcross = ({ factors }: Combination): boolean =>
+  factors.some(({ caseId }) => caseId.startsWith('wind-') && !caseId.startsWith('wind-along'));
