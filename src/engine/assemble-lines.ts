@@ -8,24 +8,28 @@ import { postSites } from './checks/post/post-checks.ts';
 import { plainRow } from './checks/site-of-check.ts';
 import { thinnestOfLine } from './checks/thinnest-of-line.ts';
 import type { HeldLine } from './checks/sway/rated-along.ts';
+import { lineBucklingSite } from './checks/sway/line-buckling-site.ts';
 import { alongSystem, swayAlongRows, swayAlongSites, swayForce } from './checks/sway/sway-checks.ts';
 import { breaks, judge, notGiven, outside } from './check.ts';
 import type { CheckRow, LineReport } from './evaluation.ts';
+import { buckledLine } from './frame/buckled-shape.ts';
+import { withSecondOrder } from './frame/second-order.ts';
 import { analyseLine, type BraceModel, type LineResponse } from './frame/line-frame.ts';
 import { membersOfLine, type LineMembers } from './frame/line-mesh.ts';
 import type { LineGeometry, Stick } from './geometry/shelter.ts';
 import type { Givens } from './givens.ts';
 import { lineReport } from './line-report.ts';
+import { elasticity, stabilityShare } from './line-stiffness.ts';
 import { combine, serviceCombinations } from './loads/combine.ts';
 import type { Combination } from './loads/combination.ts';
 import type { LoadCase } from './loads/cases.ts';
-import { whyStripNotWeighed } from './loads/dead-pieces.ts';
 import { lineLoads } from './loads/line-loads.ts';
 import { stretchesOf } from './loads/stretches.ts';
-import { message, type Message } from './message.ts';
-import { capacityOf, jointKey } from './project/joint-capacity.ts';
+import { message } from './message.ts';
 import type { Project } from './project/model.ts';
+import { pullIsGiven } from './pull-is-given.ts';
 import { quantity } from './units.ts';
+import { whyNotAnalysed, type Blocked } from './why-not-analysed.ts';
 
 export interface LineParts {
   readonly source: readonly CheckSource[];
@@ -43,9 +47,6 @@ export interface LineParts {
 
 /** Largest unbalanced force over applied force that is rounding and nothing else. */
 const BALANCED = 1e-9;
-/** Stands in for E of a typed section, whose EI is typed: only the product counts [psi]. */
-const TYPED_E = 1_000_000;
-
 /** Loads, frame and checks of one frame line; a line that cannot be analysed says why and judges nothing. */
 export function assembleLine(givens: Givens, line: LineGeometry): LineParts {
   const { project, shelter, site } = givens;
@@ -66,7 +67,7 @@ export function assembleLine(givens: Givens, line: LineGeometry): LineParts {
     [...combinations, ...serviceCombinations(loading.cases, project.calculation.kcr)],
     elasticity(givens, members),
     {
-      pullGiven: pullIsGiven(project, members),
+      pullGiven: pullIsGiven(project, members.braces),
       // not decided: held for now, and a row says that it is not given
       holdsItself:
         holdsItself || system?.by === 'kneeBraces' || system?.by === 'embeddedPosts' || system?.by === 'none',
@@ -82,18 +83,20 @@ export function assembleLine(givens: Givens, line: LineGeometry): LineParts {
       inertiaLb,
     );
 
+  const share = stabilityShare(givens, members);
+  const frame = withSecondOrder(answer.frame, share);
   const context: LineCheckContext = {
     project,
     shelter,
     line,
-    frame: answer.frame,
+    frame,
     site,
     stretches: stretchesOf(line, members.posts),
     alongLb: loading.loads.alongLb,
     valuesOf: givens.materials.of,
   };
   const group = {
-    responses: answer.frame.responses,
+    responses: frame.responses,
     scenario: (r: LineResponse) => MODEL_WORDS[r.braceModel],
     sites: [
       ...beamSites(context),
@@ -101,6 +104,7 @@ export function assembleLine(givens: Givens, line: LineGeometry): LineParts {
       ...postSites(context),
       ...pierSites(context),
       ...swayAlongSites(context, holdsItself),
+      lineBucklingSite(context),
     ],
   };
   return {
@@ -112,14 +116,14 @@ export function assembleLine(givens: Givens, line: LineGeometry): LineParts {
         ...handCutRows(project, members),
         ...footRows(project, members.posts),
         ...swayAlongRows(context, system),
-        balanceRow(line.id, answer.frame.residual),
+        balanceRow(line.id, frame.residual),
       ]),
     ],
-    report: lineReport(context),
+    report: lineReport(context, () => buckledLine(frame, share)),
     isAnalysed: true,
     cases: loading.cases,
     combinations,
-    residual: answer.frame.residual,
+    residual: frame.residual,
     inertiaLb,
     held: heldByOthers(project, line, swayForce(context).value),
   };
@@ -146,61 +150,6 @@ function balanceRow(lineId: string, residual: number): CheckRow {
     lineId,
     { kind: 'whole', name: '' },
     judge(quantity(residual, '1'), quantity(BALANCED, '1')),
-  );
-}
-
-type Blocked = { readonly status: 'notGiven' | 'outside'; readonly reason: Message };
-
-/** A member without wood, values or weight makes the forces of the whole line unknown. */
-function whyNotAnalysed(givens: Givens, members: LineMembers): Blocked | null {
-  if (members.posts.length === 0)
-    return { status: 'notGiven', reason: message('lineWithoutPosts', { line: members.line.label }) };
-  for (const member of [...members.beams, ...members.posts, ...members.braces]) {
-    if (!member.stick) return { status: 'notGiven', reason: message('memberNotGiven', { member: member.label }) };
-    const answer = givens.materials.of(member.id);
-    if (!answer.ok && member.stick.kind !== 'typed') return { status: answer.status, reason: answer.reason };
-    const weight = givens.weights.missing.get(member.id);
-    if (weight) return { status: 'notGiven', reason: weight };
-  }
-  const unweighed = whyRoofNotWeighed(givens, members.line);
-  return unweighed && { status: 'notGiven', reason: unweighed };
-}
-
-/** Why the weight of what lies on a line is not known: its rafters, their purlins, its strip; null when it is. */
-function whyRoofNotWeighed({ project, shelter, weights }: Givens, { id, label }: LineGeometry): Message | null {
-  for (const plane of project.roofPlanes.filter((p) => p.onLines.includes(id))) {
-    const held: readonly string[] = plane.dead.by === 'total' ? plane.dead.includes : [];
-    const lying = [
-      ...(held.includes('rafters') ? [] : shelter.rafters),
-      ...(held.includes('purlins') ? [] : shelter.purlins),
-    ].filter((m) => m.plane === plane.id);
-    for (const member of lying) {
-      if (!member.stick) return message('memberNotGiven', { member: member.label });
-      const missing = weights.missing.get(member.id);
-      if (missing) return missing;
-    }
-  }
-  return whyStripNotWeighed(project, id, label);
-}
-
-function elasticity(givens: Givens, members: LineMembers): (memberId: string) => number {
-  const sticks = new Map<string, Stick | null>(
-    [...members.beams, ...members.posts, ...members.braces].map((m) => [m.id, m.stick]),
-  );
-  return (memberId) => {
-    if (sticks.get(memberId)?.kind === 'typed') return TYPED_E;
-    const answer = givens.materials.of(memberId);
-    return answer.ok ? answer.values.EPsi : TYPED_E;
-  };
-}
-
-/** Every brace joint of the line has a pull capacity above zero. */
-function pullIsGiven(project: Project, members: LineMembers): boolean {
-  return members.braces.every((b) =>
-    (['bracePost', 'braceTop'] as const).every((kind) => {
-      const capacity = capacityOf(project, kind, jointKey(kind, b.id));
-      return capacity?.kind === 'rated' && (capacity.parts.pullLb ?? 0) > 0;
-    }),
   );
 }
 
@@ -269,6 +218,7 @@ function unanalysed(
       members: [],
       braces: [],
       holdingLb: 0,
+      buckled: null,
     },
     isAnalysed: false,
     cases,

@@ -1,4 +1,5 @@
 import type { Check, Status } from './check.ts';
+import type { BuckledLine } from './frame/buckled-shape.ts';
 import type { Shelter } from './geometry/shelter.ts';
 import type { Fault, Message } from './message.ts';
 import type { DesignValues } from './material/values.ts';
@@ -95,6 +96,8 @@ export interface LineReport {
   }[];
   /** sideways force that the line must be held against where it does not hold itself, worst combination [lb] */
   readonly holdingLb: number;
+  /** how it buckles soonest, made when read; null where nothing is pushed or the line is not analysed */
+  readonly buckled: BuckledLine | null;
 }
 
 export interface PostReactions {

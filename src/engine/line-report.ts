@@ -6,17 +6,19 @@ import { seatPushes } from './checks/beam/seat-pushes.ts';
 import { footIndex, holdIndex, pushIndex, sectionsOf } from './frame/read-response.ts';
 import type { Chain } from './frame/line-mesh.ts';
 import type { LineResponse } from './frame/line-frame.ts';
+import type { BuckledLine } from './frame/buckled-shape.ts';
 import { once } from './once.ts';
 
 /**
  * What the drawing hatches and the sheet prints of one analysed line. The long lists, of every combination and of every
  * station, are made when they are first read: between two keystrokes mostly nobody reads them.
  */
-export function lineReport(context: LineCheckContext): LineReport {
+export function lineReport(context: LineCheckContext, buckledOf: () => BuckledLine | null): LineReport {
   const { frame, line } = context;
   const { layout, mesh } = frame;
   const strength = frame.responses.filter(isStrength);
   const hold = holdIndex(layout, mesh);
+  const buckled = once(() => ({ shape: buckledOf() }));
   const members = once(() => envelopes(context, strength));
   const seats = once(() => seatPushes(context));
   return {
@@ -35,6 +37,9 @@ export function lineReport(context: LineCheckContext): LineReport {
       greatestPushLb: greatest(strength, (v) => v[pushIndex(layout, j)]!),
       greatestPullLb: greatest(strength, (v) => -v[pushIndex(layout, j)]!),
     })),
+    get buckled() {
+      return buckled().shape;
+    },
     holdingLb: greatest(
       strength.filter((r) => r.held),
       (v) => Math.abs(v[hold]!),

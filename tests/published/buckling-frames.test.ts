@@ -54,6 +54,7 @@ function braced(pieces: number, upper: number, beam: number, EA: number): Sketch
 describe('buckling of frames that sway', () => {
   // pinned feet, beam bent in an S: it holds each post's top with 6 EIb / L. The post is a sine from its foot, so its top
   // turns by theta = A k cos kH while P A sin kH = 6 EIb / L * theta: kH tan kH = 6 (EIb / L) / (EI / H)
+  // proof [frame.buckling]: closed-form - portals and braced posts on pins and fixed feet, within 0.5 % at the shipped mesh
   it.each([0.2, 1, 5])('[frame.buckling] matches the portal on pins, beam over post stiffness %s', (g) => {
     const kH = rootBetween(1e-6, Math.PI / 2 - 1e-9, (x) => x * Math.tan(x) - (6 * g * H) / SPAN);
     for (const { pieces, within } of meshes)

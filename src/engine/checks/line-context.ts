@@ -44,28 +44,41 @@ export function forcePut(
     response.values[index]!,
     unit,
     words,
-    forceSteps(layout.parts(response, index), response.values[index]!, symbol, unit, words),
+    forceSteps(layout.parts(response, index), response, index, symbol, unit, words),
   );
 }
 
 function forceSteps(
   parts: readonly { readonly name: string; readonly factor: number; readonly value: number }[],
-  total: number,
+  response: LineResponse,
+  index: number,
   symbol: string,
   unit: Unit,
   words: string,
 ): readonly Step[] {
+  const { secondOrder } = response;
   return [
+    ...(secondOrder ? [swayStep(secondOrder.times, response.buckling!.swayFactor)] : []),
     {
       symbol,
       words: `${words}, from the frame analysis`,
-      formula: 'sum of factor × case',
+      formula: secondOrder ? 'sum of factor × case, the sway of each times B' : 'sum of factor × case',
       put: parts.map((p) => put(`${p.factor} ×`, p.value, unit, p.name)),
-      result: quantity(total, unit),
-      clause: clause('MECHANICS', 'plane frame, first order'),
+      result: quantity(response.values[index]!, unit),
+      clause: clause('MECHANICS', secondOrder ? 'plane frame, second order' : 'plane frame, first order'),
     },
   ];
 }
+
+/** What the loads add to the sway of a free line. */
+const swayStep = (times: number, swayFactor: number): Step => ({
+  symbol: 'B',
+  words: 'so many times its first-order sway counts, for what the loads do on the moved line',
+  formula: '1 / (1 - 1 / λ)',
+  put: [put('λ', swayFactor, '1', 'so many times the loads of this combination until the line sways over')],
+  result: quantity(times, '1'),
+  clause: clause('MECHANICS', 'second order of a frame from its critical load'),
+});
 
 /** Writes one force as a step of its own, ahead of the formula that uses it. */
 export function tellForce(
@@ -78,6 +91,5 @@ export function tellForce(
   note: Note,
 ): void {
   const { layout } = context.frame;
-  for (const step of forceSteps(layout.parts(response, index), response.values[index]!, symbol, unit, words))
-    note(step);
+  for (const step of forceSteps(layout.parts(response, index), response, index, symbol, unit, words)) note(step);
 }

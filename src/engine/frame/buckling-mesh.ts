@@ -17,6 +17,8 @@ export interface BucklingMesh {
   readonly firstBrace: number;
   /** per post its nodes, from the foot to the pin under the beam */
   readonly postNodes: readonly (readonly number[])[];
+  /** nodes of every beam and post, from its start */
+  readonly memberNodes: readonly { readonly memberId: string; readonly nodes: readonly number[] }[];
 }
 
 /**
@@ -57,7 +59,7 @@ export function bucklingMesh(
     });
     return own;
   };
-  mesh.beams.forEach(addChain);
+  const beamNodes = mesh.beams.map(addChain);
   const postNodes = mesh.posts.map(addChain);
   const firstBrace = elements.length;
   for (const { brace, postNode, topNode, flexibility } of mesh.braces) {
@@ -65,8 +67,12 @@ export function bucklingMesh(
     const EA = flexibility > 0 ? (Math.hypot(b.u - a.u, b.w - a.w) / flexibility) * stabilityShare(brace.id) : RIGID_LB;
     elements.push({ kind: 'bar', id: `brace ${brace.id}`, from: a.id, to: b.id, EA });
   }
+  const memberNodes = [
+    ...mesh.beams.map(({ memberId }, i) => ({ memberId, nodes: beamNodes[i]! })),
+    ...mesh.posts.map(({ memberId }, i) => ({ memberId, nodes: postNodes[i]! })),
+  ];
   const supports = mesh.model.supports.filter((_, i) => !free || i !== mesh.holdSupport);
-  return { model: { nodes, elements, supports }, parts, firstBrace, postNodes };
+  return { model: { nodes, elements, supports }, parts, firstBrace, postNodes, memberNodes };
 }
 
 /** Where members meet, by node: feet, pins under a beam, ends of braces. Seats and places of loads are not joints. */

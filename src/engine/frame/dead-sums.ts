@@ -51,3 +51,28 @@ export function addAdverse(
     else others[i] = other + factor * all.light[i]!;
   }
 }
+
+/** One value of a dead piece at its heavy and at its light weight, by place in the list. */
+export interface PieceValues {
+  readonly heavy: (at: number) => number;
+  readonly light: (at: number) => number;
+}
+
+/** The same rule on pieces whose values are not added up yet. */
+export function addAdversePieces(
+  others: Float64Array,
+  pieces: readonly PieceValues[],
+  factor: number,
+  from: number,
+  to: number,
+): void {
+  for (let i = from; i < to; i++) {
+    const other = others[i]!;
+    let sum = other;
+    for (const { heavy, light } of pieces) {
+      const whole = heavy(i);
+      sum += whole * other > 0 ? whole : factor * light(i);
+    }
+    others[i] = sum;
+  }
+}

@@ -55,12 +55,8 @@ export function lineBuckling(
     held: once(() => readyLine(frame, stabilityShare, false)),
   };
   for (const group of workingAlike(frame.responses).values()) {
-    const { held, working } = group[0]!;
-    const line = held ? lines.held() : lines.free();
-    const idle = new Set(working.flatMap((on, j) => (on ? [] : [line.mesh.firstBrace + j])));
-    const braced = { ...line.ready(idle), mesh: line.mesh, held, elements: frame.mesh.model.elements.length };
     askTogether(
-      braced,
+      braced(frame, group[0]!, group[0]!.held ? lines.held() : lines.free()),
       group.map((response) => ({ response, thrust: thrustOf(frame, response) })),
       found,
     );
@@ -112,6 +108,25 @@ interface Asked {
   readonly thrust: Float64Array;
 }
 
+function braced(frame: LineFrame, { held, working }: LineResponse, { mesh, ready }: ReadyLine): BracedLine {
+  const idle = new Set(working.flatMap((on, j) => (on ? [] : [mesh.firstBrace + j])));
+  return { ...ready(idle), mesh, held, elements: frame.mesh.model.elements.length };
+}
+
+/**
+ * The lowest mode of one response, for the drawing.
+ * @param response  one in which something is pushed
+ */
+export function lowestMode(
+  frame: LineFrame,
+  stabilityShare: (memberId: string) => number,
+  response: LineResponse,
+): { readonly mesh: BucklingMesh; readonly mode: BucklingMode } {
+  const line = braced(frame, response, readyLine(frame, stabilityShare, !response.held));
+  const thrust = greatestInEachPlace([{ response, thrust: thrustOf(frame, response) }]);
+  return { mesh: line.mesh, mode: line.modes(thrustOfModel(line, thrust!), 1)[0]! };
+}
+
 /** Writes the buckling of every response into `found`. */
 function askTogether(line: BracedLine, asked: readonly Asked[], found: Map<LineResponse, LineBuckling>): void {
   const hardest = greatestInEachPlace(asked);
@@ -127,7 +142,7 @@ function askTogether(line: BracedLine, asked: readonly Asked[], found: Map<LineR
     for (const one of asked) askTogether(line, [one], found);
     return;
   }
-  const sway = line.held ? undefined : isSway ? lowest : line.modes(thrust, MODES).find((m) => sways(line.mesh, m));
+  const sway = line.held ? null : isSway ? lowest : lowestSway(line, thrust);
   const envelope = {
     factor: lowest.factor,
     swayFactor: sway?.factor ?? Infinity,
@@ -153,6 +168,15 @@ function askTogether(line: BracedLine, asked: readonly Asked[], found: Map<LineR
   const half = far.length === asked.length ? Math.ceil(far.length / 2) : far.length;
   askTogether(line, far.slice(0, half), found);
   if (half < far.length) askTogether(line, far.slice(half), found);
+}
+
+/**
+ * The lowest mode that sways. Where none of those looked through does, the last of them stands for it: any later one has a
+ * factor no smaller (safe side).
+ */
+function lowestSway(line: BracedLine, thrust: Float64Array): BucklingMode {
+  const modes = line.modes(thrust, MODES);
+  return modes.find((m) => sways(line.mesh, m)) ?? modes[modes.length - 1]!;
 }
 
 /** Nothing is pushed: no load makes it buckle. */

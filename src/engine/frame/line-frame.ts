@@ -4,6 +4,7 @@ import type { Combination } from '../loads/combination.ts';
 import type { LineLoads } from '../loads/cases.ts';
 import { factorFrame } from '../solver/factor.ts';
 import type { FrameState, LoadState } from '../solver/model.ts';
+import type { LineBuckling } from './line-buckling.ts';
 import { loadState, unitPush, unitShift } from './line-states.ts';
 import { meshLine, type LineMembers, type LineMesh } from './line-mesh.ts';
 import { Superposition } from './superposition.ts';
@@ -21,7 +22,18 @@ export interface LineResponse {
   readonly held: boolean;
   readonly working: readonly boolean[];
   readonly values: Float64Array;
+  /** how the line buckles under the thrust of this response; none where only sag is asked */
+  readonly buckling?: LineBuckling;
+  /** set where a free line's sway counts more than once, for what the loads do on the moved frame */
+  readonly secondOrder?: {
+    readonly times: number;
+    /** the same response without it */
+    readonly first: LineResponse;
+  };
 }
+
+/** A response without second order. */
+export const firstOrderOf = (r: LineResponse): LineResponse => r.secondOrder?.first ?? r;
 
 export interface LineFrame {
   readonly members: LineMembers;
@@ -47,7 +59,7 @@ export interface LineSetting {
  * Analyses one frame line for every combination in every brace model that applies.
  * Gravity is judged with braces both ways, pushing only and idle; wind and sway with braces both ways where pull is
  * given, and pushing only. Where all braces push anyway, and the line is held alike, both ways stands for pushing only:
- * the two are the same numbers. First order.
+ * the two are the same numbers. First order; `withSecondOrder` adds the rest.
  */
 export function analyseLine(
   members: LineMembers,

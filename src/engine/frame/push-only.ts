@@ -12,6 +12,7 @@ const CLOSES_IN = 1e-9;
  * come closer, until nothing changes. Where taking out all that pull leaves nothing that holds the line, only the
  * hardest pulled goes: under a lift both braces of a bent may pull at first, and one of them still press alone.
  * @param all  every brace of the line, working
+ * @param swayTimes  how often the sway of a free line counts (second order)
  * @returns the set of those that push; null when the free line becomes a mechanism or no steady state is found
  */
 export function pushOnly(
@@ -19,11 +20,12 @@ export function pushOnly(
   combination: Combination,
   all: readonly boolean[],
   free: boolean,
+  swayTimes = 1,
 ): WorkingSet | null {
   let set = layout.with(all, free);
   for (let round = 0; set && round < ROUNDS; round++) {
     const { working } = set;
-    const values = set.braceValues(combination);
+    const values = set.braceValues(combination, layout.swayOf(working, swayTimes));
     const push = values.subarray(0, working.length);
     const opening = values.subarray(working.length);
     const next = working.map((on, j) => (on ? push[j]! >= -PULL_LB : opening[j]! < -CLOSES_IN));

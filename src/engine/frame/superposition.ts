@@ -3,7 +3,7 @@ import { solveBraceSet, type SolvedStates } from './brace-sets.ts';
 import type { LineResponse } from './line-frame.ts';
 import type { LineMesh } from './line-mesh.ts';
 import { ValueLayout, valuesOfState } from './value-layout.ts';
-import { WorkingSet, type CaseOrder } from './working-set.ts';
+import { WorkingSet, type CaseOrder, type Sway } from './working-set.ts';
 
 /** The solved cases of a line with any set of working braces, each set put together once and only when asked for. */
 export class Superposition extends ValueLayout {
@@ -38,23 +38,29 @@ export class Superposition extends ValueLayout {
     return set;
   }
 
+  /** The sway of a free line so often; nothing to add where it counts once. What holds free holds as well when held. */
+  swayOf(working: readonly boolean[], times: number): Sway | undefined {
+    return times > 1 ? { held: this.with(working, false)!, times } : undefined;
+  }
+
   /** What each dead piece and load case brings to one value of a response, for the steps of a check. */
   parts(
     response: LineResponse,
     index: number,
   ): readonly { readonly name: string; readonly factor: number; readonly value: number }[] {
-    const { combination, working, held } = response;
+    const { combination, working, held, secondOrder } = response;
     const set = this.with(working, !held);
     if (!set) return [];
+    const sway = this.swayOf(working, secondOrder?.times ?? 1);
     const { pieces, indexOf } = this.order;
     const cases = combination.factors.flatMap(({ caseId, factor }) => {
       const at = indexOf.get(caseId);
-      return at === undefined ? [] : [{ name: caseId, factor, value: set.cases[at]![index]! }];
+      return at === undefined ? [] : [{ name: caseId, factor, value: set.valueOf(at, index, sway) }];
     });
     const others = cases.reduce((sum, c) => sum + c.factor * c.value, 0);
     const dead = pieces.map((name, p) => {
-      const heavy = set.cases[p]![index]!;
-      const light = set.cases[pieces.length + p]![index]!;
+      const heavy = set.valueOf(p, index, sway);
+      const light = set.valueOf(pieces.length + p, index, sway);
       const asHeavy = combination.dead.weight === 'heavy' ? combination.dead.factor : 1;
       const useHeavy = combination.dead.weight === 'heavy' || heavy * others > 0;
       return {

@@ -1,5 +1,5 @@
 import type { Combination } from '../loads/combination.ts';
-import { addAdverse, deadSums, type DeadSums } from './dead-sums.ts';
+import { addAdverse, addAdversePieces, deadSums, type DeadSums, type PieceValues } from './dead-sums.ts';
 import type { ValueLayout } from './value-layout.ts';
 
 /** Where the solved cases of a line stand in their list: dead pieces heavy, the same pieces light, then all others. */
@@ -8,6 +8,14 @@ export interface CaseOrder {
   readonly pieces: readonly string[];
   /** place in the list of every case that is not dead load */
   readonly indexOf: ReadonlyMap<string, number>;
+}
+
+/** How often the sway of a free line counts: what it differs in from the same line held sideways. */
+export interface Sway {
+  /** the same braces working, the line held */
+  readonly held: WorkingSet;
+  /** above 1 */
+  readonly times: number;
 }
 
 /**
@@ -39,8 +47,9 @@ export class WorkingSet {
   /**
    * Values of a combination as far as its purpose asks for them: forces for strength, moves for sag, both where the line
    * sways. All others are no numbers, so that nobody reads them unawares.
+   * @param sway  of a free line: every case, dead load too, brings what it brings to the held line, and its sway so many times
    */
-  combine(combination: Combination): Float64Array {
+  combine(combination: Combination, sway?: Sway): Float64Array {
     const { movesAt, size } = this.layout;
     const isStrength = combination.purpose === 'strength';
     const from = isStrength ? 0 : movesAt;
@@ -48,8 +57,9 @@ export class WorkingSet {
     const { factor, weight } = combination.dead;
     const values = new Float64Array(size);
     values.fill(NaN, 0, from).fill(NaN, to);
-    this.#addCases(values, combination, from, to);
-    if (weight === 'heavy') addTo(values, this.#dead.all.heavy, factor, from, to);
+    this.#addCases(values, combination, from, to, sway);
+    if (weight === 'heavy') this.#addDead(values, 'heavy', factor, from, to, sway);
+    else if (sway) addAdversePieces(values, this.#deadPieces(sway), factor, from, to);
     else addAdverse(values, this.#dead, factor, from, to);
     return values;
   }
@@ -58,22 +68,58 @@ export class WorkingSet {
    * Push of every brace, then how far the ends of each move apart: by these the braces that push are chosen. Dead load
    * counts as one, at the weight and factor of the combination.
    */
-  braceValues(combination: Combination): Float64Array {
+  braceValues(combination: Combination, sway?: Sway): Float64Array {
     const { bracesAt, movesAt } = this.layout;
     const { factor, weight } = combination.dead;
     const values = this.#room;
     values.fill(0, bracesAt, movesAt);
-    this.#addCases(values, combination, bracesAt, movesAt);
-    addTo(values, this.#dead.all[weight], factor, bracesAt, movesAt);
+    this.#addCases(values, combination, bracesAt, movesAt, sway);
+    this.#addDead(values, weight, factor, bracesAt, movesAt, sway);
     return values.slice(bracesAt, movesAt);
   }
 
-  #addCases(values: Float64Array, { factors }: Combination, from: number, to: number): void {
+  /** One value of one solved case, its sway so often as said. */
+  valueOf(index: number, at: number, sway?: Sway): number {
+    return swayed(this.cases, index, at, sway);
+  }
+
+  #addCases(values: Float64Array, { factors }: Combination, from: number, to: number, sway?: Sway): void {
     for (const { caseId, factor } of factors) {
       const index = this.order.indexOf.get(caseId);
-      if (index !== undefined) addTo(values, this.cases[index]!, factor, from, to);
+      if (index === undefined) continue;
+      addTo(values, this.cases[index]!, factor * (sway?.times ?? 1), from, to);
+      if (sway) addTo(values, sway.held.cases[index]!, factor * (1 - sway.times), from, to);
     }
   }
+
+  #addDead(
+    values: Float64Array,
+    weight: 'heavy' | 'light',
+    factor: number,
+    from: number,
+    to: number,
+    sway?: Sway,
+  ): void {
+    addTo(values, this.#dead.all[weight], factor * (sway?.times ?? 1), from, to);
+    if (sway) addTo(values, sway.held.#dead.all[weight], factor * (1 - sway.times), from, to);
+  }
+
+  /** Values of each dead piece at both weights, its sway so often as said. */
+  #deadPieces(sway: Sway): readonly PieceValues[] {
+    const count = this.order.pieces.length;
+    return this.order.pieces.map((_, p) => ({
+      heavy: (at) => swayed(this.cases, p, at, sway),
+      light: (at) => swayed(this.cases, count + p, at, sway),
+    }));
+  }
+}
+
+/** Held and sway are the free value together: held + times x (free - held). */
+function swayed(cases: readonly Float64Array[], index: number, at: number, sway: Sway | undefined): number {
+  const free = cases[index]![at]!;
+  if (!sway) return free;
+  const held = sway.held.cases[index]![at]!;
+  return held + sway.times * (free - held);
 }
 
 /** Adds the values from one place to another as often as the factor says. */

@@ -14,8 +14,8 @@ export interface Pair {
   readonly moves: Float64Array;
 }
 
-/** A pair is found when what it leaves out of balance is less than this share of it; its factor is then good to 1e-9. */
-const FOUND = 1e-5;
+/** A pair is found when what it leaves out of balance is less than this share of it; its factor is then good to 1e-11. */
+const FOUND = 1e-6;
 /** Nothing is left to look for, or nothing pushes: rounding beside the greatest share. */
 const NOTHING = 1e-12;
 /** Looked at first after so many steps, then after every further so many. */

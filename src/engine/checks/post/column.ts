@@ -1,13 +1,18 @@
+import { firstOrderOf, type LineResponse } from '../../frame/line-frame.ts';
+import type { PostChain } from '../../frame/read-response.ts';
 import type { PostGeometry } from '../../geometry/shelter.ts';
 import type { DesignValues } from '../../material/values.ts';
 import type { Note } from '../../note.ts';
 import { insteadOf } from '../../project/instead.ts';
 import type { Project } from '../../project/model.ts';
+import type { LineCheckContext } from '../line-context.ts';
 import { adjustedCompression, allowableColumnStress, columnStabilityFactor, eulerStress } from '../wood/column.ts';
 import { equalAreaSide, representativeDiameter } from '../wood/tapered-column.ts';
 import { effectiveLength, type EffectiveLength } from './effective-length.ts';
+import { greatestPush, type PostStation } from './post-stations.ts';
+import { eulerOfLine, type EulerOfLine } from './euler-of-line.ts';
 
-/** A post as a column in one direction. */
+/** A post as a column in one direction, its length by table. */
 export interface ColumnPlane {
   readonly direction: 'along' | 'across';
   readonly length: EffectiveLength;
@@ -19,8 +24,69 @@ export interface ColumnPlane {
   readonly tell: (note: Note) => void;
 }
 
-export function columnPlanes(project: Project, post: PostGeometry, values: DesignValues): readonly ColumnPlane[] {
-  return (['along', 'across'] as const).map((direction) => columnPlane(project, post, values, direction));
+/** Euler stresses of a post in one response. */
+export interface EulerStresses {
+  readonly alongPsi: number;
+  readonly acrossPsi: number;
+}
+
+/** A post as a column. */
+export interface PostColumn {
+  readonly planes: readonly [along: ColumnPlane, across: ColumnPlane];
+  /** of the representative section, the smaller of both directions [in2] */
+  readonly areaIn2: number;
+  /** in the plane of a line that holds itself from the buckling of the line, else by the length of the table */
+  readonly eulerIn: (r: LineResponse) => EulerStresses;
+  /** writes how the smaller of them comes about */
+  readonly tellSmaller: (r: LineResponse, note: Note) => void;
+  /** the plane whose length by table decides; null where the buckling of the line does */
+  readonly decidingPlane: (r: LineResponse) => ColumnPlane | null;
+}
+
+export function postColumn(
+  context: LineCheckContext,
+  chain: PostChain,
+  stations: readonly PostStation[],
+  values: DesignValues,
+): PostColumn {
+  const { project } = context;
+  const along = columnPlane(project, chain.post, values, 'along');
+  const across = columnPlane(project, chain.post, values, 'across');
+  const areaIn2 = Math.min(along.areaIn2, across.areaIn2);
+  const ofLine = eulerOfLine(context, chain, along, areaIn2, values);
+  const pushIn = (r: LineResponse): number => greatestPush(stations, firstOrderOf(r));
+  const eulerIn = lastRemembered((r): EulerStresses => ({
+    alongPsi: ofLine ? ofLine(r, pushIn(r)) : along.FcEPsi,
+    acrossPsi: across.FcEPsi,
+  }));
+  const isAlong = (r: LineResponse): boolean => {
+    const { alongPsi, acrossPsi } = eulerIn(r);
+    return alongPsi <= acrossPsi;
+  };
+  return {
+    planes: [along, across],
+    areaIn2,
+    eulerIn,
+    tellSmaller: (r, note) => {
+      if (!isAlong(r)) across.tell(note);
+      else tellAlong(ofLine, r, pushIn(r), along, note);
+    },
+    decidingPlane: (r) => (!isAlong(r) ? across : ofLine ? null : along),
+  };
+}
+
+function tellAlong(ofLine: EulerOfLine | null, r: LineResponse, pushLb: number, along: ColumnPlane, note: Note): void {
+  if (ofLine) ofLine(r, pushLb, note);
+  else along.tell(note);
+}
+
+/** Every station of a post asks the same of one response, one after the other: the last answer is kept. */
+export function lastRemembered<A>(find: (r: LineResponse) => A): (r: LineResponse) => A {
+  let last: { readonly r: LineResponse; readonly answer: A } | null = null;
+  return (r) => {
+    if (last?.r !== r) last = { r, answer: find(r) };
+    return last.answer;
+  };
 }
 
 /** Round posts: equal-area square of the representative diameter of the taper. @source NDS 3.7.2, 3.7.3 */
@@ -69,12 +135,11 @@ function columnPlane(
   };
 }
 
-/** Fc' of the post: the weaker direction. */
-export function allowableColumn(planes: readonly ColumnPlane[], values: DesignValues, CD: number, note?: Note): number {
-  const weaker = planes.reduce((a, b) => (b.FcEPsi < a.FcEPsi ? b : a));
-  const star = adjustedCompression(values.FcPsi, CD, note);
-  if (note) weaker.tell(note);
-  return allowableColumnStress(star, columnStabilityFactor(star, weaker.FcEPsi, weaker.c, note), note);
+/** Fc' of the post in one response: the weaker direction. */
+export function allowableColumn(column: PostColumn, values: DesignValues, r: LineResponse, note?: Note): number {
+  const star = adjustedCompression(values.FcPsi, r.combination.durationFactor, note);
+  if (note) column.tellSmaller(r, note);
+  const { alongPsi, acrossPsi } = column.eulerIn(r);
+  const FcE = Math.min(alongPsi, acrossPsi);
+  return allowableColumnStress(star, columnStabilityFactor(star, FcE, column.planes[0].c, note), note);
 }
-
-export const smallerFcE = (planes: readonly ColumnPlane[]): number => Math.min(...planes.map((p) => p.FcEPsi));

@@ -3,7 +3,7 @@ import { sectionsOf } from '../../frame/read-response.ts';
 import { leastAt } from '../least-at.ts';
 import { isStrength, valuesIn, type LineCheckContext } from '../line-context.ts';
 import { sectionAt } from '../section.ts';
-import { columnPlanes } from './column.ts';
+import { postColumn } from './column.ts';
 import { postStations } from './post-stations.ts';
 import { crushingStress, pulledSum, pushedSum } from './station-sums.ts';
 
@@ -20,9 +20,10 @@ export function leastPostDiameters(context: LineCheckContext, chain: PostChain):
   const { stick } = chain.post;
   if (!values || stick?.kind !== 'round') return null;
   const strength = context.frame.responses.filter(isStrength);
-  const pushed = pushedSum(context, chain, columnPlanes(context.project, chain.post, values), values);
+  const ownStations = postStations(context, chain);
+  const pushed = pushedSum(context, chain, postColumn(context, chain, ownStations, values), values);
   const pulled = pulledSum(context, chain, values);
-  const stations = new Map(postStations(context, chain).map((s) => [s.axial, s] as const));
+  const stations = new Map(ownStations.map((s) => [s.axial, s] as const));
   return sectionsOf(chain, context.frame.layout).map((at) => {
     const station = stations.get(at.axial);
     if (!station || strength.length === 0) return NaN;

@@ -1,5 +1,5 @@
 import { clause } from '../../../data/sources.ts';
-import type { LineResponse } from '../../frame/line-frame.ts';
+import { firstOrderOf, type LineResponse } from '../../frame/line-frame.ts';
 import type { PostChain } from '../../frame/read-response.ts';
 import type { DesignValues } from '../../material/values.ts';
 import { put } from '../../note.ts';
@@ -7,7 +7,7 @@ import { quantity } from '../../units.ts';
 import { forcePut, tellForce, valuesIn, type LineCheckContext } from '../line-context.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { adjustedCompression, GREATEST_SLENDERNESS, slenderness } from '../wood/column.ts';
-import { allowableColumn, columnPlanes, type ColumnPlane } from './column.ts';
+import { allowableColumn, postColumn, type ColumnPlane, type PostColumn } from './column.ts';
 import { footSites } from './foot-ties.ts';
 import { housingSites } from './housing.ts';
 import { greatestPush, postStations, type PostStation } from './post-stations.ts';
@@ -26,17 +26,16 @@ function woodSites(
   chain: PostChain,
   values: DesignValues,
 ): readonly CheckSite<LineResponse>[] {
-  const planes = columnPlanes(context.project, chain.post, values);
   const stations = postStations(context, chain);
-  const at = { memberId: chain.memberId, purpose: 'strength', isByDuration: true } as const;
-  const whole = { kind: 'whole', name: '' } as const;
-  const area = Math.min(...planes.map((p) => p.areaIn2));
+  const column = postColumn(context, chain, stations, values);
+  const area = column.areaIn2;
   return [
-    ...planes.map((p): CheckSite<LineResponse> => slenderSite(chain, p)),
+    ...column.planes.map((p): CheckSite<LineResponse> => slenderSite(chain, p)),
     {
-      ...at,
+      memberId: chain.memberId,
+      purpose: 'strength',
       ruleId: 'post.push',
-      place: whole,
+      place: { kind: 'whole', name: '' },
       unit: 'psi',
       demand: (r, note) => {
         const P = greatestPush(stations, r);
@@ -65,20 +64,17 @@ function woodSites(
       },
       capacity: (r, note) => {
         for (const step of note ? values.steps('Fc') : []) note?.(step);
-        return allowableColumn(planes, values, r.combination.durationFactor, note);
+        return allowableColumn(column, values, r, note);
       },
-      reason: () => worstPlane(planes).length.reason,
+      reason: (r) => column.decidingPlane(r)?.length.reason ?? null,
       grows: { power: [2, 4], diameterAt: () => Math.sqrt((4 * area) / Math.PI) },
     },
     crushingSite(context, chain, stations, values),
-    interactionSite(context, chain, stations, planes, values),
+    interactionSite(context, chain, stations, column, values),
     tensionSite(context, chain, stations, values),
     ...housingSites(chain, stations),
   ];
 }
-
-const worstPlane = (planes: readonly ColumnPlane[]): ColumnPlane =>
-  planes.reduce((a, b) => (b.FcEPsi < a.FcEPsi ? b : a));
 
 const mostPushed = (stations: readonly PostStation[], r: LineResponse): PostStation =>
   worstStation(stations, (s) => -r.values[s.axial]!);
@@ -141,10 +137,10 @@ function interactionSite(
   context: LineCheckContext,
   chain: PostChain,
   stations: readonly PostStation[],
-  planes: readonly ColumnPlane[],
+  column: PostColumn,
   values: DesignValues,
 ): CheckSite<LineResponse> {
-  const sumAt = pushedSum(context, chain, planes, values);
+  const sumAt = pushedSum(context, chain, column, values);
   const worst = (r: LineResponse): PostStation => worstStation(stations, (s) => sumAt(s, r));
   return {
     ruleId: 'post.bending',
@@ -157,15 +153,15 @@ function interactionSite(
       const s = worst(r);
       if (note) {
         tellForce(context, r, s.axial, 'N', 'lb', 'axial force at the worst station', note);
-        tellForce(context, r, s.moment, 'M', 'lb·in', 'moment in the plane of the line', note);
+        tellForce(context, firstOrderOf(r), s.moment, 'M', 'lb·in', 'moment in the plane of the line', note);
         s.section.tell(note);
-        allowableColumn(planes, values, r.combination.durationFactor, note);
+        allowableColumn(column, values, r, note);
       }
       return sumAt(s, r, note);
     },
     capacity: () => 1,
     worstAt: (r) => worst(r).atIn,
-    reason: () => worstPlane(planes).length.reason,
+    reason: (r) => column.decidingPlane(r)?.length.reason ?? null,
   };
 }
 

@@ -12,7 +12,7 @@ import {
   resultantMoment,
   roundPushAndBending,
 } from '../wood/interaction.ts';
-import { smallerFcE, type ColumnPlane } from './column.ts';
+import type { ColumnPlane, EulerStresses } from './column.ts';
 
 interface Bent {
   /** in the plane of the line, a stretched cut counted twice; and across it [lb·in] */
@@ -27,6 +27,7 @@ interface Bent {
 export interface BentPost extends Bent {
   readonly fcPsi: number;
   readonly FcAllowablePsi: number;
+  readonly euler: EulerStresses;
 }
 
 /** What acts at one station of a post that is pulled. */
@@ -44,8 +45,8 @@ export type PushAndBending = (at: BentPost, note?: Note) => number;
  */
 export function pushAndBendingOf(stick: Stick, planes: readonly ColumnPlane[], values: DesignValues): PushAndBending {
   if (stick.kind === 'sawn') return ofSawn(stick, planes, values);
-  const FcE = smallerFcE(planes);
-  return ({ fcPsi, FcAllowablePsi, alongLbIn, acrossLbIn, modulusIn3, CD }, note) => {
+  return ({ fcPsi, FcAllowablePsi, euler, alongLbIn, acrossLbIn, modulusIn3, CD }, note) => {
+    const FcE = Math.min(euler.alongPsi, euler.acrossPsi);
     const M = resultantMoment(alongLbIn, acrossLbIn, note);
     return roundPushAndBending(fcPsi, FcAllowablePsi, M / modulusIn3, values.FbPsi * CD, FcE, note);
   };
@@ -84,19 +85,18 @@ function inOneCorner(alongPsi: number, acrossPsi: number, note?: Note): number {
 const acrossModulus = (stick: SawnStick): number => (stick.depthIn * stick.breadthIn ** 2) / 6;
 
 function ofSawn(stick: SawnStick, planes: readonly ColumnPlane[], values: DesignValues): PushAndBending {
-  const [along, across] = planes;
   const isDeepAlong = stick.depthIn >= stick.breadthIn;
   const flatFb = flatBending(stick, values);
   const [edgeFb, faceFb] = isDeepAlong ? [values.FbPsi, flatFb] : [flatFb, values.FbPsi];
-  return ({ fcPsi, FcAllowablePsi, alongLbIn, acrossLbIn, modulusIn3, CD }, note) => {
+  return ({ fcPsi, FcAllowablePsi, euler, alongLbIn, acrossLbIn, modulusIn3, CD }, note) => {
     const { CL, FbE } = rollingOver(stick, planes, values.EminPsi, edgeFb * CD, note);
-    const planeOf = (fbPsi: number, plane: ColumnPlane, isEdge: boolean) => ({
+    const planeOf = (fbPsi: number, FcEPsi: number, isEdge: boolean) => ({
       fbPsi,
       FbAllowablePsi: (isEdge ? edgeFb * CL : faceFb) * CD,
-      FcEPsi: plane.FcEPsi,
+      FcEPsi,
     });
-    const inLine = planeOf(bendingStress(alongLbIn, modulusIn3, note), along!, isDeepAlong);
-    const outOfLine = planeOf(bendingStress(acrossLbIn, acrossModulus(stick), note), across!, !isDeepAlong);
+    const inLine = planeOf(bendingStress(alongLbIn, modulusIn3, note), euler.alongPsi, isDeepAlong);
+    const outOfLine = planeOf(bendingStress(acrossLbIn, acrossModulus(stick), note), euler.acrossPsi, !isDeepAlong);
     const [edge, face] = isDeepAlong ? [inLine, outOfLine] : [outOfLine, inLine];
     return rectangularPushAndBending(fcPsi, FcAllowablePsi, edge, face, FbE, note);
   };

@@ -1,11 +1,11 @@
-import type { LineResponse } from '../../frame/line-frame.ts';
+import { firstOrderOf, type LineResponse } from '../../frame/line-frame.ts';
 import type { PostChain } from '../../frame/read-response.ts';
 import type { DesignValues } from '../../material/values.ts';
 import type { Note } from '../../note.ts';
 import { STRETCHED_CUT } from '../beam/bending.ts';
 import type { LineCheckContext } from '../line-context.ts';
 import { acrossMoment } from './across-wind.ts';
-import { allowableColumn, type ColumnPlane } from './column.ts';
+import { allowableColumn, lastRemembered, type PostColumn } from './column.ts';
 import { stretchFactor, type PostStation } from './post-stations.ts';
 import { pullAndBendingOf, pushAndBendingOf } from './push-and-bending.ts';
 
@@ -18,36 +18,29 @@ export const crushingStress = (s: PostStation, values: Float64Array): number =>
 
 /**
  * Push and bending together: fb on the net section there, fc on the representative section. Moments of both planes
- * together.
+ * together. The moment is of first order: what the push adds to it on the bent post is the clause's own 1 - fc / FcE.
  * @source NDS 3.9.2
  */
 export function pushedSum(
   context: LineCheckContext,
   chain: PostChain,
-  planes: readonly ColumnPlane[],
+  column: PostColumn,
   values: DesignValues,
 ): StationSum {
-  const area = Math.min(...planes.map((p) => p.areaIn2));
-  const pushAndBending = pushAndBendingOf(chain.post.stick!, planes, values);
+  const pushAndBending = pushAndBendingOf(chain.post.stick!, column.planes, values);
   const across = acrossMoment(context, chain);
-  const allowable = new Map<number, number>();
-  const FcPrime = (CD: number): number => {
-    const known = allowable.get(CD);
-    if (known !== undefined) return known;
-    const found = allowableColumn(planes, values, CD);
-    allowable.set(CD, found);
-    return found;
-  };
+  const FcPrime = lastRemembered((r) => allowableColumn(column, values, r));
   return (s, r, note) => {
     if (s.section.areaIn2 === 0) return Infinity; // a housing goes through the post
-    const CD = r.combination.durationFactor;
+    const first = firstOrderOf(r).values;
     const at = {
-      fcPsi: Math.max(0, -r.values[s.axial]!) / area,
-      FcAllowablePsi: FcPrime(CD),
-      alongLbIn: stretchFactor(s, r.values, STRETCHED_CUT) * r.values[s.moment]!,
+      fcPsi: Math.max(0, -r.values[s.axial]!) / column.areaIn2,
+      FcAllowablePsi: FcPrime(r),
+      euler: column.eulerIn(r),
+      alongLbIn: stretchFactor(s, first, STRETCHED_CUT) * first[s.moment]!,
       acrossLbIn: across(r, s.atIn, note),
       modulusIn3: s.section.modulusIn3,
-      CD,
+      CD: r.combination.durationFactor,
     };
     return pushAndBending(at, note);
   };

@@ -41,6 +41,7 @@ const valuesOf = (stick: SawnStick) => {
 const bent: BentPost = {
   fcPsi: 120,
   FcAllowablePsi: 700,
+  euler: { alongPsi: 1500, acrossPsi: 900 },
   alongLbIn: -9000,
   acrossLbIn: 4000,
   modulusIn3: 5.5 * (7.5 ** 2 / 6),
@@ -73,6 +74,7 @@ describe('push and bending of a post', () => {
       turned,
     )({
       ...bent,
+      euler: { alongPsi: 900, acrossPsi: 1500 },
       alongLbIn: bent.acrossLbIn,
       acrossLbIn: bent.alongLbIn,
     });
