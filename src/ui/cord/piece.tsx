@@ -68,7 +68,7 @@ function OneOfAlike({ link, evaluation, names }: PieceProps) {
       {link.link === 'beam' && <BeamPiece memberId={chosen} shelter={shelter} name={name} />}
       {link.link === 'brace' && <BracePiece memberId={chosen} name={name} />}
       {link.link === 'post' && <PostPiece memberId={chosen} shelter={shelter} name={name} />}
-      {link.link === 'pier' && <PierPiece memberId={chosen} name={name} />}
+      {link.link === 'pier' && <PierPiece memberId={chosen} evaluation={evaluation} name={name} />}
     </>
   );
 }

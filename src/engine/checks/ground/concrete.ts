@@ -1,5 +1,6 @@
 import { CONCRETE_BAGS } from '../../../data/loads/concrete.ts';
 import { notNegative, positive } from '../../errors.ts';
+import { diameterAt, type Stick } from '../../geometry/shelter.ts';
 import type { EmbeddedFoot, Foot, PierFoot } from '../../project/model.ts';
 import { CUBIC_INCHES_PER_CUBIC_FOOT } from '../../units.ts';
 import { roundArea } from '../wood/round-section.ts';
@@ -28,6 +29,12 @@ function holeVolume(foot: EmbeddedFoot, postAreaIn2: number): number {
 /** Area of a round hole around the wood in it [in2]; 0 where the wood fills it. */
 export const fillAreaIn2 = (holeIn: number, postAreaIn2: number): number =>
   Math.max(0, roundArea(holeIn) - notNegative('postAreaIn2', postAreaIn2));
+
+/** Area of the butt of a post, for the hole around it [in2]; a typed section or none takes nothing off the fill. */
+export function postAreaInGround(stick: Stick | null): number {
+  if (!stick || stick.kind === 'typed') return 0;
+  return stick.kind === 'round' ? roundArea(diameterAt(stick, 0)!) : stick.breadthIn * stick.depthIn;
+}
 
 /** Whole bags of each size that make a volume. */
 export const bagsFor = (volumeFt3: number): readonly { readonly lb: number; readonly count: number }[] =>

@@ -8,7 +8,7 @@ import { message } from '../../message.ts';
 import { put, type Note } from '../../note.ts';
 import type { EmbeddedFoot } from '../../project/model.ts';
 import { CUBIC_INCHES_PER_CUBIC_FOOT, feetFromInches, quantity } from '../../units.ts';
-import { fillAreaIn2 } from '../ground/concrete.ts';
+import { fillAreaIn2, postAreaInGround } from '../ground/concrete.ts';
 import { requiredEmbedment } from '../ground/embedded-post.ts';
 import { upliftResistance } from '../ground/pier.ts';
 import { soilPressure, type Base } from '../ground/soil-pressure.ts';
@@ -16,7 +16,7 @@ import { valuesIn, type LineCheckContext } from '../line-context.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { roundArea } from '../wood/round-section.ts';
 import { belowGroundSite } from './below-ground-site.ts';
-import { buttAreaIn2, depthOf, type Buried } from './buried.ts';
+import { depthOf, type Buried } from './buried.ts';
 import { footForces } from './foot-forces.ts';
 import { allowableBearing, whyNoBearing, whyNoLateral } from './soil.ts';
 
@@ -51,7 +51,7 @@ function baseOf({ foot, stick }: Buried): Base {
   if (foot.pad) return { shape: 'round', acrossIn: foot.pad.acrossIn };
   return stick.kind === 'round'
     ? { shape: 'round', acrossIn: diameterAt(stick, 0)! }
-    : { shape: 'square', acrossIn: Math.sqrt(buttAreaIn2(stick)) };
+    : { shape: 'square', acrossIn: Math.sqrt(postAreaInGround(stick)) };
 }
 
 /** The wood in the ground weighs less than the soil whose place it took: neither is counted (safe side). */
@@ -115,7 +115,7 @@ function upliftSite({ foot, stick, forces, at }: Buried): CheckSite<LineResponse
 /** Weight of the concrete that the post is keyed into [lb]; 0 without. */
 function keyedWeight(foot: EmbeddedFoot, stick: Buried['stick'], note?: Note): number {
   if (foot.backfill !== 'concrete' || foot.keyed !== true) return 0;
-  const volume = (fillAreaIn2(foot.holeIn, buttAreaIn2(stick)) * foot.depthIn) / CUBIC_INCHES_PER_CUBIC_FOOT;
+  const volume = (fillAreaIn2(foot.holeIn, postAreaInGround(stick)) * foot.depthIn) / CUBIC_INCHES_PER_CUBIC_FOOT;
   const weight = volume * PLAIN_CONCRETE_PCF;
   note?.({
     symbol: 'W',

@@ -1,39 +1,99 @@
+import type { Evaluation } from '../../../engine/evaluation.ts';
 import { setAt } from '../../../engine/project/edits/set-at.ts';
+import type { Foot, PierFoot } from '../../../engine/project/model.ts';
 import { traitsOf } from '../../../engine/project/traits.ts';
 import { YoursChoice } from '../../fields/choice.tsx';
-import { CommandButton } from '../../fields/command-choice.tsx';
+import { CommandButton, CommandChoice } from '../../fields/command-choice.tsx';
 import { Yours } from '../../fields/yours.tsx';
 import { useOpenProject } from '../../state/use-workbench.ts';
 import { isOwn, memberIn, sharersOf, traitPath } from '../own.ts';
 import { madeLikeOthers, madeOwn } from '../own-edits.ts';
+import { BuriedSentences, START_BURIED } from './buried-post-sentences.tsx';
+import { ConcreteLine, ReactionLine } from './pier-lines.tsx';
+import { SoilSentences } from './soil-sentences.tsx';
 
 const SHAPES = [
   { value: 'round', words: 'round' },
   { value: 'square', words: 'square' },
 ];
-const BACKFILLS = [
-  { value: 'concrete', words: 'concrete' },
-  { value: 'soil', words: 'soil' },
-  { value: 'gravel', words: 'gravel' },
+const BARRIERS = [
+  { value: undefined, words: 'something not said yet' },
+  { value: true, words: 'a sheet that keeps water out' },
+  { value: false, words: 'nothing' },
 ];
+const COVERS = [
+  { value: undefined, words: 'as nobody has said yet' },
+  { value: true, words: 'under a sheet that keeps water down' },
+  { value: false, words: 'bare' },
+];
+const TIES = [
+  { value: true, words: 'tied to the shaft by bars' },
+  { value: false, words: 'not tied to the shaft' },
+];
+const START_PIER: Omit<PierFoot, 'fixity'> = {
+  kind: 'pier',
+  standOffIn: 1,
+  hardware: 'stand-off base',
+  shaft: { shape: 'round', acrossIn: 24, lengthIn: 48 },
+  pad: null,
+  concretePcf: 145,
+};
 
-export function PierPiece({ memberId, name }: { readonly memberId: string; readonly name: string }) {
+interface PierPieceProps {
+  readonly memberId: string;
+  readonly evaluation: Evaluation;
+  readonly name: string;
+}
+
+export function PierPiece({ memberId, evaluation, name }: PierPieceProps) {
   const project = useOpenProject();
   const member = memberIn(project, memberId);
   if (member?.role !== 'post') return null;
   const { foot } = traitsOf(project, member);
   const path = traitPath(project, memberId, 'foot');
+  return (
+    <>
+      <ReactionLine memberId={memberId} evaluation={evaluation} name={name} />
+      <FootChoice path={path} name={name} foot={foot} />
+      {foot.kind === 'pier' ? (
+        <PierSentences path={path} name={name} foot={foot} />
+      ) : (
+        <BuriedSentences path={path} name={name} foot={foot} />
+      )}
+      <ConcreteLine memberId={memberId} evaluation={evaluation} />
+      <SharedFoot memberId={memberId} name={name} />
+      <SoilSentences />
+    </>
+  );
+}
+
+/** A pier, or the post itself in the ground: what is typed for one says nothing of the other. */
+function FootChoice({ path, name, foot }: { readonly path: string; readonly name: string; readonly foot: Foot }) {
+  const { fixity } = foot;
+  return (
+    <p className="sentence">
+      {name} stands{' '}
+      <CommandChoice
+        label={`What ${name} stands on`}
+        chosen={foot.kind === 'pier' ? 0 : 1}
+        options={[
+          { words: 'on a pier', perform: (p) => setAt(p, path, { ...START_PIER, fixity }) },
+          { words: 'in the ground', perform: (p) => setAt(p, path, { ...START_BURIED, fixity }) },
+        ]}
+      />
+      .
+    </p>
+  );
+}
+
+interface PierSentencesProps {
+  readonly path: string;
+  readonly name: string;
+  readonly foot: PierFoot;
+}
+
+function PierSentences({ path, name, foot }: PierSentencesProps) {
   const label = (what: string): string => `Pier of ${name}: ${what}`;
-  if (foot.kind === 'embedded') {
-    return (
-      <p className="sentence">
-        {name} stands <Yours path={`${path}.depthIn`} label={label('depth')} /> deep in a hole{' '}
-        <Yours path={`${path}.holeIn`} label={label('hole')} /> wide, filled with{' '}
-        <YoursChoice path={`${path}.backfill`} label={label('filled with')} choices={BACKFILLS} />, treated with{' '}
-        <Yours path={`${path}.treatment`} label={label('treatment')} kind="text" />.
-      </p>
-    );
-  }
   return (
     <>
       <p className="sentence">
@@ -42,13 +102,17 @@ export function PierPiece({ memberId, name }: { readonly memberId: string; reado
         <Yours path={`${path}.shaft.lengthIn`} label={label('length')} /> long, of concrete of{' '}
         <Yours path={`${path}.concretePcf`} label={label('weight of the concrete')} />. The post stands{' '}
         <Yours path={`${path}.standOffIn`} label={label('stand-off')} /> above it on a{' '}
-        <Yours path={`${path}.hardware`} label={label('hardware')} kind="text" />.
+        <Yours path={`${path}.hardware`} label={label('hardware')} kind="text" />, with{' '}
+        <YoursChoice path={`${path}.barrier`} label={label('between wood and concrete')} choices={BARRIERS} /> between
+        wood and concrete. The earth around it is{' '}
+        <YoursChoice path={`${path}.earthCovered`} label={label('earth around it')} choices={COVERS} />.
       </p>
       <p className="sentence">
         {foot.pad ? (
           <>
             It widens to a pad <Yours path={`${path}.pad.acrossIn`} label={label('width of the pad')} /> across and{' '}
-            <Yours path={`${path}.pad.thickIn`} label={label('thickness of the pad')} /> thick.{' '}
+            <Yours path={`${path}.pad.thickIn`} label={label('thickness of the pad')} /> thick,{' '}
+            <YoursChoice path={`${path}.pad.tied`} label={label('pad and shaft')} choices={TIES} />.{' '}
             <CommandButton words="without a pad" perform={(p) => setAt(p, `${path}.pad`, null)} />
           </>
         ) : (
@@ -61,7 +125,6 @@ export function PierPiece({ memberId, name }: { readonly memberId: string; reado
           </>
         )}
       </p>
-      <SharedFoot memberId={memberId} name={name} />
     </>
   );
 }
