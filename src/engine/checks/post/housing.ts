@@ -7,12 +7,15 @@ import { quantity } from '../../units.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import type { PostStation } from './post-stations.ts';
 
+/** Share of a post that a housing may take (own rule). */
+export const DEEPEST_HOUSING = 1 / 6;
+
 /** A housing may take at most a sixth of the post (own rule). */
 export function housingSites(chain: PostChain, stations: readonly PostStation[]): readonly CheckSite<LineResponse>[] {
   return stations
     .filter((s, i) => s.housing !== null && stations.findIndex((o) => o.atIn === s.atIn) === i)
     .map((s): CheckSite<LineResponse> => {
-      const limit = s.diameterIn / 6;
+      const limit = DEEPEST_HOUSING * s.diameterIn;
       const depth = s.housing!.depthIn;
       return {
         ruleId: 'post.housing',

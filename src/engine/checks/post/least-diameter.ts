@@ -4,13 +4,15 @@ import { leastAt } from '../least-at.ts';
 import { isStrength, valuesIn, type LineCheckContext } from '../line-context.ts';
 import { sectionAt } from '../section.ts';
 import { postColumn } from './column.ts';
+import { DEEPEST_HOUSING } from './housing.ts';
 import { postStations } from './post-stations.ts';
 import { crushingStress, pulledSum, pushedSum } from './station-sums.ts';
 
 /**
  * The thinnest round post, station by station, whose crushing, push with bending and pull with bending there would just
- * pass with today's forces, housings and design values held. The post as a column stays the one that stands: its
- * buckling belongs to the whole log, so where that alone is too much no thickness of one station helps.
+ * pass with today's forces, housings and design values held, and that is as thick as the depth of its housings asks for.
+ * The post as a column stays the one that stands: its buckling belongs to the whole log, so where that alone is too much
+ * no thickness of one station helps.
  * @returns [in] in the order of the chain's sections; Infinity where no log in reach passes, NaN above the seat and where
  *   nothing is asked; null for what is not a round log
  * @source NDS 3.6, 3.9 turned round; own rule: forces and column held
@@ -27,7 +29,8 @@ export function leastPostDiameters(context: LineCheckContext, chain: PostChain):
   return sectionsOf(chain, context.frame.layout).map((at) => {
     const station = stations.get(at.axial);
     if (!station || strength.length === 0) return NaN;
-    return leastAt(stick.flatIn + station.takenIn, strength, (diameterIn) => {
+    const forDepth = (station.housing?.depthIn ?? 0) / DEEPEST_HOUSING;
+    const least = leastAt(stick.flatIn + station.takenIn, strength, (diameterIn) => {
       const s = { ...station, section: sectionAt(stick, diameterIn, station.takenIn) };
       return (r) =>
         Math.max(
@@ -35,5 +38,6 @@ export function leastPostDiameters(context: LineCheckContext, chain: PostChain):
           r.values[s.axial]! > 0 ? pulled(s, r) : pushed(s, r),
         );
     });
+    return Math.max(forDepth, least);
   });
 }

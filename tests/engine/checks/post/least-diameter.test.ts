@@ -72,6 +72,20 @@ describe('the thinnest post that would do with the forces held', () => {
     expect(least(handResponse(context, [[at.axial, -90_000]]))).toBe(Infinity);
   });
 
+  // at most a sixth of the post is let in (own rule): 1.4 in. asks for 8.4 in., whatever little is asked of the wood
+  it('[post.housing] is six times the depth of a housing where that asks for most', () => {
+    const housed = lineBench(
+      plainShed({ postDiametersIn: [8, 8], braceEnd: { kind: 'housed', depthIn: 1.4 } }),
+    ).context;
+    const post = housed.frame.mesh.posts[0]!;
+    const brace = housed.frame.members.braces.find(({ postId }) => postId === post.memberId)!;
+    const faces = sectionsOf(post, housed.frame.layout);
+    const i = faces.findIndex((s) => Math.abs(s.atIn - (brace.postPoint.zIn - post.post.woodFromZIn)) < 1e-6);
+    const responses = [handResponse(housed, [[faces[i]!.axial, -10]])];
+    const answer = leastPostDiameters({ ...housed, frame: { ...housed.frame, responses } }, post)!;
+    expect(answer[i]).toBeCloseTo(8.4, 9);
+  });
+
   it('asks nothing above the seat', () => {
     const answer = leastPostDiameters(under(handResponse(context, [[at.axial, -9000]])), chain)!;
     expect(answer.filter((_, i) => sections[i]!.atIn > seatAt + 1e-6).every(Number.isNaN)).toBe(true);
