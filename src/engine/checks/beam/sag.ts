@@ -1,6 +1,7 @@
 import type { LineResponse } from '../../frame/line-frame.ts';
 import { SAME_PLACE_IN } from '../../frame/line-mesh.ts';
-import { put } from '../../note.ts';
+import { bowAt, bowOfBeam } from '../../geometry/bow.ts';
+import { put, type Note } from '../../note.ts';
 import { clause } from '../../../data/sources.ts';
 import { quantity } from '../../units.ts';
 import type { CheckSite } from '../site-of-check.ts';
@@ -10,8 +11,9 @@ import type { BeamStation, BeamStretch } from './beam-sections.ts';
 
 /**
  * Sag of a beam against its own supports: between posts from the line that joins its seats, past the last post from the
- * seat. Up counts as well as down.
- * @source IBC Table 1604.3 (roof without a ceiling); NDS 3.5.2 for creep
+ * seat. Up counts as well as down. A crown laid down hangs below that line before anything lies on it and is added between
+ * posts; laid up it relieves, which is not counted (own rules, safe side).
+ * @source IBC Table 1604.3 (roof without a ceiling); NDS 3.5.2 for creep; OWN for the crown
  */
 export function sagSites(context: LineCheckContext, on: BeamStretch): readonly CheckSite<LineResponse>[] {
   const { mesh, layout } = context.frame;
@@ -20,14 +22,18 @@ export function sagSites(context: LineCheckContext, on: BeamStretch): readonly C
   const length = on.stretch.toXIn - on.stretch.fromXIn;
   const seatAtStart = mesh.posts.some((p) => Math.abs(p.post.xIn - on.stretch.fromXIn) <= SAME_PLACE_IN);
   const seatAtEnd = mesh.posts.some((p) => Math.abs(p.post.xIn - on.stretch.toXIn) <= SAME_PLACE_IN);
-  const w = (s: BeamStation, v: Float64Array): number => v[s.move + 1]!;
-  const sag = (s: BeamStation, v: Float64Array): number => {
-    if (seatAtStart && seatAtEnd) {
-      const t = (s.xIn - first.xIn) / (last.xIn - first.xIn || 1);
-      return Math.abs(w(first, v) * (1 - t) + w(last, v) * t - w(s, v));
-    }
-    return Math.abs(w(seatAtStart ? first : last, v) - w(s, v));
+  const isSpan = seatAtStart && seatAtEnd;
+  const { upIn } = bowOfBeam(context.project, on.beam);
+  /** how far a value at a station lies below the straight line between the seats, or below the one seat */
+  const below = (s: BeamStation, value: (of: BeamStation) => number): number => {
+    if (!isSpan) return value(seatAtStart ? first : last) - value(s);
+    const t = (s.xIn - first.xIn) / (last.xIn - first.xIn || 1);
+    return value(first) * (1 - t) + value(last) * t - value(s);
   };
+  const crownDown = (s: BeamStation): number =>
+    isSpan && upIn < 0 ? below(s, ({ xIn }) => bowAt(upIn, on.beam, xIn)) : 0;
+  const moved = (s: BeamStation, v: Float64Array): number => below(s, (of) => v[of.move + 1]!);
+  const sag = (s: BeamStation, v: Float64Array): number => Math.max(Math.abs(moved(s, v)), moved(s, v) + crownDown(s));
   const worst = ({ values }: LineResponse): BeamStation => {
     let found = first;
     let most = -Infinity;
@@ -56,9 +62,10 @@ export function sagSites(context: LineCheckContext, on: BeamStretch): readonly C
         put: layout
           .parts(r, s.move + 1)
           .map((p) => put(`${p.factor} ×`, -p.value, 'in', `${p.name}, downward move there`)),
-        result: quantity(sag(s, r.values), 'in'),
+        result: quantity(Math.abs(moved(s, r.values)), 'in'),
         clause: clause('MECHANICS', 'plane frame, first order'),
       });
+      if (note) tellCrown(moved(s, r.values), crownDown(s), upIn, note);
       return sag(s, r.values);
     },
     capacity: (r, note) => {
@@ -74,4 +81,22 @@ export function sagSites(context: LineCheckContext, on: BeamStretch): readonly C
     grows: { power: 4, diameterAt: (r) => worst(r).diameterIn },
   });
   return [site('beam.sag', 'sag'), site('beam.sagLongTerm', 'sagLongTerm')];
+}
+
+/** What the crown of the log makes of the sag. */
+function tellCrown(movedIn: number, crownDownIn: number, upIn: number, note: Note): void {
+  if (upIn === 0) return;
+  note({
+    symbol: 'Δc',
+    words: 'sag with the crown of the log',
+    formula: 'max(abs(Δ), Δ + c)',
+    put: [
+      put('Δ', movedIn, 'in', 'sag from the supports, down +'),
+      upIn > 0
+        ? put('c', 0, 'in', 'the crown lies up: it relieves, which is not counted')
+        : put('c', crownDownIn, 'in', 'how far the crown hangs below the line between the seats'),
+    ],
+    result: quantity(Math.max(Math.abs(movedIn), movedIn + crownDownIn), 'in'),
+    clause: clause('OWN', 'a crown laid down counts as sag'),
+  });
 }
