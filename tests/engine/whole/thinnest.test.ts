@@ -60,7 +60,8 @@ describe('the thinnest log of every round member', () => {
         expect(`${memberId}: ${fits}`).toBe(`${memberId}: ${passes}`);
       }
       expect(asked).toBeGreaterThan(5);
-      expect(lacking > 0).toBe(words.startsWith('undersized'));
+      // pole rafters have their seats stretched by uplift: no pole passes there
+      expect(lacking > 0).toBe(words !== 'firewood shed');
     });
   }
 });
