@@ -91,6 +91,7 @@ export const RULES = {
   'beam.tieAlong': rule('beam', 'Beam to post, along the line', clause('OWN', 'hinge force of the frame')),
   'beam.tieTogether': rule('beam', 'Beam to post, pull and push together', clause('OWN', 'one straight sum of shares')),
   'beam.tieAcross': rule('beam', 'Beam to post, across the line', clause('ASCE7', '27.3.2, 29.4')),
+  'beam.twist': rule('beam', 'Shear with the twist of a bowed log', clause('NDS', '3.4.2')),
   'beam.crook': rule('beam', 'Straightness of the log', remembered('D25', 'straightness')),
   'beam.upright': rule('beam', 'Deep sawn beam held upright', remembered('NDS', '4.4.1.2')),
   'beam.rolling': rule('beam', 'Rolling on the post top', clause('OWN', 'moments about the edge of the seat')),

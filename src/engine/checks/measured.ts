@@ -8,6 +8,7 @@ const OF_THE_WOOD: ReadonlySet<RuleId> = new Set<RuleId>([
   'beam.endNotch',
   'beam.cuts',
   'beam.seat',
+  'beam.rolling',
   'rafter.seat',
   'brace.pull',
   'brace.slender',

@@ -1,33 +1,33 @@
+import type { LineResponse } from '../../frame/line-frame.ts';
 import type { LineMesh } from '../../frame/line-mesh.ts';
 import { bowAt, type Bow } from '../../geometry/bow.ts';
 import type { BeamGeometry, PostGeometry } from '../../geometry/shelter.ts';
 
+/** Turning moment from the values of a response, one way + and the other - [lb·in] */
+export type Twist = (values: LineResponse['values']) => number;
+
 /**
- * How a beam that bows to the side turns on one of its posts. Loads follow the log, beside the straight line from seat to
- * seat: a moment M along a log that is curved in plan turns it by M times the curvature on every inch. What is between two
- * posts is shared by the distance to each, an overhang goes to its post whole.
- * @param posts  every post under the beam, in order along it
- * @returns turning moment at that post from the values of a response, one way or the other [lb·in]
- * @source MECHANICS bar curved in plan: dT/dx = M / R, R = L2 / (8 c); for an even load w between two ends that makes
- *   w c L / 3 at each
+ * What turns a beam that bows to the side, in shares by place. Loads follow the log, beside the straight line from seat to
+ * seat: a moment M along a log that is curved in plan turns it by M times the curvature on every inch.
+ * @param shareAt share of what turns it at a place that is asked for; a straight line within each element of the mesh
+ * @source MECHANICS bar curved in plan: dT/dx = M / R, R = L2 / (8 c)
  */
-export function twistAtPost(
+export function twistOf(
   mesh: LineMesh,
   beam: BeamGeometry,
   { sideIn }: Bow,
-  posts: readonly PostGeometry[],
-  post: PostGeometry,
-): (values: Float64Array) => number {
+  shareAt: (xIn: number, middleXIn: number) => number,
+): Twist {
   const curvature = (8 * sideIn) / (beam.toXIn - beam.fromXIn) ** 2;
   if (curvature === 0) return () => 0;
   const chain = mesh.beams.find((b) => b.memberId === beam.id)!;
-  const share = shareOfPost(posts, post);
   const moments: { readonly at: number; readonly weight: number }[] = [];
   for (let i = 0; i < chain.count; i++) {
-    const [from, to] = [chain.atIn[i]!, chain.atIn[i + 1]!];
-    const [a, b] = [share(beam.fromXIn + from), share(beam.fromXIn + to)];
+    const [from, to] = [beam.fromXIn + chain.atIn[i]!, beam.fromXIn + chain.atIn[i + 1]!];
+    const middle = (from + to) / 2;
+    const [a, b] = [shareAt(from, middle), shareAt(to, middle)];
     const element = (chain.firstElement + i) * 6;
-    // the exact integral of two straight lines over an element: the moment and the share of this post
+    // the exact integral of two straight lines over an element: the moment and the share
     const sixth = (curvature * (to - from)) / 6;
     moments.push({ at: element + 2, weight: sixth * (2 * a + b) }, { at: element + 5, weight: sixth * (a + 2 * b) });
   }
@@ -35,12 +35,22 @@ export function twistAtPost(
   return (values) => counted.reduce((sum, { at, weight }) => sum + weight * values[at]!, 0);
 }
 
-/** Share of what turns the beam at a place that goes to a post. */
-function shareOfPost(posts: readonly PostGeometry[], post: PostGeometry): (xIn: number) => number {
+/**
+ * How such a beam turns on one of its posts: what is between two posts is shared by the distance to each, an overhang goes
+ * to its post whole. For an even load w between two ends that makes w c L / 3 at each.
+ * @param posts every post under the beam, in order along it
+ */
+export function twistAtPost(
+  mesh: LineMesh,
+  beam: BeamGeometry,
+  bow: Bow,
+  posts: readonly PostGeometry[],
+  post: PostGeometry,
+): Twist {
   const i = posts.indexOf(post);
   const toward = (other: PostGeometry | undefined, xIn: number): number =>
     other ? Math.max(0, (other.xIn - xIn) / (other.xIn - post.xIn)) : 1;
-  return (xIn) => toward(xIn < post.xIn ? posts[i - 1] : posts[i + 1], xIn);
+  return twistOf(mesh, beam, bow, (xIn) => toward(xIn < post.xIn ? posts[i - 1] : posts[i + 1], xIn));
 }
 
 /**
