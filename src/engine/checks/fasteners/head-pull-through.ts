@@ -8,6 +8,7 @@ import { cited, givenStep } from '../../material/citation.ts';
 import { put, type Note } from '../../note.ts';
 import { quantity } from '../../units.ts';
 import { refused } from './refused.ts';
+import { TEMPERATURE_AT_ONE } from './temperature-step.ts';
 import type { Pounds } from './withdrawal.ts';
 
 /** A head and the stick under it. */
@@ -43,7 +44,7 @@ export function headPullThrough(head: PulledHead, CD: number, note?: Note): Poun
   const CM = used === 'wet' ? pullThrough.usedWet : 1;
   const pounds = WH * positive('CD', CD) * CM;
   note?.(givenStep('CM', `wet service: used ${used}`, CM, '1', cited(source, where, seen)));
-  note?.(givenStep('Ct', 'temperature: never held above 100 °F for long', 1, '1', remembered('NDS', '11.3.4')));
+  note?.(TEMPERATURE_AT_ONE);
   note?.({
     symbol: "WH'",
     words: 'pull at which the head goes through',

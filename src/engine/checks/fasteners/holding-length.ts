@@ -18,6 +18,9 @@ export interface DrivenShank {
   readonly penetrationIn: number;
 }
 
+/** Lengths that are worked out from a joint's geometry may miss a limit by this. */
+const ROUNDING_IN = 1e-9;
+
 export type HoldingLength = { readonly ok: true; readonly lengthIn: number } | Refused;
 
 /**
@@ -47,7 +50,7 @@ export function holdingLength(shank: DrivenShank, note?: Note): HoldingLength {
   const { threadIn: T, tipIn: E, where } = thread;
   const diameters = LEAST_HOLD[kind];
   const leastIn = diameters * D + (kind === 'lag' ? E : 0);
-  if (p < leastIn) return refused('fastenerTooShort', { reachIn: p, leastIn, diameters });
+  if (p < leastIn - ROUNDING_IN) return refused('fastenerTooShort', { reachIn: p, leastIn, diameters });
   const isAllIn = T <= p;
   const holds = (isAllIn ? T : p) - E;
   note?.({

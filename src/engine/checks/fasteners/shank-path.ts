@@ -65,6 +65,9 @@ function onPath(stick: StickShape, line: ShankLine, { fromIn, toIn }: Stretch, f
   };
 }
 
+/** A length that only just fits, worked out from surfaces, may miss by this. */
+const ROUNDING_IN = 1e-9;
+
 /** A fastener of a certain length on its path. */
 export type DrivenIn = { readonly ok: true; readonly penetrationIn: number } | Refused;
 
@@ -81,6 +84,6 @@ export function drivenInto(path: Extract<ShankPath, { ok: true }>, lengthIn: num
   const beginsIn = underHeadIn + path.side.thicknessIn + path.gapIn;
   const roomIn = beginsIn + path.main.thicknessIn;
   if (lengthIn <= beginsIn) return refused('shankEndsEarly', { lengthIn, beginsIn });
-  if (lengthIn > roomIn) return refused('shankComesOut', { lengthIn, roomIn });
+  if (lengthIn > roomIn + ROUNDING_IN) return refused('shankComesOut', { lengthIn, roomIn });
   return { ok: true, penetrationIn: lengthIn - beginsIn };
 }

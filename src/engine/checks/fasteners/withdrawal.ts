@@ -1,7 +1,8 @@
 import type { PulledKind } from '../../../data/fasteners/kind.ts';
 import { WET_CONNECTIONS, type Moisture } from '../../../data/fasteners/moisture.ts';
 import { LAG_IN_END_GRAIN, PRINTED_GRAVITY, TOE_NAIL, WITHDRAWAL } from '../../../data/fasteners/withdrawal.ts';
-import { clause, remembered } from '../../../data/sources.ts';
+import { remembered, type ClauseRef } from '../../../data/sources.ts';
+import type { Cited } from '../../../data/wood/cited.ts';
 import { FASTENER_WORDS } from '../../../data/words/fasteners-pulled.ts';
 import { positive } from '../../errors.ts';
 import { cited, givenStep } from '../../material/citation.ts';
@@ -9,6 +10,7 @@ import { put, type Note } from '../../note.ts';
 import { quantity } from '../../units.ts';
 import { holdingLength, type DrivenShank } from './holding-length.ts';
 import { refused, type Refused } from './refused.ts';
+import { TEMPERATURE_AT_ONE } from './temperature-step.ts';
 
 export type Grain = 'side' | 'end';
 
@@ -74,7 +76,9 @@ export function withdrawal(fastener: PulledFastener, CD: number, note?: Note): P
   const Ceg = grain === 'end' ? LAG_IN_END_GRAIN.Ceg : 1;
   const Ctn = isToed ? TOE_NAIL.Ctn : 1;
   const pounds = W * positive('CD', CD) * CM * Ceg * Ctn * holding.lengthIn;
-  note?.(givenStep('Ct', 'temperature: never held above 100 °F for long', 1, '1', remembered('NDS', '11.3.4')));
+  note?.(TEMPERATURE_AT_ONE);
+  if (Ceg < 1) note?.(givenStep('Ceg', 'pulled along the grain', Ceg, '1', citedAs(LAG_IN_END_GRAIN)));
+  if (Ctn < 1) note?.(givenStep('Ctn', 'driven slantwise', Ctn, '1', citedAs(TOE_NAIL)));
   note?.({
     symbol: "W'p",
     words: 'what the fastener holds against pull',
@@ -93,6 +97,8 @@ export function withdrawal(fastener: PulledFastener, CD: number, note?: Note): P
   });
   return { ok: true, pounds };
 }
+
+const citedAs = ({ source, where, seen }: Cited): ClauseRef => cited(source, where, seen);
 
 /** Under this angle to the grain a fastener counts as driven into end grain; at it a lag screw loses one per cent. */
 const SQUARE_FROM_DEG = 80;
@@ -115,7 +121,7 @@ function refusedFor({ kind, gravity, grain, isToed }: PulledFastener): Refused |
 
 /** CM of a pull. @source NDS Table 11.3.3; 12.5.4.1: of a toe-nail it is not asked */
 function wetFactor({ kind, made, used, isToed }: PulledFastener, note?: Note): number {
-  const { threadPulled, nailPulled, source, where, seen } = WET_CONNECTIONS;
+  const { threadPulled, nailPulled } = WET_CONNECTIONS;
   const isThreaded = kind === 'lag' || kind === 'screw';
   const ofThread = used === 'wet' ? threadPulled.usedWet : 1;
   const ofNail = made !== used ? nailPulled.changes : nailPulled.staysWet;
@@ -126,7 +132,7 @@ function wetFactor({ kind, made, used, isToed }: PulledFastener, note?: Note): n
       isToed ? 'wet service: not asked of a slanted nail' : `wet service: made ${made}, used ${used}`,
       CM,
       '1',
-      isToed ? clause('NDS', '12.5.4.1') : cited(source, where, seen),
+      isToed ? citedAs(TOE_NAIL) : citedAs(WET_CONNECTIONS),
     ),
   );
   return CM;
