@@ -4,7 +4,7 @@ import { message } from '../message.ts';
 import type { MemberOf, Project } from '../project/model.ts';
 import { traitsOf } from '../project/traits.ts';
 import { between, roundDiameterWithin } from './beam-shape.ts';
-import { flatWidth, seatArea } from './seats.ts';
+import { flatWidth, seatArea, seatOffset } from './seats.ts';
 import type { BeamGeometry, PostGeometry, SeatGeometry, Stick } from './shelter.ts';
 import { stickOf, woodEndsAt } from './sticks.ts';
 
@@ -108,6 +108,7 @@ function placeSeat(project: Project, beam: BeamGeometry, xIn: number, postDiamet
     beamDiameterIn,
     postDiameterIn,
     areaIn2: typed ? typed.value : seatArea(widthIn, beforeIn, beyondIn, postDiameterIn),
+    offsetIn: seatOffset(widthIn, beforeIn, beyondIn, postDiameterIn),
     toBeamEndIn: Math.max(0, Math.min(xIn - beforeIn - beam.fromXIn, beam.toXIn - xIn - beyondIn)),
   };
 }

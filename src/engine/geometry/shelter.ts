@@ -131,6 +131,8 @@ export interface SeatGeometry {
   readonly postDiameterIn: number;
   /** overlap of the flat's rectangle and the post top's circle [in2] */
   readonly areaIn2: number;
+  /** middle of that overlap from the post axis, toward higher x + [in] */
+  readonly offsetIn: number;
   /** from the nearer edge of the bearing to the beam's end [in] */
   readonly toBeamEndIn: number;
 }

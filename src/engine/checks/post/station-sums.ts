@@ -5,6 +5,7 @@ import type { Note } from '../../note.ts';
 import { STRETCHED_CUT } from '../beam/bending.ts';
 import type { LineCheckContext } from '../line-context.ts';
 import { acrossMoment } from './across-wind.ts';
+import { offsetMoment } from './seat-offset.ts';
 import { allowableColumn, lastRemembered, type PostColumn } from './column.ts';
 import { stretchFactor, type PostStation } from './post-stations.ts';
 import { pullAndBendingOf, pushAndBendingOf } from './push-and-bending.ts';
@@ -29,15 +30,21 @@ export function pushedSum(
 ): StationSum {
   const pushAndBending = pushAndBendingOf(chain.post.stick!, column.planes, values);
   const across = acrossMoment(context, chain);
+  const beside = offsetMoment(context, chain);
   const FcPrime = lastRemembered((r) => allowableColumn(column, values, r));
   return (s, r, note) => {
     if (s.section.areaIn2 === 0) return Infinity; // a housing goes through the post
     const first = firstOrderOf(r).values;
+    const fcPsi = Math.max(0, -r.values[s.axial]!) / column.areaIn2;
+    const euler = column.eulerIn(r);
+    const besideLbIn = beside?.(r, s.atIn, fcPsi / euler.alongPsi, note) ?? 0;
+    // which way a seat bends the post is not asked: a cut counts as stretched then
+    const twice = besideLbIn > 0 && s.housing ? STRETCHED_CUT : stretchFactor(s, first, STRETCHED_CUT);
     const at = {
-      fcPsi: Math.max(0, -r.values[s.axial]!) / column.areaIn2,
+      fcPsi,
       FcAllowablePsi: FcPrime(r),
-      euler: column.eulerIn(r),
-      alongLbIn: stretchFactor(s, first, STRETCHED_CUT) * first[s.moment]!,
+      euler,
+      alongLbIn: twice * (Math.abs(first[s.moment]!) + besideLbIn),
       acrossLbIn: across(r, s.atIn, note),
       modulusIn3: s.section.modulusIn3,
       CD: r.combination.durationFactor,

@@ -1,0 +1,49 @@
+import { remembered } from '../../../data/sources.ts';
+import { firstOrderOf, type LineResponse } from '../../frame/line-frame.ts';
+import { pinForce, type PostChain } from '../../frame/read-response.ts';
+import { put, type Note } from '../../note.ts';
+import { quantity } from '../../units.ts';
+import type { LineCheckContext } from '../line-context.ts';
+
+/** Less than this beside the axis is a seat in the middle of its post [in]. */
+const IN_THE_MIDDLE_IN = 1e-9;
+
+/** Moment in the plane of the line from beams that press beside the axis of their post, by place and fc / FcE [lb·in]. */
+export type OffsetMoment = (r: LineResponse, atIn: number, pushShare: number, note?: Note) => number;
+
+/**
+ * A beam that ends on a post covers a part of its top: it presses beside the axis, and the post bends from there down to its
+ * foot, which a fixed foot makes no easier (taken as full all the way). On a round post that is 8 e / d of the push stress, as
+ * M / S; the push adds to it as it bends.
+ * @returns null where every beam presses in the middle
+ * @source NDS 15.4.1 with the modulus of a round section (from memory)
+ */
+export function offsetMoment({ frame }: LineCheckContext, chain: PostChain): OffsetMoment | null {
+  const { post } = chain;
+  const seats = post.seats
+    .filter((s) => s.areaIn2 > 0 && Math.abs(s.offsetIn) > IN_THE_MIDDLE_IN)
+    .map((s) => ({ offsetIn: s.offsetIn, pin: pinForce(frame.mesh, chain, s.beamId) }));
+  if (seats.length === 0) return null;
+  const from = post.footZIn - post.woodFromZIn;
+  const length = post.seatZIn - post.footZIn;
+  const isPinned = post.foot.fixity.along === 'pinned';
+  return (r, atIn, pushShare, note) => {
+    const { values } = firstOrderOf(r);
+    const top = seats.reduce((sum, { offsetIn, pin }) => sum + Math.max(0, pin.down(values)) * offsetIn, 0);
+    const z = isPinned ? Math.min(Math.max((atIn - from) / length, 0), 1) : 1;
+    const moment = Math.abs(top) * z * (1 + 0.234 * pushShare);
+    note?.({
+      symbol: 'Me',
+      words: 'moment from beams that press beside the axis of the post',
+      formula: 'Σ(P × e) × z × (1 + 0.234 × fc / FcE)',
+      put: [
+        put('Σ(P × e)', Math.abs(top), 'lb·in', 'push of each beam times its distance from the axis, at the seat'),
+        put('z', z, '1', 'height above the foot over that of the seat'),
+        put('fc / FcE', pushShare, '1', 'share of the Euler stress in the plane of the line'),
+      ],
+      result: quantity(moment, 'lb·in'),
+      clause: remembered('NDS', '15.4.1'),
+    });
+    return moment;
+  };
+}
