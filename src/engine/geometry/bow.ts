@@ -34,13 +34,10 @@ export function bowOf(project: Project, stick: Stick | null, lengthIn: number, t
   return { upIn: to === 'up' ? crownIn : -crownIn, sideIn, strayIn };
 }
 
-/** Bow of a beam that is placed. */
-export function bowOfBeam(project: Project, beam: BeamGeometry): Bow {
-  const { crownTo } = traitsOf(
-    project,
-    membersOf(project, 'beam').find((m) => m.id === beam.id)!,
-  );
-  return bowOf(project, beam.stick, beam.toXIn - beam.fromXIn, crownTo);
+/** Bow of a beam that is placed, or of a tie log laid like one, of which nobody says how: to the side. */
+export function bowOfBeam(project: Project, beam: Pick<BeamGeometry, 'id' | 'stick' | 'fromXIn' | 'toXIn'>): Bow {
+  const member = membersOf(project, 'beam').find((m) => m.id === beam.id);
+  return bowOf(project, beam.stick, beam.toXIn - beam.fromXIn, member ? traitsOf(project, member).crownTo : 'side');
 }
 
 /** How far a parabolic bow of a beam lies from the line between its ends at a place [in]. */
