@@ -96,7 +96,7 @@ export function lateralValue(fastener: LateralFastener, note?: Note): LateralVal
   note?.({
     symbol: 'Z',
     words: `lateral value of one fastener, mode ${least.mode}: ${MODE_WORDS[least.mode]}`,
-    formula: `least of ${values.map(({ mode }) => `Z(${mode})`).join(', ')}`,
+    formula: `min(${values.map(({ mode }) => `Z(${mode})`).join(', ')})`,
     put: values.map(({ mode, ZLb }) => put(`Z(${mode})`, ZLb, 'lb', MODE_WORDS[mode])),
     result: quantity(least.ZLb, 'lb'),
     clause: LEAST_OF_MODES,

@@ -70,11 +70,12 @@ export function geometryFactor(place: FastenerPlace, note?: Note): GeometryFacto
 function leastShareStep(place: FastenerPlace, Cdelta: number): Step {
   const isThin = place.nominalIn < THICK_FROM_IN;
   const all = isThin ? [] : place.loads.flatMap((load) => shares(place, load));
+  const puts = all.map((share, i) => put(`C${i + 1}`, share, '1', 'share of a full distance'));
   return {
     symbol: 'CΔ',
     words: isThin ? 'geometry factor: thinner than 1/4 in.' : 'geometry factor',
-    formula: isThin ? '1' : 'least of 1 and the shares',
-    put: all.map((share, i) => put(`C${i + 1}`, share, '1', 'share of a full distance')),
+    formula: isThin ? '1' : `min(1, ${puts.map(({ symbol }) => symbol).join(', ')})`,
+    put: puts,
     result: quantity(Cdelta, '1'),
     clause: LEAST_OF_ALL,
   };

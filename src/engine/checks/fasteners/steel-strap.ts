@@ -7,6 +7,7 @@ import { refused, type Refused } from './refused.ts';
 
 const GROSS = remembered('AISI', 'D2');
 const NET = remembered('AISI', 'D3');
+const STRAP = remembered('AISI', 'D2, D3');
 /** What the strength is divided by: yielding of the whole strap, tearing at the holes. @source AISI S100 D2, D3 */
 const OMEGA = { gross: 1.67, net: 2 } as const;
 /** A punched hole is this much wider than its nail. @source OWN: common practice */
@@ -66,5 +67,14 @@ export function strapPull(strap: Strap, note?: Note): StrapPull {
     result: quantity(net, 'lb'),
     clause: NET,
   });
-  return { ok: true, pullLb: Math.min(gross, net) };
+  const pullLb = Math.min(gross, net);
+  note?.({
+    symbol: 'T',
+    words: 'pull that the steel of the strap takes',
+    formula: 'min(Tg, Tn)',
+    put: [put('Tg', gross, 'lb', 'yielding of the whole strap'), put('Tn', net, 'lb', 'tearing at the holes')],
+    result: quantity(pullLb, 'lb'),
+    clause: STRAP,
+  });
+  return { ok: true, pullLb };
 }
