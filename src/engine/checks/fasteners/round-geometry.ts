@@ -1,4 +1,4 @@
-import { MisuseError, positive } from '../../errors.ts';
+import { positive } from '../../errors.ts';
 import { degreesFromRadians } from '../../units.ts';
 import { cross, dot, lengthOf, plus, unit, type Vector } from './space.ts';
 
@@ -84,13 +84,14 @@ export const angleToGrainDeg = ({ axis }: StickShape, { into }: ShankLine): numb
  * Wood beside a fastener, square to it and to the grain, on the side that has less: the edge distance, along the chord at
  * that depth and not along the diameter.
  * @param depthIn along the line from its point; a place inside the stick
- * @returns distance to the surface [in]; 0 where the place lies on it
- * @throws MisuseError if the fastener runs along the grain, where there is no such side
+ * @returns distance to the surface [in], 0 where the place lies on it; null where the fastener runs along the grain and
+ *          no such side exists
+ * @throws MisuseError if a diameter is not above zero
  * @source MECHANICS: line and cylinder, line and plane
  */
-export function edgeBeside(stick: StickShape, line: ShankLine, depthIn: number): number {
+export function edgeBeside(stick: StickShape, line: ShankLine, depthIn: number): number | null {
   const side = cross(stick.axis, line.into);
-  if (lengthOf(side) < NOTHING) throw new MisuseError('line', line.into, 'a fastener that crosses the grain');
+  if (lengthOf(side) < NOTHING) return null;
   const stretch = stretchIn(stick, { at: plus(line.at, line.into, depthIn), into: unit(side) });
   return stretch ? Math.max(0, Math.min(stretch.toIn, -stretch.fromIn)) : 0;
 }

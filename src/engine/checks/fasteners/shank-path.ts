@@ -55,13 +55,11 @@ export function shankPath(side: StickShape, main: StickShape, line: ShankLine): 
 }
 
 function onPath(stick: StickShape, line: ShankLine, { fromIn, toIn }: Stretch, faceIn: number): StickOnPath {
-  const angle = angleToGrainDeg(stick, line);
-  const edgeAt = (depthIn: number): number | null => (angle > 0 ? edgeBeside(stick, line, depthIn) : null);
   return {
     thicknessIn: toIn - fromIn,
-    angleToGrainDeg: angle,
-    edgeAtFaceIn: edgeAt(faceIn),
-    edgeHalfWayIn: edgeAt((fromIn + toIn) / 2),
+    angleToGrainDeg: angleToGrainDeg(stick, line),
+    edgeAtFaceIn: edgeBeside(stick, line, faceIn),
+    edgeHalfWayIn: edgeBeside(stick, line, (fromIn + toIn) / 2),
   };
 }
 

@@ -163,7 +163,7 @@ describe('how far a fastener goes in', () => {
   const path = found(lyingAcross(round(4, 0.5), log(9, 0.5), 90, MIDDLE));
 
   // 3.5 in. of the stick under the head, 8.5 in. of the other
-  it('it is the length less what it passes, washer and gap too', () => {
+  it('is the length less what it passes, washer and gap too', () => {
     expect(drivenInto(path, 8)).toEqual({ ok: true, penetrationIn: 4.5 });
     expect(drivenInto(path, 8, 0.25)).toEqual({ ok: true, penetrationIn: 4.25 });
     const apart = { ...path, gapIn: 0.5 };
