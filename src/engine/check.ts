@@ -33,7 +33,8 @@ export function judge(demand: Quantity, capacity: Quantity, reason?: Message): V
 
 /**
  * Nothing is asked of what can carry nothing: bare contact that no combination pulls. It passes with a demand of zero
- * and no capacity, since there is none to show. Only for a demand that was looked for and is zero in truth.
+ * and no capacity, since there is none to show. So does a distance of which nothing is missing. Only for a demand that was
+ * looked for and is zero in truth.
  */
 export function asksNothing(unit: Unit, reason: Message): Verdict {
   return { status: 'pass', demand: { value: 0, unit }, capacity: null, ratio: 0, reason };

@@ -51,7 +51,8 @@ function report(assembled: Assembled): Evaluation {
       return thinnest();
     },
     counts: { pass: count('pass'), fail: count('fail'), notGiven: count('notGiven'), outside: count('outside') },
-    departures: checks.filter((c) => c.status === 'pass' && c.reason !== undefined).length,
+    // a row of which nothing is asked says why, but departs from nothing
+    departures: checks.filter((c) => c.status === 'pass' && c.capacity !== null && c.reason !== undefined).length,
     residual: Math.max(0, ...lines.map((l) => l.residual)),
     assumptions: assumptionsOf(project, assembled.site, assembled.form),
   };

@@ -12,8 +12,8 @@ export interface ConcreteBag {
   readonly seen: Seen;
 }
 
-/** Bags of dry mix and what they make: common practice, as such bags are marked. Only to buy by; nothing is judged with it. */
+/** Bags of dry mix and what they make: common practice, as such bags are marked. To buy by; nothing is judged with it. */
 export const CONCRETE_BAGS: readonly ConcreteBag[] = [
-  { lb: 60, ft3: 0.45, source: 'OWN', seen: 'memory' },
-  { lb: 80, ft3: 0.6, source: 'OWN', seen: 'memory' },
+  { lb: 60, ft3: 0.45, source: 'OWN', seen: 'public copy' },
+  { lb: 80, ft3: 0.6, source: 'OWN', seen: 'public copy' },
 ];

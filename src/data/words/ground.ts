@@ -16,7 +16,7 @@ export const GROUND_MESSAGES = {
   useCategoryNotSaid: 'Say for which use category the post is treated: in the ground UC4B or better.',
   treatedTooWeakly:
     'Treated for {category}: a post that carries a roof may stand in the ground only if it is treated for UC4B or better.',
-  holeTooNarrow: 'The hole is {holeIn} in wide; filled so, around this post, it must be {needIn} in.',
+  holeTooNarrow: 'The hole is {holeIn} in wide; for this post, its fill and its pad it must be {needIn} in.',
   nothingHoldsDown:
     'It is lifted and nothing holds it down: soil and bare concrete let go of a post. Key it into concrete with bars or lags.',
   dryInGround: 'Values for dry wood do not hold in the ground: say that the post is used wet.',

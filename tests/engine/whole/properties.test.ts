@@ -14,7 +14,9 @@ function broken({ checks, counts, departures, residual, lines }: Evaluation): re
   return [
     ...(keys.size === checks.length ? [] : ['a key twice']),
     ...(total === checks.length ? [] : [`counts sum to ${total}, not ${checks.length}`]),
-    ...(departures === checks.filter((c) => c.status === 'pass' && c.reason).length ? [] : ['departures']),
+    ...(departures === checks.filter((c) => c.status === 'pass' && c.capacity && c.reason).length
+      ? []
+      : ['departures']),
     ...(residual <= 1e-9 ? [] : [`residual ${residual}`]),
     ...lines.flatMap((l) => (l.stands || l.reason ? [] : [`line ${l.lineId} does not stand and nobody says why`])),
     ...checks.flatMap(({ key, status, demand, capacity, ratio, reason, ratios }) => {

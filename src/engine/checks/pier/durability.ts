@@ -71,10 +71,10 @@ function whyNotTreated({ treatment, useCategory }: EmbeddedFoot): Verdict | null
 }
 
 /** Around the butt of a round post, the diagonal of a sawn one. */
-function holeTooNarrow({ stick }: PostGeometry, { holeIn, backfill }: EmbeddedFoot): Verdict | null {
+function holeTooNarrow({ stick }: PostGeometry, { holeIn, backfill, pad }: EmbeddedFoot): Verdict | null {
   if (!stick || stick.kind === 'typed') return null;
   const postIn =
     stick.kind === 'round' ? (stick.profile[0]?.diameterIn ?? 0) : Math.hypot(stick.breadthIn, stick.depthIn);
-  const needIn = postIn + (backfill === 'concrete' ? FILL_AROUND_IN : 0);
+  const needIn = Math.max(postIn + (backfill === 'concrete' ? FILL_AROUND_IN : 0), pad?.acrossIn ?? 0);
   return reaches(holeIn, needIn) ? null : breaks(message('holeTooNarrow', { holeIn, needIn }));
 }

@@ -3,9 +3,9 @@ import type { CheckRow } from '../../evaluation.ts';
 import type { LineResponse } from '../../frame/line-frame.ts';
 import type { PostGeometry } from '../../geometry/shelter.ts';
 import { message } from '../../message.ts';
-import type { Foot, Project } from '../../project/model.ts';
+import type { Foot, PierFoot, Project } from '../../project/model.ts';
 import { quantity } from '../../units.ts';
-import { padProjection } from '../ground/pier.ts';
+import { baseOfPier, padProjection } from '../ground/pier.ts';
 import type { LineCheckContext } from '../line-context.ts';
 import { plainRow, type CheckSite } from '../site-of-check.ts';
 import { buriedRows, dryFootRows } from './durability.ts';
@@ -20,8 +20,9 @@ export function pierSites(context: LineCheckContext): readonly CheckSite<LineRes
   });
 }
 
-/** A footing stands at least this deep in undisturbed ground, frost or none [in]. @source IBC 1809.4, from memory */
+/** A footing stands at least this deep in undisturbed ground, frost or none, and is as wide [in]. @source IBC 1809.4 */
 const LEAST_DEPTH_IN = 12;
+const LEAST_WIDTH_IN = 12;
 
 const WHOLE = { kind: 'whole', name: '' } as const;
 
@@ -37,6 +38,7 @@ export function footRows(project: Project, posts: readonly PostGeometry[]): read
       ...(reach === null || !foot.pad
         ? []
         : [plainRow('pier.pad', post.id, WHOLE, padVerdict(reach, foot.pad.thickIn))]),
+      ...(foot.kind === 'pier' ? [plainRow('pier.width', post.id, WHOLE, widthVerdict(foot))] : []),
       plainRow('pier.frost', post.id, WHOLE, frostVerdict(project, post, foot)),
       ...(foot.kind === 'pier' ? dryFootRows(post, foot) : buriedRows(post, foot)),
     ];
@@ -56,6 +58,9 @@ const padVerdict = (reachIn: number, thickIn: number): Verdict =>
   reachIn > thickIn
     ? outside(message('padTooWide', { reachIn, thickIn }), quantity(reachIn, 'in'))
     : judge(quantity(reachIn, 'in'), quantity(thickIn, 'in'));
+
+const widthVerdict = (foot: PierFoot): Verdict =>
+  judge(quantity(LEAST_WIDTH_IN, 'in'), quantity(baseOfPier(foot).acrossIn, 'in'));
 
 function frostVerdict(project: Project, post: PostGeometry, foot: Foot): Verdict {
   const frost = project.site.frostDepthIn.value;
