@@ -1,6 +1,7 @@
 import type { LineGeometry, Shelter, Stick } from '../geometry/shelter.ts';
 import { meanDiameter, nominalDepth } from '../geometry/sticks.ts';
 import type { Message } from '../message.ts';
+import type { Note } from '../note.ts';
 import { harshestForceCoefficient, openFramePressure } from './site/open-frame.ts';
 import type { SitePressures } from './site/site-pressures.ts';
 
@@ -18,6 +19,7 @@ export function windOnSolid(
   { figures, gustFactor }: SitePressures,
   solidity: number,
   diameterIn: number | null,
+  note?: Note,
 ): number {
   const velocityPressurePsf = figures.velocityPressure.value ?? 0;
   if (velocityPressurePsf <= 0) return 0;
@@ -25,7 +27,7 @@ export function windOnSolid(
     diameterIn === null ? { kind: 'flat' } : { kind: 'round', diameterFt: diameterIn / 12, velocityPressurePsf },
     solidity,
   );
-  return openFramePressure({ velocityPressurePsf, gustFactor, coefficient });
+  return openFramePressure({ velocityPressurePsf, gustFactor, coefficient }, note);
 }
 
 /** Mean diameter of a round stick; null for any other, whose sides are flat [in]. */
