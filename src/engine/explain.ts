@@ -59,8 +59,8 @@ export function explainStrengthRatio(
 }
 
 /** How the section modulus of a round member at a place comes about; none where it has no wood. */
-export function explainSection(shelter: Shelter, memberId: string, atIn: number): readonly Step[] {
-  const here = sectionOfMember(shelter, memberId, atIn);
+export function explainSection(project: Project, shelter: Shelter, memberId: string, atIn: number): readonly Step[] {
+  const here = sectionOfMember(project, shelter, memberId, atIn);
   return here ? stepsOf((note) => here.section.tell(note)).steps : [];
 }
 

@@ -80,7 +80,7 @@ describe('the log page', () => {
       const from = Number(await pointer(page).getAttribute('aria-valuenow'));
       const way = fromButtIn > from ? 'ArrowRight' : 'ArrowLeft';
       for (let i = 0; i < Math.abs(fromButtIn - from); i++) await page.keyboard.press(way);
-      const { section, cuts } = sectionOfMember(shelter, 'beam-high', fromButtIn - 12)!;
+      const { section, cuts } = sectionOfMember(demo(), shelter, 'beam-high', fromButtIn - 12)!;
       const said = await page.locator('.section-figures').innerText();
       expect(said).toContain(`${section.areaIn2.toFixed(1)} in²`);
       expect(said).toContain(`${section.modulusIn3.toFixed(1)} in³`);

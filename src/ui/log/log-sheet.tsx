@@ -12,7 +12,6 @@ import { PieceChooser } from '../cord/piece-chooser.tsx';
 import { namesOf } from '../cord/places.ts';
 import { SeenSentence } from '../cord/seen-sentence.tsx';
 import { PictureView, type RenderDimension } from '../drawing/PictureView.tsx';
-import { postsOf } from '../drawing/shelter-parts.ts';
 import type { Phase } from '../drawing/SlideHandle.tsx';
 import { CommandButton } from '../fields/command-choice.tsx';
 import { Yours } from '../fields/yours.tsx';
@@ -24,6 +23,7 @@ import { LogHandles } from './log-handles.tsx';
 import { logPicture } from './log-picture.ts';
 import { diameterOn, logShown } from './log-shown.ts';
 import { neededOf } from './needed-of-member.ts';
+import { marksAlong, pieceName } from './piece-words.ts';
 import { Section } from './section-here.tsx';
 import { SilhouetteSwitch } from './silhouette-switch.tsx';
 import { StationTable } from './station-table.tsx';
@@ -44,7 +44,7 @@ export function LogSheet(props: LogSheetProps) {
   const log = logUnder(project, memberId);
   const member = memberIn(project, memberId);
   const stock = member ? stockOf(project, member) : null;
-  const name = names.get(memberId) ?? 'this piece';
+  const name = member ? pieceName(names, member) : 'this piece';
   return (
     <div className="log-sheet">
       <div className="loads-head">
@@ -83,14 +83,17 @@ interface DrawnProps extends LogSheetProps {
   readonly name: string;
 }
 
-function Drawn({ evaluation, memberId, width, log, stock, name }: DrawnProps) {
+function Drawn({ project, evaluation, memberId, width, log, stock, name }: DrawnProps) {
   const system = useWorkbench((state) => state.system);
   const isPhone = useIsPhone();
   const withSilhouette = useFrameView(({ silhouette }) => silhouette) ?? !isPhone;
   const paper = usePaper(width, 400);
   const settled = useDeferredValue(evaluation);
   const { shelter } = evaluation;
-  const shown = useMemo(() => logShown(shelter, memberId, log, stock), [shelter, memberId, log, stock]);
+  const shown = useMemo(
+    () => logShown(project, shelter, memberId, log, stock),
+    [project, shelter, memberId, log, stock],
+  );
   const needed = useMemo(
     () => (withSilhouette ? neededOf(settled, memberId) : null),
     [withSilhouette, settled, memberId],
@@ -107,14 +110,7 @@ function Drawn({ evaluation, memberId, width, log, stock, name }: DrawnProps) {
   const drawn = useMemo(() => {
     if (!shown) return null;
     const { length, diameter } = SHOWS[system];
-    const beam = shelter.beams.find(({ id }) => id === memberId);
-    const line = shelter.lines.find(({ id }) => id === beam?.line);
-    const marks =
-      beam && line
-        ? postsOf(shelter, line)
-            .filter(({ xIn }) => xIn >= beam.fromXIn && xIn <= beam.toXIn)
-            .map(({ label, xIn }) => ({ label, atIn: xIn - beam.fromXIn }))
-        : [];
+    const marks = marksAlong(shelter, memberId);
     return logPicture(shown, { paper, showLength: length, showDiameter: diameter, name, marks, needed });
   }, [shown, system, paper, name, needed, shelter, memberId]);
   if (!shown || !drawn) return <p>Its bark is on and its thickness is not given: there is no wood to draw.</p>;
@@ -167,6 +163,7 @@ function Drawn({ evaluation, memberId, width, log, stock, name }: DrawnProps) {
       <SilhouetteSwitch wholeRow={needed?.wholeRow ?? null} />
       <div className="log-columns">
         <Section
+          project={project}
           shelter={shelter}
           memberId={memberId}
           atIn={shown.alongPiece(atIn)}

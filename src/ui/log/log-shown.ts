@@ -1,6 +1,7 @@
 import type { Shelter } from '../../engine/geometry/shelter.ts';
-import { cutsOfMember, stickOfMember, type CutHere } from '../../engine/section-of-member.ts';
-import type { Log, LogStock } from '../../engine/project/model.ts';
+import { cutsOfMember, shapedEnds, type CutHere, type ShapedEnd } from '../../engine/cuts-of-member.ts';
+import type { Log, LogStock, Project } from '../../engine/project/model.ts';
+import { stickOfMember } from '../../engine/section-of-member.ts';
 
 /** A measured place of a log with the wood's diameter, bark off, the smaller of two callipers. */
 export interface ShownStation {
@@ -20,10 +21,18 @@ export interface LogShown {
   readonly alongPiece: (fromButtIn: number) => number;
   readonly flatIn: number;
   readonly cuts: readonly CutHere[];
+  /** ends that are cut to lie against another log */
+  readonly ends: readonly ShapedEnd[];
 }
 
 /** null where the piece is not a round log, or its bark was not measured. */
-export function logShown(shelter: Shelter, memberId: string, log: Log, stock: LogStock): LogShown | null {
+export function logShown(
+  project: Project,
+  shelter: Shelter,
+  memberId: string,
+  log: Log,
+  stock: LogStock,
+): LogShown | null {
   const stick = stickOfMember(shelter, memberId);
   const first = stick?.kind === 'round' ? stick.profile[0] : undefined;
   const last = stick?.kind === 'round' ? stick.profile.at(-1) : undefined;
@@ -47,7 +56,8 @@ export function logShown(shelter: Shelter, memberId: string, log: Log, stock: Lo
     fromButt,
     alongPiece,
     flatIn: stick.flatIn,
-    cuts: cutsOfMember(shelter, memberId),
+    cuts: cutsOfMember(project, shelter, memberId),
+    ends: shapedEnds(shelter, memberId),
   };
 }
 

@@ -1,8 +1,9 @@
 import { wholeMemberShare } from '../../engine/checks/whole-member.ts';
 import type { CheckRow, Evaluation } from '../../engine/evaluation.ts';
+import { shapedEnds } from '../../engine/cuts-of-member.ts';
 import { diameterAt } from '../../engine/geometry/shelter.ts';
 import { stickOfMember } from '../../engine/section-of-member.ts';
-import { mostMissing, type Missing, type Needed } from './silhouette.ts';
+import { between, mostMissing, type Missing, type Needed } from './silhouette.ts';
 
 /** How thick a member's log would have to be with today's forces, from the member's start. */
 export interface NeededOfMember {
@@ -35,7 +36,20 @@ export function neededOf(evaluation: Evaluation, memberId: string): NeededOfMemb
     : [];
   const lacks = [mostMissing(bySection), whole && missingOfWhole(whole.row, byWhole)].filter((m) => m !== null);
   const missing = lacks.length === 0 ? null : lacks.reduce((a, b) => (b.inches > a.inches ? b : a));
-  return { bySection, byWhole, wholeRow: whole?.row ?? null, missing };
+  const needed = { bySection, byWhole, wholeRow: whole?.row ?? null, missing };
+  const [lower, upper] = shapedEnds(evaluation.shelter, memberId);
+  return lower && upper ? neededBetween(needed, lower.atIn, upper.atIn) : needed;
+}
+
+/** The same of a stretch of it; what is missing beyond is told at the nearer end. */
+export function neededBetween(needed: NeededOfMember, fromIn: number, toIn: number): NeededOfMember {
+  const { bySection, byWhole, missing } = needed;
+  return {
+    ...needed,
+    bySection: between(bySection, fromIn, toIn),
+    byWhole: between(byWhole, fromIn, toIn),
+    missing: missing && { ...missing, atIn: Math.min(Math.max(missing.atIn, fromIn), toIn) },
+  };
 }
 
 const drawable = (atIn: number, hasIn: number, needsIn: number): Needed => {

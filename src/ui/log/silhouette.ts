@@ -21,6 +21,22 @@ export interface Missing {
 /** A log on the paper: its surface on either side, moved outward by some inches. */
 export type Surface = (atIn: number, side: 1 | -1, outIn: number) => Point;
 
+/** What is needed at a place between two others, straight between them. */
+function at(a: Needed, b: Needed, atIn: number): Needed {
+  const t = (atIn - a.atIn) / (b.atIn - a.atIn);
+  return { atIn, hasIn: a.hasIn + t * (b.hasIn - a.hasIn), needsIn: a.needsIn + t * (b.needsIn - a.needsIn) };
+}
+
+/** The places of a stretch, with its two ends put in where they fall between places. */
+export function between(places: readonly Needed[], fromIn: number, toIn: number): readonly Needed[] {
+  return places.flatMap((place, i) => {
+    const before = places[i - 1];
+    const ends = before ? [fromIn, toIn].filter((end) => before.atIn < end && end < place.atIn) : [];
+    const cut = before ? ends.map((end) => at(before, place, end)) : [];
+    return place.atIn >= fromIn && place.atIn <= toIn ? [...cut, place] : cut;
+  });
+}
+
 /** Places where what is needed can be drawn, in unbroken runs: a place with no answer breaks the line. */
 export function runsOf(places: readonly Needed[]): readonly (readonly Needed[])[] {
   const runs: Needed[][] = [];

@@ -39,7 +39,9 @@ export function StationTable({ log }: { readonly log: Log }) {
                 {station.acrossIn !== undefined && (
                   <>
                     {' '}
-                    by <Yours path={`${path}.acrossIn`} label={`Across the other way at the ${name}`} />
+                    <span className="as-one">
+                      by <Yours path={`${path}.acrossIn`} label={`Across the other way at the ${name}`} />
+                    </span>
                   </>
                 )}
               </td>

@@ -2,7 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { stockOf } from '../../../src/engine/project/traits.ts';
 import { onScreen } from '../../../src/ui/drawing/paper.ts';
 import { diameterOn, logShown } from '../../../src/ui/log/log-shown.ts';
-import { knotPlace, logPicture, profileOf, sideOfCut } from '../../../src/ui/log/log-picture.ts';
+import { sideOfCut } from '../../../src/ui/log/log-cuts.ts';
+import { knotPlace } from '../../../src/ui/log/log-knots.ts';
+import { outlineOf } from '../../../src/ui/log/log-outline.ts';
+import { logPicture } from '../../../src/ui/log/log-picture.ts';
 import { leftOfCircle } from '../../../src/ui/log/section-picture.ts';
 import { evaluate } from '../../../src/engine/evaluate.ts';
 import { exampleText, soundProject } from '../../support/files.ts';
@@ -17,7 +20,7 @@ function shown(memberId: string) {
   const stock = stockOf(project, member);
   if (stock?.kind !== 'log') throw new Error(`${memberId} is no log`);
   const log = project.logs.find(({ id }) => id === stock.logId)!;
-  return logShown(shelter, memberId, log, stock)!;
+  return logShown(project, shelter, memberId, log, stock)!;
 }
 
 describe('a log as it lies, butt to the left', () => {
@@ -39,8 +42,59 @@ describe('a log as it lies, butt to the left', () => {
     const high = shown('beam-high');
     expect(diameterOn(high, 60)).toBeCloseTo(13, 9);
     expect(diameterOn(high, 186)).toBeCloseTo((12.5 + 11.75) / 2, 9);
-    expect(profileOf(high)[0]).toEqual([0, 6.75]);
-    expect(profileOf(high)).toHaveLength(6);
+    const whole = outlineOf({ ...high, cuts: [] });
+    expect(whole[0]).toEqual([0, 6.75]);
+    expect(whole).toHaveLength(6);
+  });
+
+  // even log of 10 in., 100 in. long; the piece lies from 10 to 90 with its start at the butt's side
+  const even = {
+    stations: [0, 100].map((fromButtIn) => ({ fromButtIn, diameterIn: 10 })),
+    used: [10, 90] as const,
+    fromButt: (atIn: number) => 10 + atIn,
+    flatIn: 0,
+  };
+  const cut = { kind: 'dap', madeBy: 'hand', atIn: 30, lengthIn: 4, depthIn: 1 } as const;
+
+  it('steps in where a cut lies above or below, and runs out where a cut does', () => {
+    const top = outlineOf({ ...even, cuts: [{ ...cut, angleDeg: 0 }] });
+    expect(top.slice(0, 6)).toEqual([
+      [0, 5],
+      [38, 5],
+      [38, 4],
+      [42, 4],
+      [42, 5],
+      [100, 5],
+    ]);
+    const mouth = outlineOf({ ...even, cuts: [{ ...cut, angleDeg: 180, deepestAtIn: 29 }] });
+    expect(mouth.slice(2)).toEqual([
+      [100, -5],
+      [42, -5],
+      [39, -4],
+      [38, -5],
+      [0, -5],
+    ]);
+    expect(outlineOf({ ...even, cuts: [{ ...cut, angleDeg: 90 }] })).toHaveLength(4);
+  });
+
+  it('is planed over the piece alone, and cut from there', () => {
+    const planed = outlineOf({ ...even, flatIn: 0.5, cuts: [{ ...cut, angleDeg: 0 }] });
+    expect(planed.slice(1, 5)).toEqual([
+      [10, 5],
+      [10, 4.5],
+      [38, 4.5],
+      [38, 3.5],
+    ]);
+  });
+
+  it('lets a cut reach no farther than the piece', () => {
+    const end = outlineOf({ ...even, cuts: [{ ...cut, atIn: 79, angleDeg: 0 }] });
+    expect(end.slice(1, 5)).toEqual([
+      [87, 5],
+      [87, 4],
+      [90, 4],
+      [90, 5],
+    ]);
   });
 
   it('is drawn to one scale along, and thick enough for a thumb', () => {
