@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { reductionTerm } from '../../../../src/engine/checks/fasteners/reduction-term.ts';
 import { yieldLoads, type ShearPlane, type YieldMode } from '../../../../src/engine/checks/fasteners/yield-modes.ts';
@@ -122,9 +122,9 @@ describe('yield of a shank between two pieces', () => {
   });
 
   it('with two planes the main piece still crushes once, the other modes count twice, and II and IIIm cannot be', () => {
-    const double = yieldLoads({ ...PLANE, planes: 2 });
-    expect(double.map(({ mode }) => mode)).toEqual(['Im', 'Is', 'IIIs', 'IV']);
-    expect(double.map(({ loadLb }) => loadLb)).toEqual(
+    const both = yieldLoads({ ...PLANE, planes: 2 });
+    expect(both.map(({ mode }) => mode)).toEqual(['Im', 'Is', 'IIIs', 'IV']);
+    expect(both.map(({ loadLb }) => loadLb)).toEqual(
       (['Im', 'Is', 'IIIs', 'IV'] as const).map((mode) => (mode === 'Im' ? 1 : 2) * loadOf(mode, PLANE)),
     );
   });
