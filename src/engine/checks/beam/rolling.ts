@@ -19,7 +19,7 @@ import { besidePost } from './twist.ts';
 
 /** A line of which all is known. */
 interface KnownLine {
-  readonly report: LineReport;
+  readonly report: Pick<LineReport, 'lineId' | 'seats'>;
   readonly combinations: readonly Combination[];
 }
 
@@ -80,7 +80,7 @@ function rollingSite(project: Project, shelter: Shelter, across: AcrossForce, pl
     note?.({
       symbol: 'M',
       words: 'what rolls the beam about the edge of its seat',
-      formula: 'P h + T',
+      formula: 'P × h + T',
       put: [
         put('P', P, 'lb', 'push across at this seat'),
         put('h', armIn, 'in', 'from the seat up to the level of the rafter seats'),

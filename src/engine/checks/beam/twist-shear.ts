@@ -54,7 +54,7 @@ export function twistShearSites(context: LineCheckContext, on: BeamStretch): rea
         note?.({
           symbol: 'τ',
           words: 'greatest twisting stress, on the circle that what is left of the log holds',
-          formula: '16 T / (π d^3)',
+          formula: '16 × T / (π × d^3)',
           put: [
             put(
               'T',
@@ -70,7 +70,7 @@ export function twistShearSites(context: LineCheckContext, on: BeamStretch): rea
         note?.({
           symbol: 'fv',
           words: 'shear stress with the twist',
-          formula: `abs(V) / Av + ${TWIST_COUNTS} τ`,
+          formula: `abs(V) / Av + ${TWIST_COUNTS} × τ`,
           put: [
             forcePut(context, r, s.shear, 'V', 'lb', 'shear'),
             put('Av', s.section.shearAreaIn2, 'in2', 'shear area: 3/4 of a whole round section'),

@@ -21,17 +21,23 @@ export function twistOf(
   const curvature = (8 * sideIn) / (beam.toXIn - beam.fromXIn) ** 2;
   if (curvature === 0) return () => 0;
   const chain = mesh.beams.find((b) => b.memberId === beam.id)!;
-  const moments: { readonly at: number; readonly weight: number }[] = [];
+  const forces: { readonly at: number; readonly weight: number }[] = [];
   for (let i = 0; i < chain.count; i++) {
     const [from, to] = [beam.fromXIn + chain.atIn[i]!, beam.fromXIn + chain.atIn[i + 1]!];
     const middle = (from + to) / 2;
     const [a, b] = [shareAt(from, middle), shareAt(to, middle)];
     const element = (chain.firstElement + i) * 6;
-    // the exact integral of two straight lines over an element: the moment and the share
-    const sixth = (curvature * (to - from)) / 6;
-    moments.push({ at: element + 2, weight: sixth * (2 * a + b) }, { at: element + 5, weight: sixth * (a + 2 * b) });
+    // the exact integral of the moment, straight but for what an even load on the element bends it, times a straight share
+    const perMoment = (curvature * (to - from)) / 6;
+    const perShear = (curvature * (to - from) ** 2 * (a + b)) / 24;
+    forces.push(
+      { at: element + 2, weight: perMoment * (2 * a + b) },
+      { at: element + 5, weight: perMoment * (a + 2 * b) },
+      { at: element + 1, weight: perShear },
+      { at: element + 4, weight: -perShear },
+    );
   }
-  const counted = moments.filter(({ weight }) => weight !== 0);
+  const counted = forces.filter(({ weight }) => weight !== 0);
   return (values) => counted.reduce((sum, { at, weight }) => sum + weight * values[at]!, 0);
 }
 
