@@ -156,7 +156,7 @@ describe('how straight a log must be', () => {
     return { site: siteOf(beamSites(context), 'beam.crook', 'beam-0-0'), r };
   };
 
-  // proof [beam.crook]: from-memory - straightness of piles after D25: 1 in 100, at most 3 in.; 144 in. may stray 1.44 in.
+  // proof [beam.crook]: no-equation - from memory, straightness of piles after D25: 1 in 100, at most 3 in.; 144 in. may stray 1.44 in.
   it('[beam.crook] a beam of 144 in. may stray 1.44 in.; past that it is outside, from 1.2 in. on it is said', () => {
     const answers = [1, 1.25, 1.5].map((straightIn) => {
       const { site, r } = asked(straightIn);
