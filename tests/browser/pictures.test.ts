@@ -16,7 +16,7 @@ const PICTURES = [
     options: { ...DESK, colorScheme: 'light' },
     show: async (page: Page): Promise<void> => {
       await openLink(page, 'beam A');
-      await page.getByRole('group', { name: 'Hatched' }).getByText('bending', { exact: true }).click();
+      await page.getByRole('group', { name: 'Drawn on the logs' }).getByText('bending', { exact: true }).click();
       await page.evaluate(() => scrollTo(0, 0));
     },
     widthPx: 1440,

@@ -11,6 +11,7 @@ import { Picture, type PictureProps, type Size } from './sheet-picture.tsx';
 import { LineChooser, useChosenLine, VIEWS, ViewTabs } from './view-choosers.tsx';
 
 const LoadsSheet = late(async () => (await import('../loads/loads-sheet.tsx')).LoadsSheet);
+const BuckledWords = late(async () => (await import('./buckled.tsx')).BuckledWords);
 const SilhouetteSwitch = late(async () => (await import('../log/silhouette-switch.tsx')).SilhouetteSwitch);
 const LogSheet = late(async () => (await import('../log/log-sheet.tsx')).LogSheet);
 
@@ -118,6 +119,9 @@ function Figure({ view, project, evaluation, line, size, isLarge, stale }: Figur
       )}
       {isLarge && view === 'front' && <HatchChoice />}
       {isLarge && view === 'front' && hatched === 'none' && <SilhouetteSwitch />}
+      {isLarge && view === 'front' && hatched === 'buckling' && line && (
+        <BuckledWords evaluation={evaluation} lineId={line.id} />
+      )}
     </figure>
   );
 }

@@ -3,7 +3,8 @@ import { createStore } from 'zustand/vanilla';
 import type { ForceOverlay } from '../drawing/force-diagram.ts';
 
 export type SheetView = 'front' | 'section' | 'plan';
-export type Hatched = 'none' | ForceOverlay['kind'];
+/** What is drawn on the logs of a front view: a force or the sag, or how the line would buckle. */
+export type Hatched = 'none' | ForceOverlay['kind'] | 'buckling';
 
 /** What of the shelter is looked at; not part of the project. Ids that are gone count as nothing chosen. */
 interface FrameView {

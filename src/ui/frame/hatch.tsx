@@ -11,16 +11,17 @@ const KINDS: readonly { readonly kind: Hatched; readonly words: string }[] = [
   { kind: 'moment', words: 'bending' },
   { kind: 'shear', words: 'shear' },
   { kind: 'sag', words: 'sag' },
+  { kind: 'buckling', words: 'buckling' },
 ];
 const NAMES = { moment: 'moment', shear: 'shear', sag: 'sag after years' } as const;
 const UNITS = { moment: 'lb·in', shear: 'lb', sag: 'in' } as const;
 
-/** What is hatched on the logs of a front view, the worst of all combinations at each place. */
+/** What is drawn on the logs of a front view: forces and sag hatched, the worst of all combinations at each place. */
 export function HatchChoice() {
   const hatched = useFrameView((state) => state.hatched);
   return (
     <fieldset className="hatch-choice chooser">
-      <legend>Hatched</legend>
+      <legend>Drawn on the logs</legend>
       {KINDS.map(({ kind, words }) => (
         <label key={kind} className={kind === hatched ? 'chosen' : undefined}>
           <input
@@ -42,7 +43,7 @@ export function useOverlay(evaluation: Evaluation, lineId: string): ForceOverlay
   const system = useWorkbench((state) => state.system);
   return useMemo(() => {
     const line = evaluation.lines.find((each) => each.lineId === lineId);
-    if (hatched === 'none' || !line) return null;
+    if (hatched === 'none' || hatched === 'buckling' || !line) return null;
     return {
       kind: hatched,
       members: line.members,

@@ -22,6 +22,7 @@ import { SHOWS } from './show.ts';
 const SectionView = late(async () => (await import('../drawing/SectionView.tsx')).SectionView);
 const PlanView = late(async () => (await import('../drawing/PlanView.tsx')).PlanView);
 
+const useBuckledCode = lateCode(async () => await import('./buckled.tsx'));
 const useSilhouetteCode = lateCode(async () => await import('../log/front-silhouette.ts'));
 
 /** Room for a view: its width in pixels, its greatest height as a share of the window. */
@@ -51,6 +52,7 @@ export function Picture({ view, project, evaluation, line, size, isLarge }: Pict
   const shelter = isLarge ? evaluation.shelter : soon;
   const overlay = useOverlay(evaluation, line?.id ?? '');
   const silhouette = useSilhouette(evaluation, isLarge ? (line?.id ?? '') : '', system);
+  const buckled = useBuckled(evaluation, isLarge ? (line?.id ?? '') : '');
   const lineDetails = useMemo(() => lineDetailsOf(project), [project]);
   const common = {
     shelter,
@@ -76,13 +78,22 @@ export function Picture({ view, project, evaluation, line, size, isLarge }: Pict
       lineId={line.id}
       overlay={isLarge ? overlay : null}
       // one thing at a time is drawn on the logs
-      laidOver={overlay ? null : silhouette}
+      laidOver={overlay ? null : (buckled ?? silhouette)}
       {...(isLarge ? { move: { onMovePost, onMoveBrace, bracesAlike, units: system } } : {})}
     />
   );
 }
 
 /** The thinnest logs that would do, worked out when there is time; null where nobody wishes to see them. */
+function useBuckled(evaluation: Evaluation, lineId: string): LaidOver | null {
+  const code = useBuckledCode();
+  const isWished = useFrameView(({ hatched }) => hatched === 'buckling');
+  return useMemo(
+    () => (isWished && lineId !== '' ? (code?.buckledFront(evaluation, lineId) ?? null) : null),
+    [code, isWished, evaluation, lineId],
+  );
+}
+
 function useSilhouette(evaluation: Evaluation, lineId: string, system: UnitSystem): LaidOver | null {
   const code = useSilhouetteCode();
   const isPhone = useIsPhone();
