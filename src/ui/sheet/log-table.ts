@@ -1,6 +1,7 @@
 import { BASIS_PHRASES, SHEET_WORDS } from '../../data/words/sheet.ts';
 import type { Evaluation, LogReport } from '../../engine/evaluation.ts';
 import type { Log, Project, Wood } from '../../engine/project/model.ts';
+import { isNamed } from '../../engine/project/is-named.ts';
 import { quantity } from '../../engine/units.ts';
 import { showLength } from '../units/show-length.ts';
 import { showAmount, showNumber, showUnit } from '../units/show-quantity.ts';
@@ -46,17 +47,29 @@ export function logTable(project: Project, evaluation: Evaluation, names: PieceN
   };
 }
 
-/** Under the table: the phrases in use, that no log is stamped, room for a certificate. */
+/** Under the table: the phrases in use, that no log is stamped, room for a certificate, who inspected poles or gave values. */
 export function logNotes(project: Project, evaluation: Evaluation): readonly string[] {
   const woodIds = new Set(
     evaluation.logs.map((report) => project.logs.find((log) => log.id === report.logId)?.woodId ?? ''),
   );
-  const kinds = new Set(project.woods.filter((w) => woodIds.has(w.id)).map((w) => w.basis.kind));
+  const woods = project.woods.filter((w) => woodIds.has(w.id));
+  const kinds = new Set(woods.map((w) => w.basis.kind));
   const phrases = (['derived', 'poles', 'typed'] as const)
     .filter((kind) => kinds.has(kind))
     .map((kind) => `${BASIS_LETTERS[kind]}: ${BASIS_PHRASES[kind]}`);
   const stamped = kinds.has('typed') ? SHEET_WORDS.stampedAsTyped : SHEET_WORDS.notStamped;
-  return [`Basis ${phrases.join('; ')}. ${stamped} ${SHEET_WORDS.certificate} ______________________`];
+  return [
+    `Basis ${phrases.join('; ')}. ${stamped} ${SHEET_WORDS.certificate} ______________________`,
+    ...new Set(woods.flatMap(whoStandsBehind)),
+  ];
+}
+
+/** Who inspected the poles of a wood, or whose letter or stamp its values come from, and when. */
+function whoStandsBehind({ species, basis }: Wood): readonly string[] {
+  if (basis.kind === 'derived') return [];
+  const did = basis.kind === 'poles' ? SHEET_WORDS.polesInspected : SHEET_WORDS.valuesGiven;
+  const who = isNamed(basis.by) ? basis.by.trim() : SHEET_WORDS.nobodyNamed;
+  return [`${species}: ${[`${did} ${who}`, ...(basis.date === null ? [] : [basis.date])].join(', ')}.`];
 }
 
 function logCells(
