@@ -2,6 +2,7 @@
 export const FASTENER_MESSAGES = {
   fastenerTooThick:
     'A shank {diameterIn} in thick is past the equations, which end at {mostIn} in. Choose a thinner one.',
+  fastenerSizeNotListed: 'No {fastener} {diameterIn} in thick is listed. Choose a size from the list.',
   fastenerYieldNotListed:
     'No bending strength is printed for this shank of {diameterIn} in. Choose a size from the list.',
   fastenerWoodTooLight:

@@ -1,10 +1,12 @@
+import type { FastenerKind } from '../../../data/fasteners/kind.ts';
 import { WET_CONNECTIONS, type Arrangement, type Moisture } from '../../../data/fasteners/moisture.ts';
 import { remembered } from '../../../data/sources.ts';
-import { positive } from '../../errors.ts';
+import { MisuseError, positive } from '../../errors.ts';
 import { cited, givenStep } from '../../material/citation.ts';
 import { put, type Note } from '../../note.ts';
 import { quantity, radiansFromDegrees } from '../../units.ts';
 import { THICK_FROM_IN } from './dowel-bearing.ts';
+import { TEMPERATURE_AT_ONE } from './temperature-step.ts';
 import type { Grain } from './withdrawal.ts';
 
 const ADJUSTED = remembered('NDS', 'Table 11.3.1');
@@ -15,14 +17,18 @@ const FACTOR = { endGrain: 0.67, toeNail: 0.83 } as const;
 /** A toe-nail starts a third of its length from the joint and slants by this much. @source NDS 12.5.4.1, from memory */
 const TOE = { startShare: 1 / 3, slantDeg: 30 } as const;
 
+const TOED: readonly FastenerKind[] = ['nail', 'spike'];
+
 /** What the joint does to the lateral value of each of its fasteners. */
 export interface LateralSetting {
+  readonly kind: FastenerKind;
   readonly nominalIn: number;
   readonly made: Moisture;
   readonly used: Moisture;
   readonly arrangement: Arrangement;
   /** of the piece that holds the point */
   readonly grain: Grain;
+  /** driven slantwise: nails and spikes alone have a factor for it */
   readonly isToed: boolean;
 }
 
@@ -37,17 +43,19 @@ export interface GroupFactors {
  * Allowable lateral value of one fastener, every factor in.
  * @param ZLb reference lateral value [lb]
  * @returns Z' [lb]
- * @throws MisuseError if a value is not above zero
+ * @throws MisuseError if a value is not above zero, or for a slanted shank that is no nail or spike
  * @source NDS Table 11.3.1, from memory. Left out: Cdi, which is for diaphragms.
  */
 export function adjustedLateral(ZLb: number, setting: LateralSetting, group: GroupFactors, note?: Note): number {
   const Z = positive('ZLb', ZLb);
+  if (setting.isToed && !TOED.includes(setting.kind))
+    throw new MisuseError('isToed', setting.kind, 'a nail or a spike');
   const CM = lateralWetFactor(setting, note);
   const Ceg = setting.grain === 'end' ? FACTOR.endGrain : 1;
   const Ctn = setting.isToed ? FACTOR.toeNail : 1;
   const { CD, Cg, Cdelta } = group;
   const allowable = Z * positive('CD', CD) * CM * positive('Cg', Cg) * positive('Cdelta', Cdelta) * Ceg * Ctn;
-  note?.(givenStep('Ct', 'temperature: never held above 100 °F for long', 1, '1', remembered('NDS', '11.3.4')));
+  note?.(TEMPERATURE_AT_ONE);
   if (Ceg < 1) note?.(givenStep('Ceg', 'driven into end grain', Ceg, '1', END_GRAIN));
   if (Ctn < 1) note?.(givenStep('Ctn', 'driven slantwise', Ctn, '1', TOE_NAIL));
   note?.({

@@ -3,6 +3,7 @@ import {
   EDGE_DISTANCE,
   END_DISTANCE,
   IN_ROW,
+  PULLED_LAG,
   THIN_FASTENERS,
   type DistanceInDiameters,
   type LoadOnGrain,
@@ -25,7 +26,7 @@ export interface FastenerPlace {
   readonly isHardwood: boolean;
   /** thin shanks alone ask */
   readonly isPrebored: boolean;
-  /** every way in which a combination loads this wood; at an angle to the grain, along and across */
+  /** every way in which a combination pushes this wood; at an angle to the grain, along and across; none: it is only pulled */
   readonly loads: readonly LoadOnGrain[];
   readonly endIn: number;
   /** to the edge that a load across the grain presses toward, and to the other one */
@@ -50,7 +51,7 @@ export type GeometryFactor = { readonly ok: true; readonly Cdelta: number } | Re
  * @param place of the fasteners in one of the pieces; ask each piece, the least one counts
  * @returns CΔ, 0.5 to 1, or the distance that is too short
  * @throws MisuseError if the diameter is not above zero or a distance below zero
- * @source NDS 12.5.1, Tables 12.5.1A to D, from memory; thin shanks: commentary C12.1.6 (own rule)
+ * @source NDS 12.5.1, Tables 12.5.1A to E, from memory; thin shanks: commentary C12.1.6 (own rule)
  */
 export function geometryFactor(place: FastenerPlace, note?: Note): GeometryFactor {
   positive('nominalIn', place.nominalIn);
@@ -71,10 +72,11 @@ function leastShareStep(place: FastenerPlace, Cdelta: number): Step {
   const isThin = place.nominalIn < THICK_FROM_IN;
   const all = isThin ? [] : place.loads.flatMap((load) => shares(place, load));
   const puts = all.map((share, i) => put(`C${i + 1}`, share, '1', 'share of a full distance'));
+  const why = isThin ? ': thinner than 1/4 in.' : all.length === 0 ? ': only pulled' : '';
   return {
     symbol: 'CΔ',
-    words: isThin ? 'geometry factor: thinner than 1/4 in.' : 'geometry factor',
-    formula: isThin ? '1' : `min(1, ${puts.map(({ symbol }) => symbol).join(', ')})`,
+    words: `geometry factor${why}`,
+    formula: puts.length === 0 ? '1' : `min(1, ${puts.map(({ symbol }) => symbol).join(', ')})`,
     put: puts,
     result: quantity(Cdelta, '1'),
     clause: LEAST_OF_ALL,
@@ -132,13 +134,30 @@ interface Asked {
 function firstTooShort(place: FastenerPlace): Refused | null {
   const D = place.nominalIn;
   const isThin = D < THICK_FROM_IN;
-  for (const load of place.loads) {
-    for (const { code, gotIn, diameters } of isThin ? leastOfThin(place, load) : leastOfThick(place, load)) {
-      const leastIn = diameters * D;
-      if (gotIn !== null && gotIn < leastIn - SLACK_IN) return refused(code, { gotIn, leastIn, diameters });
-    }
+  for (const { code, gotIn, diameters } of leastDistances(place, isThin)) {
+    const leastIn = diameters * D;
+    if (gotIn !== null && gotIn < leastIn - SLACK_IN) return refused(code, { gotIn, leastIn, diameters });
   }
   return isThin ? null : (slenderNearEdge(place) ?? rowsTooFarApart(place));
+}
+
+function leastDistances(place: FastenerPlace, isThin: boolean): readonly Asked[] {
+  const { loads } = place;
+  if (isThin) return (loads.length === 0 ? PULLED_AS : loads).flatMap((load) => leastOfThin(place, load));
+  return loads.length === 0 ? leastOfPulled(place) : loads.flatMap((load) => leastOfThick(place, load));
+}
+
+/** A thin shank that is only pulled keeps the distances of a push away from the end (own rule). */
+const PULLED_AS: readonly LoadOnGrain[] = ['awayFromEnd'];
+
+function leastOfPulled({ endIn, loadedEdgeIn, unloadedEdgeIn, inRowIn, rowsApartIn }: FastenerPlace): readonly Asked[] {
+  const { end, edge, spacing } = PULLED_LAG;
+  return [
+    { code: 'fastenerNearEnd', gotIn: endIn, diameters: end },
+    { code: 'fastenerNearEdge', gotIn: Math.min(loadedEdgeIn, unloadedEdgeIn), diameters: edge },
+    { code: 'fastenersNearInRow', gotIn: inRowIn, diameters: spacing },
+    { code: 'fastenerRowsNear', gotIn: rowsApartIn, diameters: spacing },
+  ];
 }
 
 function leastOfThick(place: FastenerPlace, load: LoadOnGrain): readonly Asked[] {

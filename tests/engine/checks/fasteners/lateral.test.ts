@@ -4,6 +4,12 @@ import { dowelBearingOnSteel, dowelBearingOnWood } from '../../../../src/engine/
 import { adjustedLateral, lateralWetFactor, toeNail } from '../../../../src/engine/checks/fasteners/lateral-factors.ts';
 import { lateralValue, type LateralFastener } from '../../../../src/engine/checks/fasteners/lateral.ts';
 import { bearingDiameter, bendingYieldOf } from '../../../../src/engine/checks/fasteners/shank.ts';
+import {
+  boltThreadIn,
+  rootDiameterOf,
+  threadAtNut,
+  threadAtPoint,
+} from '../../../../src/engine/checks/fasteners/thread-in-piece.ts';
 import { MisuseError } from '../../../../src/engine/errors.ts';
 import { stepsOf } from '../../../../src/engine/note.ts';
 import { isGiven } from '../../material/recompute.ts';
@@ -124,6 +130,44 @@ describe('what of a shank bears', () => {
   });
 
   it.each([
+    ['lag', 0.375, 0.265],
+    ['lag', 0.5, 0.371],
+    ['bolt', 0.625, 0.514],
+    ['screw', 0.19, 0.152],
+    ['nail', 0.162, 0.162],
+    ['driftPin', 0.5, 0.5],
+  ] as const)('the root of a %s of %f in. is %f in. (NDS Appendix L, from memory)', (kind, nominalIn, rootIn) => {
+    expect(rootDiameterOf(kind, nominalIn)).toEqual({ ok: true, rootIn });
+  });
+
+  it('a size that is not listed has no root', () => {
+    expect(rootDiameterOf('lag', 0.55)).toEqual({
+      ok: false,
+      reason: { code: 'fastenerSizeNotListed', values: { fastener: 'lag screw', diameterIn: 0.55 } },
+    });
+  });
+
+  it('a bolt is threaded over two diameters and a quarter inch, half an inch when longer than 6 in. (Table L1)', () => {
+    expect(boltThreadIn(0.5, 6)).toBe(1.25);
+    expect(boltThreadIn(0.5, 8)).toBe(1.5);
+  });
+
+  it('thread at the point: a 3/8 by 6 in. lag screw, 3-1/2 in. of thread, 4-1/2 in. deep, tip 0.2188 in.', () => {
+    const inPiece = threadAtPoint(3.5, 0.21875, 4.5);
+    expect(inPiece).toEqual({ threadIn: 3.390625, bearingIn: 4.390625 });
+    expect(bearingDiameter(0.375, 0.265, inPiece)).toBe(0.265);
+    // thread that reaches out of the piece fills it
+    expect(threadAtPoint(6, 0.21875, 4.5)).toEqual({ threadIn: 4.390625, bearingIn: 4.390625 });
+  });
+
+  it('thread under a nut: 1-1/4 in., of which 3/4 in. is in washer, nut and air', () => {
+    expect(threadAtNut(1.25, 0.75, 3.5)).toEqual({ threadIn: 0.5, bearingIn: 3.5 });
+    expect(bearingDiameter(0.5, 0.406, threadAtNut(1.25, 0.75, 3.5))).toBe(0.5);
+    expect(bearingDiameter(0.5, 0.406, threadAtNut(1.5, 0.5, 3.5))).toBe(0.406);
+    expect(threadAtNut(1.25, 2, 3.5).threadIn).toBe(0);
+  });
+
+  it.each([
     ['nail', 0.113, 100_000],
     ['nail', 0.148, 90_000],
     ['nail', 0.207, 80_000],
@@ -146,6 +190,7 @@ describe('what of a shank bears', () => {
 
 describe('factors of a lateral value', () => {
   const SETTING = {
+    kind: 'lag',
     nominalIn: 0.5,
     made: 'wet',
     used: 'dry',
@@ -179,7 +224,8 @@ describe('factors of a lateral value', () => {
     );
     const inEnd = { ...SETTING, arrangement: 'one', grain: 'end' } as const;
     expect(adjustedLateral(600, inEnd, { CD: 1, Cg: 1, Cdelta: 1 })).toBeCloseTo(600 * 0.67, 9);
-    const toed = { ...SETTING, nominalIn: 0.162, isToed: true } as const;
+    const toed = { ...SETTING, kind: 'nail', nominalIn: 0.162, isToed: true } as const;
+    expect(() => adjustedLateral(600, { ...SETTING, isToed: true }, { CD: 1, Cg: 1, Cdelta: 1 })).toThrow(MisuseError);
     expect(adjustedLateral(141, toed, { CD: 1.15, Cg: 1, Cdelta: 1 })).toBeCloseTo(141 * 1.15 * 0.7 * 0.83, 9);
   });
 

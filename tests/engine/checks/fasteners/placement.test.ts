@@ -98,6 +98,25 @@ describe('geometry factor (NDS 12.5.1, Tables 12.5.1A to D, from memory)', () =>
   });
 });
 
+describe('a lag screw that is only pulled (NDS Table 12.5.1E, from memory)', () => {
+  const PULLED: Partial<FastenerPlace> = { loads: [], endIn: 2, loadedEdgeIn: 0.75, unloadedEdgeIn: 0.75, inRowIn: 2 };
+
+  it.each([
+    ['4 D to the end, 1.5 D to the edges, 4 D in the row', {}, 'ok'],
+    ['under 4 D to the end', { endIn: 1.99 }, 'fastenerNearEnd'],
+    ['under 1.5 D to an edge', { loadedEdgeIn: 0.74 }, 'fastenerNearEdge'],
+    ['under 4 D in the row', { inRowIn: 1.99 }, 'fastenersNearInRow'],
+    ['under 4 D between rows', { rowsApartIn: 1.99 }, 'fastenerRowsNear'],
+  ] satisfies [string, Partial<FastenerPlace>, string][])('%s: %s', (_what, change, code) => {
+    expect(codeOf({ ...PULLED, ...change })).toBe(code);
+  });
+
+  it('has no geometry factor', () => {
+    expect(asked(PULLED)).toEqual({ ok: true, Cdelta: 1 });
+    expect(redoFaults((note) => geometryFactor({ ...FULL, ...PULLED }, note))).toEqual([]);
+  });
+});
+
 describe('shanks thinner than 1/4 in. (distances of the NDS commentary, from memory, kept as an own rule)', () => {
   const NAIL: Partial<FastenerPlace> = {
     nominalIn: 0.1,
