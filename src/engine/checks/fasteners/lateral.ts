@@ -20,6 +20,13 @@ const THICKEST_IN = 1;
  * for drift pins: that of spikes is taken (own rule). A bolt goes through.
  */
 const LEAST_IN_MAIN: Readonly<Record<FastenerKind, number>> = { ...LEAST_HOLD, bolt: 0, driftPin: LEAST_HOLD.spike };
+/**
+ * Nails, spikes and wood screws have full value from this many diameters on; between the least and it the value falls
+ * straight. The standard asks that of the printed tables and lets the equations go without it.
+ * @source NDS notes of Tables 12L to 12R, from memory
+ */
+const FULL_VALUE_FROM: Partial<Readonly<Record<FastenerKind, number>>> = { screw: 10, nail: 10, spike: 10 };
+const SHORT = remembered('NDS', 'Tables 12L to 12R, notes');
 const IN_TWO_PLANES: readonly FastenerKind[] = ['bolt', 'driftPin'];
 
 export type JoinedPiece =
@@ -64,7 +71,8 @@ export interface LateralValue {
  * @throws MisuseError if a diameter, length or specific gravity is not above zero or an angle not from 0 to 90
  * @limits shank square to the plane of shear, up to 1 in. thick; two planes for bolts and drift pins only
  * @source NDS 12.3.1
- * @departs wood heavier than any printed row counts as the heaviest one (own rule, safe side)
+ * @departs wood heavier than any printed row counts as the heaviest one; nails and screws under 10 diameters lose as in the
+ * printed tables although the equations see their length already (own rules, safe side)
  */
 export function lateralValue(fastener: LateralFastener, note?: Note): LateralValue | Refused {
   const { kind, nominalIn, diameterIn, main, side } = fastener;
@@ -101,7 +109,7 @@ export function lateralValue(fastener: LateralFastener, note?: Note): LateralVal
     result: quantity(least.ZLb, 'lb'),
     clause: LEAST_OF_MODES,
   });
-  return { ok: true, ZLb: least.ZLb, mode: least.mode };
+  return { ok: true, ZLb: least.ZLb * shortShare(fastener, least.ZLb, note), mode: least.mode };
 }
 
 function beyondEquations({ kind, nominalIn, tipIn, main, side, planes }: LateralFastener): Refused | null {
@@ -117,6 +125,26 @@ function beyondEquations({ kind, nominalIn, tipIn, main, side, planes }: Lateral
   const reachIn = kind === 'lag' ? main.lengthIn - tipIn : main.lengthIn;
   const leastIn = diameters * nominalIn;
   return reachIn < leastIn - 1e-9 ? refused('fastenerTooShort', { reachIn, leastIn, diameters }) : null;
+}
+
+/** What a nail or screw keeps that is not in as deep as full value asks. */
+function shortShare({ kind, nominalIn, main }: LateralFastener, ZLb: number, note?: Note): number {
+  const diameters = FULL_VALUE_FROM[kind];
+  if (diameters === undefined || main.lengthIn >= diameters * nominalIn) return 1;
+  const share = main.lengthIn / (diameters * nominalIn);
+  note?.({
+    symbol: 'Zp',
+    words: `lateral value, less for a penetration under ${diameters} diameters`,
+    formula: `Z × p / (${diameters} × D)`,
+    put: [
+      put('Z', ZLb, 'lb', 'lateral value of one fastener'),
+      put('p', main.lengthIn, 'in', 'length of the shank in the main piece'),
+      put('D', nominalIn, 'in', 'nominal diameter'),
+    ],
+    result: quantity(ZLb * share, 'lb'),
+    clause: SHORT,
+  });
+  return share;
 }
 
 /** Half of a tapered tip does not bear. */

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { CUT_WASHERS } from '../../../../src/data/fasteners/bolts.ts';
 import { STEELS } from '../../../../src/data/fasteners/steel.ts';
 import { dowelBearingOnSteel, dowelBearingOnWood } from '../../../../src/engine/checks/fasteners/dowel-bearing.ts';
 import { adjustedLateral, lateralWetFactor, toeNail } from '../../../../src/engine/checks/fasteners/lateral-factors.ts';
@@ -96,6 +97,21 @@ describe('lateral value of one fastener', () => {
     expect(codeOf(fastener)).toBe(code);
   });
 
+  it('a nail loses straight under 10 diameters, a lag screw only by its bearing length', () => {
+    const nail = { ...BOLT, kind: 'nail', nominalIn: 0.162, diameterIn: 0.162, tipIn: 0.324, side: wood(1.5) } as const;
+    const at = (lengthIn: number) => {
+      const answer = lateralValue({ ...nail, main: wood(lengthIn) });
+      return answer.ok ? answer.ZLb : NaN;
+    };
+    expect(at(1.296) / at(1.62)).toBeCloseTo(0.8, 9);
+    expect(at(3)).toBe(at(1.62));
+    expect(lateralValue({ ...LAG, main: wood(2) })).toEqual(lateralValue({ ...LAG, main: wood(4) }));
+    const { steps } = stepsOf((note) => lateralValue({ ...nail, main: wood(1.296) }, note));
+    const short = steps.slice(-1);
+    expect(short.map(({ symbol }) => symbol)).toEqual(['Zp']);
+    expect(redoFaults((note) => short.forEach((step) => note?.(step)))).toEqual([]);
+  });
+
   it('a thicker side piece never carries less', () => {
     const values = [0.5, 0.75, 1, 1.5, 2, 3, 5].map((lengthIn) => {
       const answer = lateralValue({ ...BOLT, side: wood(lengthIn) });
@@ -119,6 +135,13 @@ describe('lateral value of one fastener', () => {
     const given = structuredClone(LAG);
     lateralValue(given);
     expect(given).toEqual(LAG);
+  });
+});
+
+describe('cut washers (NDS Appendix L, Table L6, from memory)', () => {
+  it.each(CUT_WASHERS.rows)('of $nominalIn in. has a hole 1/16 in. wider than its bolt', (washer) => {
+    expect(washer.holeIn).toBeCloseTo(washer.nominalIn + 1 / 16, 2);
+    expect(washer.outsideIn).toBeGreaterThan(2 * washer.holeIn);
   });
 });
 
