@@ -39,10 +39,10 @@ export function bracedPost(
   note?: Note,
 ): BracedPost {
   const { heavy, light } = weightOnPost(standing, post);
-  const pressingLb = pressingOn(standing, post, light, note);
   const line = full.shelter.lines.find((l) => l.id === post.line)!;
   const parts = windOnPost(standing, full, post, way);
   const turning = overturning(parts, post.footZIn, topOf(standing.id, post, line.bearingZIn), heavy, note);
+  const pressingLb = pressingOn(standing, post, light, note);
   const heightIn = TEMPORARY_BRACE_AT * (post.seatZIn - post.footZIn);
   const brace = temporaryBrace({ ...turning, pressingLb, heightIn, angleDeg }, note);
   const braceAtIn = post.footZIn + heightIn - post.gradeZIn;

@@ -85,7 +85,7 @@ function tellWind(
               put('p', psf, 'psf', 'wind on a part of an open frame', steps()),
             ],
       result: quantity(forceLb, 'lb'),
-      clause: areaFt2 === null ? clause('ASCE7', '27.3.2, 27.1.5') : clause('ASCE7', '29.4, Table 29.4-2'),
+      clause: areaFt2 === null ? remembered('ASCE7', '27.3.2, 27.1.5, 28.3.5') : clause('ASCE7', '29.4, Table 29.4-2'),
     }),
   );
   note({

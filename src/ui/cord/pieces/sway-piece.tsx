@@ -1,11 +1,15 @@
+import { useState } from 'react';
 import { SYSTEM_WORDS } from '../../../data/words/cord.ts';
 import type { Lateral, Project } from '../../../engine/project/model.ts';
 import { YoursChoice } from '../../fields/choice.tsx';
 import { CommandButton } from '../../fields/command-choice.tsx';
 import { Yours } from '../../fields/yours.tsx';
+import { late } from '../../late.tsx';
 import { useOpenProject } from '../../state/use-workbench.ts';
 import type { Names } from '../places.ts';
 import { sentenceCase } from '../letter-case.ts';
+
+const Raising = late(async () => (await import('../raising.tsx')).Raising);
 
 const SYSTEMS = [
   { value: null, words: 'not decided' },
@@ -41,7 +45,23 @@ export function SwayPiece({ way, names }: SwayPieceProps) {
           Nobody has said what holds it {way}. <CommandButton words="say it" perform={(p) => withSystem(p, way)} />
         </p>
       )}
+      <WhileRaised way={way} names={names} />
     </>
+  );
+}
+
+/** Folded until it is asked for: its figures are worked out only while they are seen. */
+function WhileRaised(props: SwayPieceProps) {
+  const [isOpen, setIsOpen] = useState(false);
+  return (
+    <details className="folding" open={isOpen} onToggle={({ currentTarget }) => setIsOpen(currentTarget.open)}>
+      <summary>While it is being raised</summary>
+      {isOpen && (
+        <div className="folding-body">
+          <Raising {...props} />
+        </div>
+      )}
+    </details>
   );
 }
 
