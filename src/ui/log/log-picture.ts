@@ -1,5 +1,5 @@
 import type { Paper, Point, View } from '../drawing/paper.ts';
-import { beginSketch, type Picture, type Sketch } from '../drawing/sketch.ts';
+import { beginSketch, type Picture } from '../drawing/sketch.ts';
 import { drawCutOnFace, drawEnd } from './log-cuts.ts';
 import { drawKnots } from './log-knots.ts';
 import { outlineOf } from './log-outline.ts';
@@ -7,7 +7,7 @@ import { drawPiece, drawStations, ROWS, type LogWords } from './log-rows.ts';
 import { diameterOn, type LogShown } from './log-shown.ts';
 import { missingWords, nameMissing } from './missing-words.ts';
 import type { NeededOfMember } from './needed-of-member.ts';
-import { drawNeeded } from './silhouette.ts';
+import { drawNeeded, type Surface } from './silhouette.ts';
 
 export interface LogPictureOptions extends LogWords {
   readonly paper: Paper;
@@ -53,9 +53,18 @@ export function logPicture(shown: LogShown, options: LogPictureOptions): LogPict
   for (const cut of shown.cuts) drawCutOnFace(sketch, shown, cut);
   for (const end of shown.ends) drawEnd(sketch, shown, end);
   drawKnots(sketch, shown, bottomY, bottomY + ROWS.knots);
-  if (options.needed) drawSilhouette(sketch, shown, options.needed, options);
+  const { needed } = options;
+  const surface = surfaceOf(shown, at);
+  drawNeeded(sketch, needed?.bySection ?? [], surface, 'least-line');
+  drawNeeded(sketch, needed?.byWhole ?? [], surface, 'whole-line');
   drawStations(sketch, shown, options, bottomY);
   drawPiece(sketch, shown, options, bottomY);
+  // last, since it finds room for itself
+  const missing = needed?.missing;
+  if (missing) {
+    const about = surface(missing.atIn, -1, missing.inches / 2);
+    nameMissing(sketch, 'missing', about, missingWords(missing, options.showDiameter));
+  }
   return {
     picture: sketch.finish(`Log of ${options.name}`, describe(shown, options)),
     times,
@@ -66,22 +75,13 @@ export function logPicture(shown: LogShown, options: LogPictureOptions): LogPict
   };
 }
 
-function drawSilhouette(
-  sketch: Sketch,
-  shown: LogShown,
-  { bySection, byWhole, missing }: NeededOfMember,
-  { showDiameter }: LogPictureOptions,
-): void {
-  const { view } = sketch;
-  const surface = (atIn: number, side: 1 | -1, outIn: number): Point => {
+/** Surface of the piece in the log's own places. */
+const surfaceOf =
+  (shown: LogShown, at: LogPicture['at']): Surface =>
+  (atIn, side, outIn) => {
     const x = shown.fromButt(atIn);
-    return view.at(x, side * (diameterOn(shown, x) / 2 + outIn));
+    return at(x, side * (diameterOn(shown, x) / 2 + outIn));
   };
-  drawNeeded(sketch, bySection, surface, 'least-line');
-  drawNeeded(sketch, byWhole, surface, 'whole-line');
-  if (!missing) return;
-  nameMissing(sketch, 'missing', surface(missing.atIn, -1, missing.inches / 2), missingWords(missing, showDiameter));
-}
 
 const describe = ({ stations, used, cuts }: LogShown, { name, showDiameter, showLength }: LogPictureOptions): string =>
   [

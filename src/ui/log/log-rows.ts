@@ -13,6 +13,8 @@ export interface LogWords {
 /** Rows below a drawn log, from its lowest edge down [px]. */
 export const ROWS = { stations: 16, distances: 38, knots: 54, ruler: 74, piece: 100, end: 122 } as const;
 const TICK = 4;
+/** Radius of the ring by which a station slides [px]. */
+const RING = 5;
 
 /** At every station its distance from the butt, and over it the diameter that was measured. */
 export function drawStations(sketch: Sketch, shown: LogShown, words: LogWords, bottomY: number): void {
@@ -23,6 +25,8 @@ export function drawStations(sketch: Sketch, shown: LogShown, words: LogWords, b
     const half = station.diameterIn / 2;
     const top = view.at(station.fromButtIn, half);
     straight(sketch, 'dimension', top.x, top.y - size * 0.6, top.x, bottomY + ROWS.stations);
+    // the ring that slides lies here: no label may
+    if (i > 0) sketch.circle({ x: top.x, y: bottomY + ROWS.stations }, RING, 'dimension');
     const measured = shown.log.stations[i]!;
     sketch.text({
       key: `d-${i}`,
