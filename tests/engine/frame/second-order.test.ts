@@ -87,7 +87,7 @@ describe('second order of a line', () => {
   it('leaves held lines and sag of first order', () => {
     const sag = combination({ left: 1 }, { gravityOnly: true, purpose: 'sag', id: 'sag' });
     const frame = withSecondOrder(analysed(membersOf(bent), lineLoadsOf(cases), [...asked, sag]), share);
-    for (const r of frame.responses.filter((one) => one.held || one.combination.purpose === 'sag'))
+    for (const r of frame.responses.filter((each) => each.held || each.combination.purpose === 'sag'))
       expect(r.secondOrder).toBeUndefined();
   });
 
@@ -95,7 +95,7 @@ describe('second order of a line', () => {
     const dead: DeadPiece[] = [{ piece: 'roof', heavy: down('h', 900, 400), light: down('l', 500, 200) }];
     const lift = sway({ level: 1 }, { dead: { factor: 0.6, weight: 'light' } });
     const frame = withSecondOrder(analysed(membersOf(bent), lineLoadsOf(cases, dead), [...asked, lift]), share);
-    for (const r of frame.responses.filter((one) => one.secondOrder)) {
+    for (const r of frame.responses.filter((each) => each.secondOrder)) {
       const at = pushIndex(frame.layout, 0);
       const sum = frame.layout.parts(r, at).reduce((all, part) => all + part.factor * part.value, 0);
       expect(Math.abs(sum - r.values[at]!)).toBeLessThan(1e-6 * Math.max(1, Math.abs(sum)));
@@ -127,7 +127,7 @@ describe('second order of a line', () => {
         ([members, one, two]) => {
           const combinations = [sway({ one: 3 }), sway({ one: 2, two: 1 }), sway({ two: -2 })];
           const frame = withSecondOrder(analysed(members, lineLoadsOf([one, two]), combinations), share);
-          for (const r of frame.responses.filter((one) => one.braceModel === 'pushOnly' && !one.held)) {
+          for (const r of frame.responses.filter(({ braceModel, held }) => braceModel === 'pushOnly' && !held)) {
             if (!r.buckling || r.buckling.swayFactor <= 1) continue;
             told += 1;
             expect(settled(frame, r)).toBe(true);

@@ -110,7 +110,7 @@ describe('buckling of a line as a row', () => {
   ])('[frame.buckling] at %s times the load: %s %s', (swayFactor, status, reason) => {
     const v = statusAt(swayFactor);
     expect([v.status, v.reason?.code]).toEqual([status, reason]);
-    if (status === 'pass') expect(v.ratio).toBeCloseTo(1 / swayFactor, 12);
+    expect(v.ratio).toBe(status === 'pass' ? 1 / swayFactor : null);
   });
 
   it('[frame.buckling] is not asked of a mode without sway', () => {
