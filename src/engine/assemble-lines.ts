@@ -1,22 +1,24 @@
 import { beamSites } from './checks/beam/beam-checks.ts';
 import { braceSites } from './checks/brace/brace-checks.ts';
 import { braceFitRows } from './checks/brace/brace-fit.ts';
+import { balanceRow, MODEL_WORDS } from './checks/frame-rows.ts';
 import { checkSource, plainSource, type CheckSource } from './checks/check-source.ts';
 import type { LineCheckContext } from './checks/line-context.ts';
 import { pierSites, footRows } from './checks/pier/pier-checks.ts';
 import { postSites } from './checks/post/post-checks.ts';
+import { handCutRows, typedRows } from './checks/not-judged.ts';
 import { plainRow } from './checks/site-of-check.ts';
 import { thinnestOfLine } from './checks/thinnest-of-line.ts';
 import type { HeldLine } from './checks/sway/rated-along.ts';
 import { lineBucklingSite } from './checks/sway/line-buckling-site.ts';
 import { alongSystem, swayAlongRows, swayAlongSites, swayForce } from './checks/sway/sway-checks.ts';
-import { breaks, judge, notGiven, outside } from './check.ts';
+import { breaks, notGiven, outside } from './check.ts';
 import type { CheckRow, LineReport } from './evaluation.ts';
 import { buckledLine } from './frame/buckled-shape.ts';
 import { withSecondOrder } from './frame/second-order.ts';
-import { analyseLine, type BraceModel, type LineResponse } from './frame/line-frame.ts';
+import { analyseLine, type LineResponse } from './frame/line-frame.ts';
 import { membersOfLine, type LineMembers } from './frame/line-mesh.ts';
-import type { LineGeometry, Stick } from './geometry/shelter.ts';
+import type { LineGeometry } from './geometry/shelter.ts';
 import type { Givens } from './givens.ts';
 import { lineReport } from './line-report.ts';
 import { elasticity, stabilityShare } from './line-stiffness.ts';
@@ -25,10 +27,8 @@ import type { Combination } from './loads/combination.ts';
 import type { LoadCase } from './loads/cases.ts';
 import { lineLoads } from './loads/line-loads.ts';
 import { stretchesOf } from './loads/stretches.ts';
-import { message } from './message.ts';
 import type { Project } from './project/model.ts';
 import { pullIsGiven } from './pull-is-given.ts';
-import { quantity } from './units.ts';
 import { whyNotAnalysed, type Blocked } from './why-not-analysed.ts';
 
 export interface LineParts {
@@ -45,8 +45,6 @@ export interface LineParts {
   readonly held: HeldLine | null;
 }
 
-/** Largest unbalanced force over applied force that is rounding and nothing else. */
-const BALANCED = 1e-9;
 /** Loads, frame and checks of one frame line; a line that cannot be analysed says why and judges nothing. */
 export function assembleLine(givens: Givens, line: LineGeometry): LineParts {
   const { project, shelter, site } = givens;
@@ -116,7 +114,7 @@ export function assembleLine(givens: Givens, line: LineGeometry): LineParts {
         ...handCutRows(project, members),
         ...footRows(project, members.posts),
         ...swayAlongRows(context, system),
-        balanceRow(line.id, frame.residual),
+        balanceRow('frame.balance', line.id, frame.residual),
       ]),
     ],
     report: lineReport(context, () => buckledLine(frame, share)),
@@ -134,53 +132,6 @@ function heldByOthers(project: Project, line: LineGeometry, demandLb: number | n
   const system = alongSystem(project.lateral.along, line);
   const isHeld = system?.by === 'building' || system?.by === 'ratedWalls';
   return isHeld ? { lineId: line.id, label: line.label, system, demandLb } : null;
-}
-
-/** Brace models as rows and sheets name them. */
-const MODEL_WORDS: Record<BraceModel, string> = {
-  bothWays: 'braces push and pull',
-  pushOnly: 'braces only push',
-  idle: 'braces idle',
-  noBraces: 'no braces',
-};
-
-function balanceRow(lineId: string, residual: number): CheckRow {
-  return plainRow(
-    'frame.balance',
-    lineId,
-    { kind: 'whole', name: '' },
-    judge(quantity(residual, '1'), quantity(BALANCED, '1')),
-  );
-}
-
-/** Posts and braces cut by hand: what such a cut leaves is not computed, only housings that braces make. */
-function handCutRows(project: Project, members: LineMembers): readonly CheckRow[] {
-  const rowOf = (ruleId: 'post.bending' | 'brace.push') => (member: { readonly id: string; readonly label: string }) =>
-    project.cuts.some((cut) => cut.member === member.id)
-      ? [
-          plainRow(
-            ruleId,
-            member.id,
-            { kind: 'whole', name: 'cuts' },
-            outside(message('handCutOnRoof', { member: member.label })),
-          ),
-        ]
-      : [];
-  return [...members.posts.flatMap(rowOf('post.bending')), ...members.braces.flatMap(rowOf('brace.push'))];
-}
-
-/** Posts and braces of a typed section have no wood values to be judged by. */
-function typedRows(members: LineMembers): readonly CheckRow[] {
-  const whole = { kind: 'whole', name: '' } as const;
-  const typed = (m: { readonly stick: Stick | null }): boolean => m.stick?.kind === 'typed';
-  return [
-    ...members.posts
-      .filter(typed)
-      .map((p) => plainRow('post.push', p.id, whole, outside(message('typedSection', { name: p.label })))),
-    ...members.braces
-      .filter(typed)
-      .map((b) => plainRow('brace.push', b.id, whole, outside(message('typedSection', { name: b.label })))),
-  ];
 }
 
 /** Rows that stand for every check of a line that was not analysed. */

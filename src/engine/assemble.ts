@@ -10,10 +10,13 @@ import { givensOf, type Prepared } from './givens.ts';
 import { acrossForce } from './loads/across.ts';
 import type { Fault } from './message.ts';
 import type { Project } from './project/model.ts';
+import { framesAcrossOf, type FramesAcross } from './transverse/frames-across.ts';
+import { acrossSources } from './transverse/row-source.ts';
 
 /** A shelter with its lines analysed and every source of checks, before anything is judged. */
 export interface Assembled extends Prepared {
   readonly lines: readonly LineParts[];
+  readonly frames: FramesAcross;
   readonly sources: readonly CheckSource[];
 }
 
@@ -23,6 +26,7 @@ export function assemble(project: Project): Assembled | { readonly faults: reado
   if ('faults' in givens) return givens;
   const { shelter, site, form, roof, runOf, weights, materials } = givens;
   const lines = shelter.lines.filter((l) => l.kind === 'frame').map((line) => assembleLine(givens, line));
+  const frames = framesAcrossOf(givens, lines);
   const inertiaLb = lines.reduce((sum, l) => sum + l.inertiaLb, 0);
   const across = acrossForce(project, shelter, site, roof, runOf, inertiaLb);
   const sources = [
@@ -37,7 +41,8 @@ export function assemble(project: Project): Assembled | { readonly faults: reado
       across,
       lines.filter((l) => l.isAnalysed),
     ),
-    plainSource(swayAcrossRows(project.lateral.across, across.asdLb)),
+    ...acrossSources(frames, shelter.lines),
+    plainSource(swayAcrossRows(project.lateral.across, across.asdLb, frames.rows.length > 0)),
   ];
-  return { ...givens, lines, sources };
+  return { ...givens, lines, frames, sources };
 }

@@ -98,8 +98,6 @@ function outsideRows(
     const why = whyOwnNotComputed(project, shelter, own);
     if (why) rows.push(plainRow('site.ownLoad', own.id, at(''), outside(why)));
   }
-  if (project.members.some((m) => m.role === 'tie' || (m.role === 'brace' && m.to !== 'line')))
-    add('sway.across', 'ties', 'transverseNotComputed');
   return rows;
 }
 

@@ -19,6 +19,7 @@ const BY_SIZE: ReadonlySet<RuleId> = new Set<RuleId>([
   'beam.upright',
   'post.slender',
   'brace.slender',
+  'tie.slender',
   'post.housing',
 ]);
 /** Rules decided by a greatest force of all combinations, which name none. */

@@ -76,7 +76,7 @@ export function membersOfLine(shelter: Shelter, line: LineGeometry): LineMembers
 
 /**
  * Meshes a frame line: continuous beams hinged on their post tops, posts continuous from foot to seat, braces left out
- * as unknown forces, the whole line held sideways in the middle of its length. Working points are where axes meet. A
+ * as unknown forces, the whole line held sideways in the middle of its length (a post alone at its top). Working points are where axes meet. A
  * beam whose axis passes under a post's top, as a tie log does, is hinged to the post at its own level there.
  *
  * @param elasticity mean E of each member [psi]
@@ -91,7 +91,7 @@ export function meshLine(
 ): LineMesh {
   const builder = new Builder();
   const { beams, posts, braces, line } = members;
-  const middle = (beams[0]!.fromXIn + beams[beams.length - 1]!.toXIn) / 2;
+  const middle = beams.length > 0 ? (beams[0]!.fromXIn + beams[beams.length - 1]!.toXIn) / 2 : NaN;
 
   const beamChains = beams.map((beam) => {
     const stops = [
@@ -168,7 +168,8 @@ export function meshLine(
     };
   });
   const held = beamChains.map((chain, i) => builder.nodeAt(chain, middle - beams[i]!.fromXIn));
-  const holdNode = held.find((node) => node !== null)!;
+  // a post alone, without any beam, is held at its top
+  const holdNode = held.find((node) => node !== null) ?? postChains[0]!.nodes[postChains[0]!.count]!;
   const holdSupport = builder.hold(holdNode);
   return { line, model: builder.model(), beams: beamChains, posts: postChains, braces: links, holdNode, holdSupport };
 }

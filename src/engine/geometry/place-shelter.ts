@@ -2,7 +2,7 @@ import type { Fault } from '../message.ts';
 import type { FrameLine, MemberOf, Project } from '../project/model.ts';
 import { membersOf, traitsOf } from '../project/traits.ts';
 import { beamShape, type BeamShape } from './beam-shape.ts';
-import { placeBeams, withJointCuts } from './beams.ts';
+import { housingCuts, placeBeams, withJointCuts } from './beams.ts';
 import { placeBrace, placeTie } from './braces.ts';
 import { bearingLevels } from './heights.ts';
 import { lineLabels, planeLabel, planeMarks, stickName } from './labels.ts';
@@ -157,22 +157,5 @@ function jointCuts(
         angleDeg: 180,
       })),
   );
-  const housings = braces
-    .filter((b) => b.toId === beam.id && b.ends.top.kind !== 'coped' && b.ends.top.depthIn > 0)
-    .map((b) => ({
-      id: `brace-${b.id}`,
-      kind: b.ends.top.kind === 'housed' ? ('housing' as const) : ('flat' as const),
-      madeBy: 'brace' as const,
-      atXIn: b.topPoint.xIn,
-      lengthIn: braceWidth(b) / Math.cos((b.phiDeg * Math.PI) / 180),
-      depthIn: b.ends.top.depthIn,
-      angleDeg: 180,
-    }));
-  return [...seats, ...housings];
-}
-
-function braceWidth(brace: BraceGeometry): number {
-  const stick = brace.stick;
-  if (!stick || stick.kind === 'typed') return 0;
-  return stick.kind === 'round' ? (stick.profile[0]?.diameterIn ?? 0) : stick.depthIn;
+  return [...seats, ...housingCuts(beam.id, braces)];
 }

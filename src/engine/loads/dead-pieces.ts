@@ -10,7 +10,7 @@ import { plumbReactions } from './rafter-reactions.ts';
 import { even } from './rafter-run.ts';
 import { rafterOwnWeight, surfaceWeight } from './roof-weights.ts';
 import { shareIn, type Stretch } from './stretches.ts';
-import { weightAlong, wholeWeight, type TwoWeights } from './weights.ts';
+import { weightAlong, wholeWeight, type MemberWeights, type TwoWeights } from './weights.ts';
 
 /**
  * Dead load by stretch of beam (rafters, strip, the beam itself), then posts and braces as one more piece, with their part
@@ -42,7 +42,11 @@ export function deadPieces(c: LineSetting): readonly DeadPiece[] {
       const top = share * at(post.lengthIn)[weight];
       return { postId: post.id, footDownLbPerIn: foot, topDownLbPerIn: top, alongLbPerIn: 0 };
     }),
-    onBraces: c.braces.map((b) => ({ braceId: b.id, downLb: braceWeight(c, b)[weight], alongLb: 0 })),
+    onBraces: c.braces.map((b) => ({
+      braceId: b.id,
+      downLb: braceWeight(c.project, c.weights, b)[weight],
+      alongLb: 0,
+    })),
     atPosts: acrossFromPosts(c).map(({ postId, zIn, down }) => ({ postId, zIn, downLb: down[weight], alongLb: 0 })),
   });
   return [...pieces, { piece: 'posts', heavy: uprights('heavy'), light: uprights('light') }];
@@ -129,7 +133,7 @@ function acrossFromPosts(
       .map((tie) => ({ postId: post.id, zIn: tie.axisZIn, down: tieOnPost(c, tie, post) })),
     ...c.shelter.braces
       .filter((b) => b.plane === 'across' && b.postId === post.id)
-      .map((b) => ({ postId: post.id, zIn: b.postPoint.zIn, down: braceWeight(c, b) })),
+      .map((b) => ({ postId: post.id, zIn: b.postPoint.zIn, down: braceWeight(c.project, c.weights, b) })),
   ]);
 }
 
@@ -145,10 +149,11 @@ function tieOnPost(c: LineSetting, tie: TieGeometry, post: PostGeometry): TwoWei
   }, tie.toYIn - tie.fromYIn);
 }
 
-function braceWeight(c: LineSetting, brace: BraceGeometry): TwoWeights {
-  const typed = insteadOf(c.project, 'braceWeightPlf', brace.id);
+/** Whole weight of a brace; a typed one is both heavy and light [lb]. */
+export function braceWeight(project: Project, weights: MemberWeights, brace: BraceGeometry): TwoWeights {
+  const typed = insteadOf(project, 'braceWeightPlf', brace.id);
   if (typed) return { heavy: (typed.value * brace.lengthIn) / 12, light: (typed.value * brace.lengthIn) / 12 };
-  return wholeWeight(c.weights.of(brace.id), brace.lengthIn);
+  return wholeWeight(weights.of(brace.id), brace.lengthIn);
 }
 
 /** All dead load of the line [lb]. */

@@ -5,6 +5,7 @@ import type { LineResponse } from '../../frame/line-frame.ts';
 import type { LineGeometry } from '../../geometry/shelter.ts';
 import { holdIndex } from '../../frame/read-response.ts';
 import { message } from '../../message.ts';
+import { isFrame } from '../../project/lateral.ts';
 import type { Lateral } from '../../project/model.ts';
 import { put } from '../../note.ts';
 import { quantity } from '../../units.ts';
@@ -26,7 +27,7 @@ export function swayAlongSites(context: LineCheckContext, holdsItself: boolean):
   if (!holdsItself) return [];
   const { mesh, layout } = context.frame;
   return mesh.posts.map((chain): CheckSite<LineResponse> => {
-    const top = layout.movesAt + chain.beamNodes[0]!.node * 3;
+    const top = layout.movesAt + chain.nodes[chain.count]! * 3;
     const height = chain.post.axisZIn - chain.post.footZIn;
     return {
       ruleId: 'sway.along',
@@ -175,29 +176,24 @@ export function ratedVerdict(
 }
 
 /**
- * Across the lines only a typed rating or the existing building is judged in this version; everything else waits.
+ * Across the lines: what is rated answers for the whole push, frames of their own have rows of their own (of which this says
+ * only where there are none).
  * @param demandLb greatest push across on the whole shelter, allowable-stress level [lb]
+ * @param hasFrames something stands across that may hold it
  */
-export function swayAcrossRows(lateral: readonly Lateral[], demandLb: number): readonly CheckRow[] {
-  const whole = { kind: 'whole', name: '' } as const;
+export function swayAcrossRows(lateral: readonly Lateral[], demandLb: number, hasFrames: boolean): readonly CheckRow[] {
   const demand = quantity(demandLb, 'lb');
+  const row = (ruleId: 'sway.across' | 'sway.acrossRated', verdict: Verdict): CheckRow =>
+    plainRow(ruleId, 'shelter', { kind: 'whole', name: '' }, verdict);
   const decided = lateral.filter((l) => l.by !== null);
-  if (decided.length === 0)
-    return [plainRow('sway.across', 'shelter', whole, notGiven({ code: 'acrossNotDecided', values: {} }, demand))];
-  if (decided.some((l) => l.by === 'none'))
-    return [plainRow('sway.across', 'shelter', whole, breaks({ code: 'saidToBeUnheld', values: {} }))];
-  const rated = decided.filter((l) => l.by === 'building' || l.by === 'ratedWalls');
-  const others = decided.filter((l) => !rated.includes(l));
-  if (others.length > 0) {
-    const by = others[0]!.by!;
-    return [
-      plainRow(
-        'sway.across',
-        'shelter',
-        whole,
-        notGiven({ code: 'acrossComesLater', values: { system: SYSTEM_WORDS[by] } }, demand),
-      ),
-    ];
-  }
-  return [plainRow('sway.acrossRated', 'shelter', whole, ratedVerdict(demand, rated, rated[0]!.by!))];
+  if (decided.length === 0) return [row('sway.across', notGiven({ code: 'acrossNotDecided', values: {} }, demand))];
+  if (decided.some((l) => l.by === 'none')) return [row('sway.across', breaks({ code: 'saidToBeUnheld', values: {} }))];
+  const rated = decided.filter((l) => !isFrame(l));
+  const frame = decided.find(isFrame);
+  return [
+    ...(frame && !hasFrames
+      ? [row('sway.across', breaks(message('rowsWithoutMembers', { system: SYSTEM_WORDS[frame.by!] })))]
+      : []),
+    ...(rated.length > 0 ? [row('sway.acrossRated', ratedVerdict(demand, rated, rated[0]!.by!))] : []),
+  ];
 }

@@ -76,7 +76,7 @@ describe('what holds a line along its length', () => {
     const { context } = lineBench(plainShed());
     const post = context.frame.mesh.posts[0]!;
     const site = siteOf(swayAlongSites(context, true), 'sway.along', lineId(0), 'post-0-0');
-    const top = context.frame.layout.movesAt + post.beamNodes[0]!.node * 3;
+    const top = context.frame.layout.movesAt + post.nodes[post.count]! * 3;
     const v = verdict(site, handResponse(context, [[top, -0.6]], { swaysAlong: true }));
     expect(v.demand!.value).toBeCloseTo(0.6, 12);
     expect(v.capacity!.value).toBeCloseTo((post.post.axisZIn - 7) / 100, 9);
@@ -151,28 +151,34 @@ describe('an earthquake on posts that stand by their feet', () => {
 });
 
 describe('what holds the shelter across its lines', () => {
-  const across = (...lateral: Lateral[]): CheckRow => swayAcrossRows(lateral, 1500)[0]!;
+  const rows = (lateral: readonly Lateral[], hasFrames = false): readonly CheckRow[] =>
+    swayAcrossRows(lateral, 1500, hasFrames);
+  const across = (...lateral: Lateral[]): CheckRow => rows(lateral)[0]!;
 
-  // proof [sway.across]: no-equation - only ratings are judged; everything else says that it is not
-  it('[sway.across] not decided and what is not computed are not given, with the push; nothing fails', () => {
+  it('[sway.across] not decided is not given, with the push; nothing fails', () => {
     expect(across()).toMatchObject({
       status: 'notGiven',
       demand: { value: 1500 },
       reason: { code: 'acrossNotDecided' },
     });
     expect(across({ by: null })).toMatchObject({ status: 'notGiven' });
-    expect(across({ by: 'transverseFrame' })).toMatchObject({
-      status: 'notGiven',
-      reason: { code: 'acrossComesLater' },
-    });
     expect(across({ by: 'none' })).toMatchObject({ status: 'fail', reason: { code: 'saidToBeUnheld' } });
   });
 
-  it('[sway.across] a rating does not answer for a frame that stands beside it', () => {
-    expect(across({ by: 'building', ratedLb: 9000 }, { by: 'transverseFrame' })).toMatchObject({
-      ruleId: 'sway.across',
-      status: 'notGiven',
-    });
+  it('[sway.across] a frame that is named and does not stand there fails, by whichever of its names', () => {
+    for (const by of ['transverseFrame', 'kneeBraces', 'embeddedPosts'] as const) {
+      expect(across({ by })).toMatchObject({ status: 'fail', reason: { code: 'rowsWithoutMembers' } });
+      expect(rows([{ by }], true)).toEqual([]);
+    }
+  });
+
+  it('[sway.across] a rating does not answer for a frame that is missing, nor a frame for a rating', () => {
+    const both = [{ by: 'building', ratedLb: 1000 }, { by: 'transverseFrame' }] as const;
+    expect(rows(both).map((row) => [row.ruleId, row.status])).toEqual([
+      ['sway.across', 'fail'],
+      ['sway.acrossRated', 'fail'],
+    ]);
+    expect(rows(both, true).map((row) => [row.ruleId, row.status])).toEqual([['sway.acrossRated', 'fail']]);
   });
 
   // proof [sway.acrossRated]: closed-form - push across over the sum of the ratings

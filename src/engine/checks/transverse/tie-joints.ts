@@ -1,0 +1,67 @@
+import type { LineResponse } from '../../frame/line-frame.ts';
+import type { Chain } from '../../frame/line-mesh.ts';
+import type { PostChain } from '../../frame/read-response.ts';
+import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
+import { fromFrame, ratedSite } from '../joints/rated-site.ts';
+import type { LineCheckContext } from '../line-context.ts';
+import type { CheckSite } from '../site-of-check.ts';
+
+/** What a tie log and a post do to one another where their axes meet. */
+interface TieForce {
+  /** along the tie, drawn apart + [lb]; where the log runs through, either way counts both ways */
+  readonly pull: (values: Float64Array) => number;
+  readonly push: (values: Float64Array) => number;
+  /** up or down on the post, without sign [lb] */
+  readonly plumb: (values: Float64Array) => number;
+}
+
+/**
+ * Joints of tie logs and posts: drawn apart, pressed together, up and down. Contact of a log's end on the round of a post is
+ * not counted on: what presses needs a rating too (safe side).
+ */
+export function tieJointSites(context: LineCheckContext): readonly CheckSite<LineResponse>[] {
+  const { mesh } = context.frame;
+  return mesh.posts.flatMap((post) =>
+    post.beamNodes.flatMap(({ beamId, node }) => {
+      const tie = mesh.beams.find((b) => b.memberId === beamId)!;
+      return sitesOf(context, tie, post, forceAt(tie, node));
+    }),
+  );
+}
+
+function sitesOf(
+  context: LineCheckContext,
+  tie: Chain,
+  post: PostChain,
+  force: TieForce,
+): readonly CheckSite<LineResponse>[] {
+  const capacity = capacityOf(context.project, 'tiePost', jointKey('tiePost', tie.memberId, post.memberId));
+  const at = { memberId: tie.memberId, place: { kind: 'joint', name: post.memberId } as const, capacity };
+  const of = (words: string, lb: (values: Float64Array) => number) =>
+    fromFrame<LineResponse>(words, (r) => Math.max(0, lb(r.values)));
+  return [
+    ratedSite({ ...at, ruleId: 'tie.pulled', part: 'pull', force: of('pull of the tie log off its post', force.pull) }),
+    ratedSite({ ...at, ruleId: 'tie.pressed', part: 'push', force: of('push of the tie log on its post', force.push) }),
+    ratedSite({
+      ...at,
+      ruleId: 'tie.hung',
+      part: 'across',
+      force: of('up or down between tie log and post', force.plumb),
+    }),
+  ];
+}
+
+/** From the faces of the log on both sides of the node; V = dM/ds. */
+function forceAt(tie: Chain, node: number): TieForce {
+  const i = tie.nodes.indexOf(node);
+  const before = i > 0 ? (tie.firstElement + i - 1) * 6 + 3 : null;
+  const after = i < tie.count ? (tie.firstElement + i) * 6 : null;
+  const jump = (values: Float64Array, part: number): number =>
+    (after === null ? 0 : values[after + part]!) - (before === null ? 0 : values[before + part]!);
+  const plumb = (values: Float64Array): number => Math.abs(jump(values, 1));
+  const along = (values: Float64Array): number => jump(values, 0);
+  if (before === null) return { pull: along, push: (v) => -along(v), plumb };
+  if (after === null) return { pull: (v) => -along(v), push: along, plumb };
+  const either = (values: Float64Array): number => Math.abs(along(values));
+  return { pull: either, push: either, plumb };
+}

@@ -1,0 +1,77 @@
+import type { LineParts } from '../assemble-lines.ts';
+import { rowsAcross, type RowGeometry } from '../geometry/rows.ts';
+import type { PostGeometry } from '../geometry/shelter.ts';
+import type { Givens } from '../givens.ts';
+import { isFrame } from '../project/lateral.ts';
+import type { Lateral } from '../project/model.ts';
+import { pushesAcross } from './push-across.ts';
+import { analyseRow, type FromLines, type RowAnswer } from './row-frame.ts';
+import { sharesOfLines } from './row-loads.ts';
+
+/** What is known of the frames that hold the shelter across. */
+export interface FramesAcross {
+  readonly rows: readonly RowAnswer[];
+  /** frames are named, but these posts stand in none */
+  readonly loose: readonly PostGeometry[];
+}
+
+/**
+ * Every row that is said to hold the shelter across, analysed under what its posts' lines bring. Each takes the push of every
+ * line by length, half way to the next rows: no sheet shares it.
+ */
+export function framesAcrossOf(givens: Givens, lines: readonly LineParts[]): FramesAcross {
+  const named = givens.project.lateral.across.filter(isFrame);
+  const rows = rowsAcross(givens.shelter).filter((row) => named.some((system) => holds(system, row)));
+  const inRows = new Set(rows.flatMap((row) => row.posts));
+  const isShared = givens.project.lateral.across.some((system) => system.by !== null && !isFrame(system));
+  const loose = named.length > 0 && !isShared ? givens.shelter.posts.filter((p) => !inRows.has(p)) : [];
+  if (rows.length === 0) return { rows: [], loose };
+  const inFrames = [...new Set(rows.flatMap((row) => row.posts.map((p) => p.line)))];
+  const across = pushesAcross(givens, inFrames, {
+    kind: givens.earthquake ? 'seismic' : 'notional',
+    byLine: new Map(lines.map((l) => [l.report.lineId, l.inertiaLb])),
+  });
+  const shareOf = sharesOfLines(givens.shelter, rows);
+  const from = fromLines(lines);
+  return { rows: rows.map((row) => analyseRow(givens, row, from, across, shareOf)), loose };
+}
+
+/** A system holds the rows that it names by a post or a line, all where it names none, so far as they are of its kind. */
+function holds({ by, lines = [], posts = [] }: Lateral, row: RowGeometry): boolean {
+  const isNamed =
+    lines.length + posts.length === 0 || row.posts.some((p) => lines.includes(p.line) || posts.includes(p.id));
+  const isOfKind =
+    by === 'embeddedPosts' ? row.posts.some((p) => p.foot.fixity.across !== 'pinned') : row.ties.length > 0;
+  return isNamed && isOfKind;
+}
+
+function fromLines(lines: readonly LineParts[]): FromLines {
+  const combinations = new Map(lines.flatMap((l) => l.combinations.map((c) => [c.id, c] as const)));
+  const cases = new Map(lines.flatMap((l) => l.cases.map((c) => [c.id, c] as const)));
+  const pressed = new Map(
+    lines.flatMap((l) => l.report.posts.map((p) => [p.postId, pressById(p.byCombination)] as const)),
+  );
+  return {
+    combinations: [...combinations.values()],
+    cases: [...cases.values()],
+    pressOn: ({ id }, combinationId) => {
+      const byId = pressed.get(id);
+      return byId?.get(combinationId) ?? byId?.get(ruleOf(combinationId)) ?? 0;
+    },
+  };
+}
+
+const ruleOf = (combinationId: string): string => combinationId.split('+')[0]!;
+
+/**
+ * Greatest push on a foot by combination, and by rule: a line whose spans are laid out otherwise has no combination of that
+ * name, then the hardest of the same rule stands for it (safe side).
+ */
+function pressById(byCombination: LineParts['report']['posts'][number]['byCombination']): ReadonlyMap<string, number> {
+  const most = new Map<string, number>();
+  for (const [key, { verticalLb }] of Object.entries(byCombination)) {
+    const id = key.slice(0, key.lastIndexOf('|'));
+    for (const name of new Set([id, ruleOf(id)])) most.set(name, Math.max(most.get(name) ?? -Infinity, verticalLb));
+  }
+  return most;
+}

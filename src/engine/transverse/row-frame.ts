@@ -1,0 +1,122 @@
+import type { LineCheckContext } from '../checks/line-context.ts';
+import { withSecondOrder } from '../frame/second-order.ts';
+import { analyseLine, type LineResponse } from '../frame/line-frame.ts';
+import type { RowGeometry } from '../geometry/rows.ts';
+import type { PostGeometry } from '../geometry/shelter.ts';
+import type { Givens } from '../givens.ts';
+import { elasticity, stabilityShare } from '../line-stiffness.ts';
+import type { LoadCase } from '../loads/cases.ts';
+import type { Combination } from '../loads/combination.ts';
+import { stretchesOf } from '../loads/stretches.ts';
+import { message, type Message } from '../message.ts';
+import { pullIsGiven } from '../pull-is-given.ts';
+import { whyMembersUnknown, type Blocked } from '../why-not-analysed.ts';
+import type { PushAcross, PushesAcross } from './push-across.ts';
+import { deadOfRow, pressedRow, pushOnRow } from './row-loads.ts';
+import { turnedRow } from './turned-row.ts';
+
+/** A row that holds itself across as a frame, analysed; or why it is not. */
+export type RowAnswer =
+  | { readonly ok: true; readonly row: RowGeometry; readonly frame: RowFrame }
+  | { readonly ok: false; readonly row: RowGeometry; readonly blocked: Blocked };
+
+export interface RowFrame {
+  readonly context: LineCheckContext;
+  /** which way of holding the push a response is of; null where nothing pushes across */
+  readonly pushOf: (response: LineResponse) => PushAcross | null;
+}
+
+/** What the frame lines bring: every combination, the cases behind them, and what each presses on a post. */
+export interface FromLines {
+  readonly combinations: readonly Combination[];
+  readonly cases: readonly LoadCase[];
+  /** greatest push on the foot that any brace model brings [lb] */
+  readonly pressOn: (post: PostGeometry, combinationId: string) => number;
+}
+
+/**
+ * Analyses a row for every strength combination of the lines, each way in which its push across may be held, and for the
+ * weight of its own logs over the years.
+ */
+export function analyseRow(
+  givens: Givens,
+  row: RowGeometry,
+  lines: FromLines,
+  across: PushesAcross,
+  shareOf: ReadonlyMap<string, number>,
+): RowAnswer {
+  const { project, shelter, site, materials } = givens;
+  const members = turnedRow(project, shelter, row);
+  const blocked = whyMembersUnknown(givens, members);
+  if (blocked) return { ok: false, row, blocked };
+  const dead = deadOfRow(givens, row);
+  const asked = combinationsOf(lines, across);
+  const cases = [
+    ...across.pushes.map((push) => pushOnRow(row, across, push, shareOf)),
+    ...lines.combinations.map(({ id }) => pressedRow(row, pressedId(id), (post) => lines.pressOn(post, id))),
+  ];
+  const answer = analyseLine(
+    members,
+    { lineId: row.id, dead, cases, alongLb: {}, deadLb: 0, inertiaLb: 0 },
+    [...asked.keys(), overTheYears(project.calculation.kcr)],
+    elasticity(givens, members),
+    { pullGiven: pullIsGiven(project, members.braces), holdsItself: true },
+  );
+  if (!answer.ok)
+    return { ok: false, row, blocked: { status: 'outside', reason: message('rowIsMechanism', { row: row.label }) } };
+  const frame = withSecondOrder(answer.frame, stabilityShare(givens, members));
+  const reason = (code: Message['code']): Message =>
+    message(code === 'nothingHoldsWhilePulled' ? 'rowLetsGo' : 'rowNothingHolds', { row: row.label });
+  const context: LineCheckContext = {
+    project,
+    shelter,
+    line: members.line,
+    frame: { ...frame, unheld: frame.unheld.map((u) => ({ ...u, reason: reason(u.reason.code) })) },
+    site,
+    stretches: stretchesOf(members.line, members.posts),
+    alongLb: {},
+    valuesOf: materials.of,
+  };
+  return { ok: true, row, frame: { context, pushOf: (r) => asked.get(r.combination) ?? null } };
+}
+
+const pressedId = (combinationId: string): string => `pressed ${combinationId}`;
+
+/** Every strength combination of the lines as the rows are asked it: once for each way of holding its push across. */
+function combinationsOf(
+  { combinations, cases }: FromLines,
+  { pushes }: PushesAcross,
+): ReadonlyMap<Combination, PushAcross | null> {
+  const comesWith = new Map(cases.map((c) => [c.id, c.pushAcross ?? null]));
+  const asked = new Map<Combination, PushAcross | null>();
+  for (const combination of combinations) {
+    const pressed = { caseId: pressedId(combination.id), factor: 1 };
+    const pushing = combination.factors.find((f) => comesWith.get(f.caseId));
+    const ways = pushing ? pushes.filter((push) => push.comesWith === comesWith.get(pushing.caseId)) : [];
+    if (ways.length === 0) asked.set({ ...combination, factors: [pressed], swaysAlong: false }, null);
+    for (const push of ways)
+      asked.set(
+        {
+          ...combination,
+          factors: [{ caseId: push.id, factor: pushing!.factor }, pressed],
+          gravityOnly: false,
+          swaysAlong: true,
+        },
+        push,
+      );
+  }
+  return asked;
+}
+
+/** Nothing but its own logs weighs on a row. @source NDS 3.5.2 */
+const overTheYears = (kcr: number): Combination => ({
+  purpose: 'sagLongTerm',
+  id: 'years',
+  words: message('combinationYears'),
+  dead: { factor: kcr, weight: 'heavy' },
+  factors: [],
+  duration: 'permanent',
+  durationFactor: 1,
+  gravityOnly: true,
+  swaysAlong: false,
+});

@@ -1,0 +1,74 @@
+import { breaks, notGiven, outside } from '../check.ts';
+import { braceFitRows } from '../checks/brace/brace-fit.ts';
+import { checkSource, plainSource, type CheckSource } from '../checks/check-source.ts';
+import { balanceRow, MODEL_WORDS } from '../checks/frame-rows.ts';
+import { handCutRows, typedRows } from '../checks/not-judged.ts';
+import { plainRow } from '../checks/site-of-check.ts';
+import { rowSites } from '../checks/transverse/row-sites.ts';
+import { tieFitRows } from '../checks/transverse/tie-fit.ts';
+import type { CheckRow } from '../evaluation.ts';
+import type { LineResponse } from '../frame/line-frame.ts';
+import type { RowGeometry } from '../geometry/rows.ts';
+import type { LineGeometry } from '../geometry/shelter.ts';
+import { message } from '../message.ts';
+import type { FramesAcross } from './frames-across.ts';
+import type { RowAnswer, RowFrame } from './row-frame.ts';
+
+/** Every row of checks of the frames across, and what keeps some of them from being asked. */
+export const acrossSources = (
+  { rows, loose }: FramesAcross,
+  lines: readonly LineGeometry[],
+): readonly CheckSource[] => [
+  plainSource(
+    loose.map((post) =>
+      plainRow('sway.across', post.id, WHOLE, outside(message('postInNoFrame', { post: post.label }))),
+    ),
+  ),
+  ...rows.flatMap((answer) => sourcesOf(answer, lines)),
+];
+
+const WHOLE = { kind: 'whole', name: '' } as const;
+
+function sourcesOf(answer: RowAnswer, lines: readonly LineGeometry[]): readonly CheckSource[] {
+  const { row } = answer;
+  if (!answer.ok) return [plainSource([...tieFitRows(row), ...unanalysed(row, answer)])];
+  const { context } = answer.frame;
+  const { frame } = context;
+  const members = { posts: [], braces: frame.members.braces };
+  return [
+    checkSource({
+      responses: frame.responses,
+      scenario: (r: LineResponse) => scenarioOf(answer.frame, r, lines),
+      sites: rowSites(context, new Set(row.ties.map((t) => t.id))),
+    }),
+    plainSource([
+      ...tieFitRows(row),
+      ...typedRows(members),
+      ...braceFitRows(frame.members),
+      ...handCutRows(context.project, members),
+      ...frame.unheld.slice(0, 1).map((u) => ({
+        ...plainRow('sway.across', row.id, WHOLE, breaks(u.reason)),
+        combinationId: u.combination.id,
+      })),
+      balanceRow('sway.transverse', row.id, frame.residual),
+    ]),
+  ];
+}
+
+/** How the braces work, and who holds the level part of the wind on the roof. */
+function scenarioOf({ pushOf }: RowFrame, r: LineResponse, lines: readonly LineGeometry[]): string {
+  const push = pushOf(r);
+  const holder = lines.find((l) => l.id === push?.holder);
+  return [MODEL_WORDS[r.braceModel], ...(holder ? [`line ${holder.label} takes the roof's level push`] : [])].join(
+    ', ',
+  );
+}
+
+function unanalysed(row: RowGeometry, { blocked }: Extract<RowAnswer, { ok: false }>): readonly CheckRow[] {
+  const { status, reason } = blocked;
+  const verdict = status === 'outside' ? outside(reason) : notGiven(reason);
+  return [
+    plainRow('sway.across', row.id, WHOLE, reason.code === 'rowIsMechanism' ? breaks(reason) : verdict),
+    ...row.ties.map((tie) => plainRow('tie.bending', tie.id, WHOLE, verdict)),
+  ];
+}
