@@ -13,17 +13,35 @@ import { openDemo, PHONE } from './support/workbench.ts';
 
 afterAll(closeBrowser);
 
-async function openLog(page: Page): Promise<void> {
-  await openLink(page, 'beam A');
+async function openLog(page: Page, link = 'beam A', heading: string | RegExp = 'Log of beam A'): Promise<void> {
+  await openLink(page, link);
   await page.getByRole('button', { name: 'look at this log' }).click();
-  await page.getByRole('heading', { name: 'Log of beam A' }).waitFor();
+  await page.getByRole('heading', { name: heading }).waitFor();
 }
+
+const piece = (page: Page, label: string) =>
+  page.getByRole('group', { name: 'Piece of this log' }).getByText(label, { exact: true });
 
 const stationsOf = async (page: Page): Promise<readonly Station[]> =>
   (await keptProject(page)).project.logs.find(({ id }) => id === 'log-1')?.stations ?? [];
 const places = async (page: Page): Promise<number[]> => (await stationsOf(page)).map((s) => s.fromButtIn);
 const rows = (page: Page) => page.locator('.stations tbody tr');
 const pointer = (page: Page) => page.getByRole('slider', { name: /^Place looked at/ });
+const placeLookedAt = async (page: Page): Promise<number> => Number(await pointer(page).getAttribute('aria-valuenow'));
+
+/** Looks at a place of a piece by keys; the page says there what the engine says. Answers how many cuts there are. */
+async function cutsSaid(page: Page, memberId: string, pieceFromButtIn: number, alongIn: number): Promise<number> {
+  await pointer(page).focus();
+  const way = Math.round(alongIn + pieceFromButtIn - (await placeLookedAt(page)));
+  for (let i = 0; i < Math.abs(way); i++) await page.keyboard.press(way > 0 ? 'ArrowRight' : 'ArrowLeft');
+  const atIn = (await placeLookedAt(page)) - pieceFromButtIn;
+  expect(Math.abs(atIn - alongIn)).toBeLessThanOrEqual(0.5);
+  const { section, cuts } = sectionOfMember(demo(), figuresOf(demo()).shelter, memberId, atIn)!;
+  const said = page.locator('.section-figures');
+  await eventually(() => said.innerText()).toContain(`${section.areaIn2.toFixed(1)} in²`);
+  expect(await said.innerText()).toContain(`${section.modulusIn3.toFixed(1)} in³`);
+  return cuts.length;
+}
 
 describe('the log page', () => {
   it('opens from the beam, takes a station by touch, and undo takes it back', async () => {
@@ -73,19 +91,33 @@ describe('the log page', () => {
     const { shelter } = figuresOf(demo());
     const beam = shelter.beams.find(({ id }) => id === 'beam-high')!;
     const seatAt = beam.cuts.find(({ madeBy }) => madeBy === 'seat')!.atXIn - beam.fromXIn;
-    for (const alongIn of [seatAt, seatAt + 60]) {
-      // the demo's beam begins 12 in. from the butt of its log
-      const fromButtIn = Math.round(alongIn + 12);
-      await pointer(page).focus();
-      const from = Number(await pointer(page).getAttribute('aria-valuenow'));
-      const way = fromButtIn > from ? 'ArrowRight' : 'ArrowLeft';
-      for (let i = 0; i < Math.abs(fromButtIn - from); i++) await page.keyboard.press(way);
-      const { section, cuts } = sectionOfMember(demo(), shelter, 'beam-high', fromButtIn - 12)!;
-      const said = await page.locator('.section-figures').innerText();
-      expect(said).toContain(`${section.areaIn2.toFixed(1)} in²`);
-      expect(said).toContain(`${section.modulusIn3.toFixed(1)} in³`);
-      expect(cuts.length).toBe(alongIn === seatAt ? 1 : 0);
+    // the demo's beam begins 12 in. from the butt of its log
+    expect(await cutsSaid(page, 'beam-high', 12, seatAt)).toBe(1);
+    expect(await cutsSaid(page, 'beam-high', 12, seatAt + 60)).toBe(0);
+    await close();
+  });
+
+  it('calls a post and a brace what they are, with housing, ends and the thinnest log of each', async () => {
+    const { page, close } = await openDemo();
+    const { shelter } = figuresOf(demo());
+    await openLog(page, 'post', /^Log of post /);
+    await piece(page, 'A1').click();
+    await page.getByRole('heading', { name: 'Log of post A1' }).waitFor();
+    const post = shelter.posts.find(({ label }) => label === 'A1')!;
+    const brace = shelter.braces.find(({ postId }) => postId === post.id)!;
+    // the demo's posts and braces begin at the butt of their logs
+    expect(await cutsSaid(page, post.id, 0, brace.postPoint.zIn - post.woodFromZIn)).toBe(1);
+    await page.getByRole('button', { name: 'back to the views' }).click();
+    await openLog(page, 'brace', /^Log of brace /);
+    await piece(page, 'A1+').click();
+    await page.getByRole('heading', { name: 'Log of brace A1+' }).waitFor();
+    for (const line of ['.least-line', '.whole-line']) {
+      expect(await page.locator(`.log-sheet .drawing ${line}`).count()).toBe(2);
     }
+    expect(await cutsSaid(page, brace.id, 0, brace.lengthIn / 2)).toBe(0);
+    expect(await page.locator('.section-here').innerText()).not.toContain('less is left');
+    expect(await cutsSaid(page, brace.id, 0, brace.lengthIn - 1)).toBe(0);
+    expect(await page.locator('.section-here').innerText()).toContain('less is left than is drawn');
     await close();
   });
 
