@@ -7,6 +7,15 @@ import { randomProject } from '../../support/random-project.ts';
 import { standingProject } from './standing-project.ts';
 import { evaluated, PATIENCE_MS, runs } from './whole.ts';
 
+/** Why a row passes without a capacity: nothing pulls bare contact, nothing is missing of a distance. */
+const ASKS_NOTHING: ReadonlySet<string> = new Set([
+  'nothingAsked',
+  'clearOfGround',
+  'clearOverCover',
+  'standsOff',
+  'barrierLies',
+]);
+
 /** Everything that must hold of any evaluation; empty when it does. */
 function broken({ checks, counts, departures, residual, lines }: Evaluation): readonly string[] {
   const keys = new Set(checks.map((c) => c.key));
@@ -29,7 +38,7 @@ function broken({ checks, counts, departures, residual, lines }: Evaluation): re
       if ((status === 'notGiven' || status === 'outside') && ratio !== null) say(`${status} with a ratio`);
       if (ratio !== null && capacity && ratio !== demand!.value / capacity.value)
         say('ratio is not demand over capacity');
-      if (ratio !== null && !capacity && !(demand!.value === 0 && ratio === 0 && reason?.code === 'nothingAsked'))
+      if (ratio !== null && !capacity && !(demand!.value === 0 && ratio === 0 && ASKS_NOTHING.has(reason?.code ?? '')))
         say('judged without a capacity');
       if (demand && capacity && demand.unit !== capacity.unit) say(`${demand.unit} against ${capacity.unit}`);
       if (demand && !Number.isFinite(demand.value)) say(`demand ${demand.value}`);

@@ -18,6 +18,7 @@ const STATED = [1, 50];
 const NO_STEPS_BEFORE: readonly string[] = [
   'pier.frost',
   'pier.pad',
+  'pier.width',
   'frame.balance',
   'sheet.span',
   'sway.alongRated',

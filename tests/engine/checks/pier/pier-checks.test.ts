@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { acrossPushAtFoot } from '../../../../src/engine/checks/pier/across-push.ts';
+import { acrossMoment } from '../../../../src/engine/checks/post/across-wind.ts';
 import { footRows, pierSites } from '../../../../src/engine/checks/pier/pier-checks.ts';
 import { footIndex } from '../../../../src/engine/frame/read-response.ts';
 import type { CheckRow } from '../../../../src/engine/evaluation.ts';
-import type { Foot, Project } from '../../../../src/engine/project/model.ts';
+import type { Project } from '../../../../src/engine/project/model.ts';
 import { plainShed, type Measures } from '../../../support/plain-shed.ts';
 import { lineBench, placed } from '../../frame/line-bench.ts';
 import { handResponse, siteOf, verdict } from '../sites.ts';
@@ -124,6 +126,73 @@ describe('a pier under a post', () => {
   });
 });
 
+describe('a pier that is pushed along the ground', () => {
+  const rubbing = given(0.35);
+
+  // s z2 / 2 b beside it: 150 psf/ft, 3.5 ft, 1.5 ft; friction 0.35 of six tenths of the dead load, post and pier
+  it('[pier.sliding] holds by the soil beside it, and by friction where somebody gave it', () => {
+    const beside = (150 * 3.5 ** 2 * 1.5) / 2;
+    const bare = verdictOf(plainShed(), 'pier.sliding', 3000, -500);
+    expect([bare.demand!.value, bare.capacity!.value]).toEqual([500, beside]);
+    const { context } = standing(plainShed(), 0);
+    const foot = footIndex(context.frame.layout, context.frame.mesh.posts[0]!);
+    const dead = Math.min(
+      ...context.frame.responses
+        .filter((r) => r.combination.purpose === 'strength' && r.combination.factors.length === 0)
+        .map((r) => r.values[foot + 1]!),
+    );
+    expect(dead).toBeGreaterThan(100);
+    const rough = verdictOf(onSoil({ friction: rubbing }), 'pier.sliding', 3000, 500);
+    expect(rough.capacity!.value - beside).toBeCloseTo(0.35 * 0.6 * (dead + PIER_LB), 6);
+    const lifted = verdictOf(onSoil({ friction: rubbing }), 'pier.sliding', -400, 500);
+    expect(lifted.capacity!.value - beside).toBeCloseTo(0.35 * (0.6 * PIER_LB - 400), 6);
+  });
+
+  it('[pier.sliding] counts no friction that is a guess, and is not given on soil without a value', () => {
+    const guess = { ...rubbing, givenBy: 'guess' as const };
+    const without = verdictOf(plainShed(), 'pier.sliding', 3000, 500).capacity!.value;
+    expect(verdictOf(onSoil({ friction: guess }), 'pier.sliding', 3000, 500).capacity!.value).toBe(without);
+    const mud = onSoil({ lateralPsfPerFt: given<number>(null) });
+    expect(verdictOf(mud, 'pier.sliding', 3000, 100)).toMatchObject({ status: 'notGiven' });
+  });
+});
+
+describe('a push across the lines', () => {
+  const windy = (project: Project) => {
+    const { context } = lineBench(project);
+    const chain = context.frame.mesh.posts[0]!;
+    const r = context.frame.responses.find(
+      ({ combination: { id, purpose } }) =>
+        purpose === 'strength' && id.includes('wind-') && !id.includes('wind-along'),
+    )!;
+    return { context, chain, r, push: acrossPushAtFoot(context, chain) };
+  };
+
+  // the end of a simple beam under w over its length L pushes with w L / 2; its middle bends with w L2 / 8
+  it('[pier.sideways] of wind on a post that a building holds above goes half to its foot, square to the push along', () => {
+    const { context, chain, r, push } = windy(plainShed());
+    const L = chain.post.seatZIn - chain.post.footZIn;
+    const middle = acrossMoment(context, chain)(r, chain.post.footZIn - chain.post.woodFromZIn + L / 2);
+    const half = (middle * 8) / L ** 2 / 2;
+    expect(push!(r)).toEqual({ pushLb: expect.closeTo(half * L, 9), momentLbIn: 0 });
+    expect(half * L).toBeGreaterThan(1);
+    const along = r.values[footIndex(context.frame.layout, chain)]!;
+    const slides = verdict(siteOf(pierSites(context), 'pier.sliding', ID), r);
+    expect(slides.demand!.value).toBeCloseTo(Math.hypot(along, half * L), 6);
+  });
+
+  it('[pier.sideways] is not counted while nobody knows what reaches the foot', () => {
+    const shed = plainShed();
+    for (const across of [
+      [],
+      [{ by: null }],
+      [{ by: 'kneeBraces' }],
+      [{ by: 'building', ratedLb: 1 }, { by: 'none' }],
+    ] as const)
+      expect(windy({ ...shed, lateral: { ...shed.lateral, across } }).push).toBeNull();
+  });
+});
+
 describe('a foot that is not free to turn', () => {
   // proof [post.footTurning]: no-equation - a moment that no rating in pounds answers for is shown and not given
   it('[post.footTurning] shows its moment and reads not given; a pinned foot asks nothing', () => {
@@ -203,24 +272,16 @@ describe('what no load decides of a pier', () => {
     expect(rowOf(shed, 'pier.frost')!).toMatchObject({ status: 'fail', reason: { code: 'pierNotInGround' } });
   });
 
-  it('[pier.embedded] a post in the ground is outside, and says why', () => {
-    const buried = (treatment: string | null): Project => {
-      const foot: Foot = {
-        kind: 'embedded',
-        depthIn: 48,
-        holeIn: 24,
-        backfill: 'gravel',
-        treatment,
-        fixedBelowGradeIn: 12,
-        fixity: { along: 'pinned', across: 'pinned' },
-      };
-      const shed = plainShed({ bracesAt: [], bearing: { line: 0, of: 'bearing', zIn: 100 } });
-      return { ...shed, groups: shed.groups.map((g) => (g.role === 'post' ? { ...g, foot } : g)) };
-    };
-    expect(rowOf(buried(null), 'pier.embedded')).toMatchObject({
-      status: 'outside',
-      reason: { code: 'untreatedInSoil' },
-    });
-    expect(rowOf(buried('ground contact'), 'pier.embedded')!.reason?.code).toBe('embeddedNotComputed');
+  // proof [pier.width]: no-equation - width of the base against the least of IBC 1809.4
+  it('[pier.width] is at least 12 in, of the pad where there is one', () => {
+    expect(rowOf(plainShed(), 'pier.width')!).toMatchObject({ status: 'pass', ratio: 12 / 18 });
+    expect(rowOf(plainShed({ pad: { acrossIn: 30, thickIn: 10, tied: true } }), 'pier.width')!.ratio).toBe(0.4);
+    const thin = plainShed();
+    const groups = thin.groups.map((g) =>
+      g.role === 'post' && g.foot.kind === 'pier'
+        ? { ...g, foot: { ...g.foot, shaft: { ...g.foot.shaft, acrossIn: 10 } } }
+        : g,
+    );
+    expect(rowOf({ ...thin, groups }, 'pier.width')!.status).toBe('fail');
   });
 });
