@@ -1,12 +1,14 @@
-import { useMemo, useState } from 'react';
+import { useMemo } from 'react';
 import { YoursChoice } from '../fields/choice.tsx';
 import { Yours } from '../fields/yours.tsx';
 import { useOpenProject, useWorkbench } from '../state/use-workbench.ts';
-import { SHEET_PAPERS, type PaperName } from './page-format.ts';
-import { choosePaper, usePaper } from './paper-choice.ts';
+import { SHEET_PAPERS } from './page-format.ts';
+import { usePaper } from './paper-choice.ts';
 import { planSheet } from './plan-sheet.ts';
+import { PrintRow } from './print-row.tsx';
 import { SheetPage } from './sheet-page.tsx';
 import { usePageSize } from './use-page-size.ts';
+import { useUnfinished } from './use-unfinished.ts';
 
 /** The page for the building department, as it will be printed, with the few things that only it needs. */
 export function SheetPlace() {
@@ -23,8 +25,7 @@ export function SheetPlace() {
   return (
     <section className="sheet-place" aria-label="Check sheet and its print">
       <TitleSentences />
-      <PrintRow unfinished={unfinished} />
-      {unfinished !== null && <p className="print-refusal">{unfinished}</p>}
+      <PrintRow words="Print the check sheet" unfinished={unfinished} />
       {plan && evaluation && (
         <div className={unfinished === null ? 'sheet-desk' : 'sheet-desk unfinished'}>
           <SheetPage plan={plan} project={project} shelter={evaluation.shelter} system={system} />
@@ -32,21 +33,6 @@ export function SheetPlace() {
       )}
     </section>
   );
-}
-
-/** Why the sheet cannot be printed now; null when it can. */
-function useUnfinished(): string | null {
-  const entries = useWorkbench(({ drafts }) =>
-    Object.values(drafts)
-      .map((d) => d.name)
-      .join(', '),
-  );
-  const stale = useWorkbench((state) => state.stale);
-  const hasFigures = useWorkbench(({ evaluation }) => evaluation !== null);
-  if (!hasFigures) return 'There are no figures yet: nothing to print.';
-  if (entries !== '')
-    return `Not for printing: these entries are not in the figures yet: ${entries}. Finish or drop them first.`;
-  return stale ? 'Not for printing: the figures are from your last valid entry.' : null;
 }
 
 /** Asked here because only the sheet needs it. */
@@ -69,35 +55,3 @@ const TOLD_BY = [
   { value: 'owner', words: 'the owner' },
   { value: 'guess', words: 'nobody: a guess' },
 ] as const;
-
-function PrintRow({ unfinished }: { readonly unfinished: string | null }) {
-  const chosen = usePaper();
-  const [refused, setRefused] = useState(false);
-  const print = (): void => {
-    setRefused(unfinished !== null);
-    if (unfinished === null) window.print();
-  };
-  return (
-    <div className="print-row">
-      <fieldset className="units">
-        <legend className="unseen">Paper</legend>
-        {(Object.keys(SHEET_PAPERS) as PaperName[]).map((name) => (
-          <label key={name} className={name === chosen ? 'chosen' : undefined}>
-            <input
-              type="radio"
-              name="paper"
-              className="unseen"
-              checked={name === chosen}
-              onChange={() => choosePaper(name)}
-            />
-            {SHEET_PAPERS[name].words}
-          </label>
-        ))}
-      </fieldset>
-      <button type="button" className="print" onClick={print}>
-        Print the check sheet
-      </button>
-      <output className="marked">{refused && unfinished !== null ? 'Not printed.' : ''}</output>
-    </div>
-  );
-}
