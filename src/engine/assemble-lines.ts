@@ -1,35 +1,30 @@
+import type { AnalysedLine } from './analysed-line.ts';
 import { beamSites } from './checks/beam/beam-checks.ts';
 import { braceSites } from './checks/brace/brace-checks.ts';
 import { braceFitRows } from './checks/brace/brace-fit.ts';
-import { balanceRow, MODEL_WORDS } from './checks/frame-rows.ts';
+import { balanceRow, scenarioOf } from './checks/frame-rows.ts';
 import { checkSource, plainSource, type CheckSource } from './checks/check-source.ts';
-import type { LineCheckContext } from './checks/line-context.ts';
+import { postResponses, type LineCheckContext, type PostInRow } from './checks/line-context.ts';
 import { pierSites, footRows } from './checks/pier/pier-checks.ts';
 import { postSites } from './checks/post/post-checks.ts';
 import { handCutRows, typedRows } from './checks/not-judged.ts';
 import { plainRow } from './checks/site-of-check.ts';
-import { thinnestOfLine } from './checks/thinnest-of-line.ts';
 import type { HeldLine } from './checks/sway/rated-along.ts';
 import { lineBucklingSite } from './checks/sway/line-buckling-site.ts';
 import { alongSystem, swayAlongRows, swayAlongSites, swayForce } from './checks/sway/sway-checks.ts';
 import { breaks, notGiven, outside } from './check.ts';
 import type { CheckRow, LineReport } from './evaluation.ts';
 import { buckledLine } from './frame/buckled-shape.ts';
-import { withSecondOrder } from './frame/second-order.ts';
-import { analyseLine, type LineResponse } from './frame/line-frame.ts';
-import { membersOfLine, type LineMembers } from './frame/line-mesh.ts';
+import type { LineMembers } from './frame/line-mesh.ts';
 import type { LineGeometry } from './geometry/shelter.ts';
 import type { Givens } from './givens.ts';
 import { lineReport } from './line-report.ts';
-import { elasticity, stabilityShare } from './line-stiffness.ts';
-import { combine, serviceCombinations } from './loads/combine.ts';
 import type { Combination } from './loads/combination.ts';
 import type { LoadCase } from './loads/cases.ts';
-import { lineLoads } from './loads/line-loads.ts';
 import { stretchesOf } from './loads/stretches.ts';
 import type { Project } from './project/model.ts';
-import { pullIsGiven } from './pull-is-given.ts';
-import { whyNotAnalysed, type Blocked } from './why-not-analysed.ts';
+import { acrossOnLine } from './transverse/pressed-responses.ts';
+import type { Blocked } from './why-not-analysed.ts';
 
 export interface LineParts {
   readonly source: readonly CheckSource[];
@@ -45,44 +40,24 @@ export interface LineParts {
   readonly held: HeldLine | null;
 }
 
-/** Loads, frame and checks of one frame line; a line that cannot be analysed says why and judges nothing. */
-export function assembleLine(givens: Givens, line: LineGeometry): LineParts {
+/**
+ * Checks of one frame line; a line that is not analysed says why and judges nothing.
+ * @param inRows  posts that stand in frames across
+ */
+export function assembleLine(
+  givens: Givens,
+  analysed: AnalysedLine,
+  inRows: ReadonlyMap<string, PostInRow>,
+): LineParts {
+  const { members, cases, combinations, inertiaLb, answer } = analysed;
+  const { line } = members;
   const { project, shelter, site } = givens;
-  const members = membersOfLine(shelter, line);
-  const loading = lineLoads(project, shelter, line, site, givens.roof, givens.runOf, givens.weights, givens.earthquake);
-  const combinations = combine(loading.cases);
-  const { inertiaLb } = loading.loads;
-  const blocked = whyNotAnalysed(givens, members);
-  if (blocked) return unanalysed(givens, members, blocked, loading.cases, combinations, inertiaLb);
+  const known = { cases, combinations, inertiaLb };
+  if (!answer.ok) return { ...known, ...unanalysed(givens, members, answer.blocked) };
 
+  const { frame, share } = answer;
   const system = alongSystem(project.lateral.along, line);
-  const fixedFeet = members.posts.some((p) => p.foot.fixity.along !== 'pinned');
-  const held = heldByOthers(project, line, null);
-  const holdsItself = !held && (members.braces.length > 0 || fixedFeet);
-  const answer = analyseLine(
-    members,
-    loading.loads,
-    [...combinations, ...serviceCombinations(loading.cases, project.calculation.kcr)],
-    elasticity(givens, members),
-    {
-      pullGiven: pullIsGiven(project, members.braces),
-      // not decided: held for now, and a row says that it is not given
-      holdsItself:
-        holdsItself || system?.by === 'kneeBraces' || system?.by === 'embeddedPosts' || system?.by === 'none',
-    },
-  );
-  if (!answer.ok)
-    return unanalysed(
-      givens,
-      members,
-      { status: 'outside', reason: answer.reason },
-      loading.cases,
-      combinations,
-      inertiaLb,
-    );
-
-  const share = stabilityShare(givens, members);
-  const frame = withSecondOrder(answer.frame, share);
+  const across = acrossOnLine(frame, inRows);
   const context: LineCheckContext = {
     project,
     shelter,
@@ -90,24 +65,30 @@ export function assembleLine(givens: Givens, line: LineGeometry): LineParts {
     frame,
     site,
     stretches: stretchesOf(line, members.posts),
-    alongLb: loading.loads.alongLb,
+    alongLb: analysed.alongLb,
     valuesOf: givens.materials.of,
+    ...(across ? { across } : {}),
   };
-  const group = {
+  const ofLine = {
     responses: frame.responses,
-    scenario: (r: LineResponse) => MODEL_WORDS[r.braceModel],
+    scenario: scenarioOf,
     sites: [
       ...beamSites(context),
       ...braceSites(context),
-      ...postSites(context),
-      ...pierSites(context),
-      ...swayAlongSites(context, holdsItself),
+      ...swayAlongSites(context, analysed.holdsItself),
       lineBucklingSite(context),
     ],
   };
+  const ofPosts = {
+    responses: postResponses(context),
+    scenario: scenarioOf,
+    sites: [...postSites(context), ...pierSites(context)],
+  };
   return {
+    ...known,
     source: [
-      { ...checkSource(group), thinnest: () => thinnestOfLine(context) },
+      { ...checkSource(ofLine), thinnest: () => thinnestOfLine(context) },
+      checkSource(ofPosts),
       plainSource([
         ...typedRows(members),
         ...braceFitRows(members),
@@ -119,10 +100,7 @@ export function assembleLine(givens: Givens, line: LineGeometry): LineParts {
     ],
     report: lineReport(context, () => buckledLine(frame, share)),
     isAnalysed: true,
-    cases: loading.cases,
-    combinations,
     residual: frame.residual,
-    inertiaLb,
     held: heldByOthers(project, line, swayForce(context).value),
   };
 }
@@ -139,10 +117,7 @@ function unanalysed(
   givens: Givens,
   members: LineMembers,
   blocked: Blocked,
-  cases: readonly LoadCase[],
-  combinations: readonly Combination[],
-  inertiaLb: number,
-): LineParts {
+): Omit<LineParts, 'cases' | 'combinations' | 'inertiaLb'> {
   const whole = { kind: 'whole', name: '' } as const;
   const verdict = blocked.status === 'outside' ? outside(blocked.reason) : notGiven(blocked.reason);
   const rows: CheckRow[] = [
@@ -172,10 +147,7 @@ function unanalysed(
       buckled: null,
     },
     isAnalysed: false,
-    cases,
-    combinations,
     residual: 0,
-    inertiaLb,
     held: heldByOthers(givens.project, members.line, null),
   };
 }

@@ -7,7 +7,6 @@ import type { CheckRow, EvaluateAnswer, Evaluation } from './evaluation.ts';
 import { guarded } from './guarded.ts';
 import { loadReport } from './load-report.ts';
 import { fingerprint } from './project/fingerprint.ts';
-import { once } from './once.ts';
 import type { Project } from './project/model.ts';
 import { assumptionsOf } from './assumptions.ts';
 import { DATA_VERSION, PROGRAM_VERSION } from './versions.ts';
@@ -34,8 +33,6 @@ function report(assembled: Assembled): Evaluation {
   const rows = assembled.sources.flatMap((s) => s.rows());
   const judged = heldBack(rows, unknownLoads(assembled.site, assembled.form));
   const checks = [...withWindDepartures(judged, project, assembled.site)].sort(byPath);
-  // nobody reads it between two keystrokes
-  const thinnest = once(() => assembled.sources.flatMap((s) => s.thinnest?.() ?? []));
   const count = (status: Status): number => checks.filter((c) => c.status === status).length;
   return {
     formatVersion: 1,
@@ -47,9 +44,7 @@ function report(assembled: Assembled): Evaluation {
     logs: assembled.materials.reports,
     lines: lines.map((l) => l.report),
     checks,
-    get thinnest() {
-      return thinnest();
-    },
+    sections: assembled.sources.flatMap((s) => s.sections ?? []),
     counts: { pass: count('pass'), fail: count('fail'), notGiven: count('notGiven'), outside: count('outside') },
     // a row of which nothing is asked says why, but departs from nothing
     departures: checks.filter((c) => c.status === 'pass' && c.capacity !== null && c.reason !== undefined).length,

@@ -1,4 +1,5 @@
 import type { Check, Status } from './check.ts';
+import type { JudgedSections } from './checks/judged-sections.ts';
 import type { BuckledLine } from './frame/buckled-shape.ts';
 import type { Shelter } from './geometry/shelter.ts';
 import type { Fault, Message } from './message.ts';
@@ -21,8 +22,8 @@ export interface Evaluation {
   readonly lines: readonly LineReport[];
   /** worst row of each key, in the order of the load path */
   readonly checks: readonly CheckRow[];
-  /** round members whose sections were judged */
-  readonly thinnest: readonly ThinnestLog[];
+  /** what judged the sections of round members; `thinnestLogs` asks it how thin they might be */
+  readonly sections: readonly JudgedSections[];
   readonly counts: Readonly<Record<Status, number>>;
   /** checks that pass with a stated departure */
   readonly departures: number;
@@ -103,11 +104,22 @@ export interface LineReport {
 export interface PostReactions {
   readonly postId: string;
   readonly byCombination: Readonly<
-    Record<string, { readonly verticalLb: number; readonly alongLb: number; readonly momentLbIn: number }>
+    Record<
+      string,
+      {
+        readonly verticalLb: number;
+        readonly alongLb: number;
+        readonly momentLbIn: number;
+        /** without sign; null while nobody knows what reaches the foot across */
+        readonly acrossLb: number | null;
+      }
+    >
   >;
   readonly greatestDownLb: number;
   readonly greatestUpLb: number;
   readonly greatestAlongLb: number;
+  /** null while nobody knows what reaches the foot across the lines */
+  readonly greatestAcrossLb: number | null;
 }
 
 /** What a beam does on one of its posts, combination by combination: worst of the brace models, each part on its own. */
@@ -131,13 +143,4 @@ export interface MemberEnvelope {
   readonly sagIn: readonly number[];
   /** bending stress over allowable at each station, worst combination */
   readonly bendingRatio: readonly number[];
-}
-
-/** How thin a round member might be, place by place, and its sections just pass with today's forces and cuts held. */
-export interface ThinnestLog {
-  readonly memberId: string;
-  /** distance from the member's start, both faces of a jump listed */
-  readonly atIn: readonly number[];
-  /** null where no thickness of that place passes, or nothing is asked there [in] */
-  readonly leastDiameterIn: readonly (number | null)[];
 }

@@ -1,6 +1,7 @@
 import { RULES } from '../data/rules.ts';
 import type { CheckRow, Evaluation, LineReport, LogReport } from '../engine/evaluation.ts';
 import type { Project } from '../engine/project/model.ts';
+import { thinnestLogs } from '../engine/thinnest.ts';
 import { spelled } from './figures.ts';
 
 /** Grows only by new fields; a field that changes its meaning raises it. */
@@ -29,7 +30,7 @@ export function jsonReport(project: Project, evaluation: Evaluation): string {
     logs: evaluation.logs.map(logOf),
     lines: evaluation.lines.map(lineOf),
     checks: evaluation.checks.map(checkOf),
-    thinnest: evaluation.thinnest,
+    thinnest: thinnestLogs(evaluation),
     assumptions: evaluation.assumptions.map(spelled),
   };
   return JSON.stringify(report);

@@ -1,9 +1,10 @@
 import { RULES } from '../../data/rules.ts';
 import type { ClauseRef } from '../../data/sources.ts';
-import type { CheckRow, ThinnestLog } from '../evaluation.ts';
+import type { CheckRow } from '../evaluation.ts';
 import { isWorse, type Verdict } from '../check.ts';
 import { put, stepsOf, type Step } from '../note.ts';
 import { quantity } from '../units.ts';
+import type { JudgedSections } from './judged-sections.ts';
 import { isAsked, rowsOf, siteKey, verdictAt, type Asked, type CheckGroup } from './site-of-check.ts';
 
 /** Rows, and the way back from a row to its steps; groups of unlike responses stand side by side behind it. */
@@ -14,8 +15,8 @@ export interface CheckSource {
    * before any number, null where this source has no such row or combination.
    */
   readonly explain: (key: string, combinationId?: string) => readonly Step[] | null;
-  /** how thin its round members might be; left out where it judges no sections of one */
-  readonly thinnest?: () => readonly ThinnestLog[];
+  /** round members whose sections it judges; left out where it judges none */
+  readonly sections?: readonly JudgedSections[];
 }
 
 /** A group as a source. The worst response of a combination tells its steps where several scenarios share it. */

@@ -34,13 +34,17 @@ function sourcesOf(answer: RowAnswer, lines: readonly LineGeometry[]): readonly 
   if (!answer.ok) return [plainSource([...tieFitRows(row), ...unanalysed(row, answer)])];
   const { context } = answer.frame;
   const { frame } = context;
+  const tieIds = new Set(row.ties.map((t) => t.id));
   const members = { posts: [], braces: frame.members.braces };
   return [
-    checkSource({
-      responses: frame.responses,
-      scenario: (r: LineResponse) => scenarioOf(answer.frame, r, lines),
-      sites: rowSites(context, new Set(row.ties.map((t) => t.id))),
-    }),
+    {
+      ...checkSource({
+        responses: frame.responses,
+        scenario: (r: LineResponse) => scenarioOf(answer.frame, r, lines),
+        sites: rowSites(context, tieIds),
+      }),
+      sections: [{ of: 'row', context, tieIds }],
+    },
     plainSource([
       ...tieFitRows(row),
       ...typedRows(members),

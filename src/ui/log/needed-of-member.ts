@@ -3,6 +3,7 @@ import type { CheckRow, Evaluation } from '../../engine/evaluation.ts';
 import { shapedEnds } from '../../engine/cuts-of-member.ts';
 import { diameterAt } from '../../engine/geometry/shelter.ts';
 import { stickOfMember } from '../../engine/section-of-member.ts';
+import { thinnestLogs } from '../../engine/thinnest.ts';
 import { between, mostMissing, type Missing, type Needed } from './silhouette.ts';
 
 /** How thick a member's log would have to be with today's forces, from the member's start. */
@@ -24,7 +25,7 @@ const THICKEST_SHARE = 1.5;
 export function neededOf(evaluation: Evaluation, memberId: string): NeededOfMember {
   const stick = stickOfMember(evaluation.shelter, memberId);
   if (stick?.kind !== 'round') return NOTHING;
-  const thinnest = evaluation.thinnest.find((m) => m.memberId === memberId);
+  const thinnest = thinnestLogs(evaluation).find((m) => m.memberId === memberId);
   const bySection = (thinnest?.atIn ?? []).flatMap((atIn, i): Needed[] => {
     const hasIn = diameterAt(stick, atIn);
     const needsIn = thinnest?.leastDiameterIn[i];

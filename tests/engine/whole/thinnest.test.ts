@@ -3,6 +3,7 @@ import type { RuleId } from '../../../src/data/rules.ts';
 import { evaluate } from '../../../src/engine/evaluate.ts';
 import { diameterAt } from '../../../src/engine/geometry/shelter.ts';
 import { stickOfMember } from '../../../src/engine/section-of-member.ts';
+import { thinnestLogs } from '../../../src/engine/thinnest.ts';
 import { exampleText, soundProject } from '../../support/files.ts';
 import { at, listAt, type Raw } from '../project/raw.ts';
 
@@ -44,9 +45,9 @@ describe('the thinnest log of every round member', () => {
     it(`of the ${words} fits inside the log exactly where every check of its sections passes`, () => {
       const answer = evaluate(soundProject(text));
       if (!answer.ok) throw new Error(JSON.stringify(answer.faults));
-      const { checks, shelter, thinnest } = answer.evaluation;
+      const { checks, shelter } = answer.evaluation;
       let [asked, lacking] = [0, 0];
-      for (const { memberId, atIn, leastDiameterIn } of thinnest) {
+      for (const { memberId, atIn, leastDiameterIn } of thinnestLogs(answer.evaluation)) {
         const rows = checks.filter((row) => row.memberId === memberId && BY_SECTION.has(row.ruleId));
         if (rows.length === 0) continue;
         asked++;

@@ -183,7 +183,7 @@ const EMPTY_EVALUATION: Evaluation = {
   logs: [],
   lines: [],
   checks: [],
-  thinnest: [],
+  sections: [],
   counts: { pass: 0, fail: 0, notGiven: 0, outside: 0 },
   departures: 0,
   residual: 0,

@@ -35,37 +35,21 @@ export function endCutsOf(context: LineCheckContext, on: BeamStretch): readonly 
   ];
 }
 
-/**
- * How thick the log must be where each cut lies for its depth alone to be allowed, by the cut's id; Infinity where it is
- * refused however thick the log [in].
- */
-export const leastForCuts = (context: LineCheckContext, on: BeamStretch): readonly (readonly [string, number])[] =>
-  placedCuts(on).map(({ cut, nearest, isAtEnd }) => [
-    cut.id,
-    isAtEnd ? 4 * cut.depthIn : leastForCut(context, on, cut, nearest),
-  ]);
-
-function leastForCut(context: LineCheckContext, on: BeamStretch, cut: CutGeometry, station: BeamStation): number {
-  if (isInMiddleThird(on, cut)) return Infinity;
-  const strength = context.frame.responses.filter(isStrength);
-  if (!strength.some((r) => cutIsStretched(cut, r.values[station.moment]!))) return 6 * cut.depthIn;
-  return isSeatPressedByGravity(context, cut, station) ? 8 * cut.depthIn : Infinity;
-}
-
-function isInMiddleThird({ stretch }: BeamStretch, cut: CutGeometry): boolean {
+/** No cut may lie in the middle third of a span. */
+export function isInMiddleThird({ stretch }: BeamStretch, cut: CutGeometry): boolean {
   const share = (cut.atXIn - stretch.fromXIn) / (stretch.toXIn - stretch.fromXIn);
   return stretch.kind === 'span' && share > 1 / 3 && share < 2 / 3;
 }
 
 /** A sloped seat that only uplift or sway stretches. */
-function isSeatPressedByGravity(context: LineCheckContext, cut: CutGeometry, station: BeamStation): boolean {
+export function isSeatPressedByGravity(context: LineCheckContext, cut: CutGeometry, station: BeamStation): boolean {
   const gravity = context.frame.responses.filter((r) => isStrength(r) && r.combination.gravityOnly);
   const isSeat = cut.madeBy === 'seat' && cut.kind === 'flat';
   return isSeat && gravity.every((r) => !cutIsStretched(cut, r.values[station.moment]!));
 }
 
 /** Cuts of the beam whose middle lies on this stretch, each with the station nearest to it. */
-function placedCuts(
+export function placedCuts(
   on: BeamStretch,
 ): readonly { readonly cut: CutGeometry; readonly nearest: BeamStation; readonly isAtEnd: boolean }[] {
   return on.beam.cuts.flatMap((cut) => {

@@ -1,15 +1,15 @@
 import type { LineResponse } from '../../frame/line-frame.ts';
 import type { Chain } from '../../frame/line-mesh.ts';
 import { sectionsOf } from '../../frame/read-response.ts';
-import type { RoundStick } from '../../geometry/shelter.ts';
+import type { CutGeometry, RoundStick } from '../../geometry/shelter.ts';
 import type { DesignValues } from '../../material/values.ts';
 import { leastAt } from '../least-at.ts';
 import { isStrength, valuesIn, type LineCheckContext } from '../line-context.ts';
 import { sectionAt } from '../section.ts';
 import { roundEndNotchShear } from '../wood/shear.ts';
-import { beamStretches, type BeamStation } from './beam-sections.ts';
+import { beamStretches, cutIsStretched, type BeamStation, type BeamStretch } from './beam-sections.ts';
 import { pullShareOf, stressAt } from './bending.ts';
-import { endCutsOf, leastForCuts } from './cuts.ts';
+import { endCutsOf, isInMiddleThird, isSeatPressedByGravity, placedCuts } from './cuts.ts';
 import type { EndCut } from './shear.ts';
 
 /**
@@ -60,4 +60,21 @@ function leastOf(
       return Math.max(bending, Math.abs(v[s.shear]!) / shearLb) / combination.durationFactor;
     };
   });
+}
+
+/**
+ * How thick the log must be where each cut lies for its depth alone to be allowed, by the cut's id; Infinity where it is
+ * refused however thick the log [in].
+ */
+const leastForCuts = (context: LineCheckContext, on: BeamStretch): readonly (readonly [string, number])[] =>
+  placedCuts(on).map(({ cut, nearest, isAtEnd }) => [
+    cut.id,
+    isAtEnd ? 4 * cut.depthIn : leastForCut(context, on, cut, nearest),
+  ]);
+
+function leastForCut(context: LineCheckContext, on: BeamStretch, cut: CutGeometry, station: BeamStation): number {
+  if (isInMiddleThird(on, cut)) return Infinity;
+  const strength = context.frame.responses.filter(isStrength);
+  if (!strength.some((r) => cutIsStretched(cut, r.values[station.moment]!))) return 6 * cut.depthIn;
+  return isSeatPressedByGravity(context, cut, station) ? 8 * cut.depthIn : Infinity;
 }

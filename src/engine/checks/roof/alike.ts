@@ -1,9 +1,7 @@
 import { checkKey } from '../../check.ts';
-import type { CheckRow, ThinnestLog } from '../../evaluation.ts';
+import type { CheckRow } from '../../evaluation.ts';
 import { checkSource, type CheckSource } from '../check-source.ts';
-import { once } from '../../once.ts';
 import type { Asked, CheckGroup } from '../site-of-check.ts';
-import { thinnestLog } from '../thinnest.ts';
 
 /** Members in sets that are alike, in the order of their first. */
 export function alikeSets<M>(members: readonly M[], likeness: (member: M) => unknown): readonly (readonly M[])[] {
@@ -37,16 +35,6 @@ export function alikeSource<R extends Asked>(group: CheckGroup<R>, memberIds: re
       return null;
     },
   };
-}
-
-/** Least diameters of some alike members, worked out once for all of them. */
-export function alikeThinnest(
-  memberIds: readonly string[],
-  atIn: readonly number[],
-  least: () => readonly number[],
-): readonly ThinnestLog[] {
-  const known = once(least);
-  return memberIds.map((memberId) => thinnestLog(memberId, atIn, known));
 }
 
 const renamed = (row: CheckRow, memberId: string): CheckRow => ({

@@ -1,13 +1,12 @@
 import type { RuleId } from '../../../data/rules.ts';
-import type { ThinnestLog } from '../../evaluation.ts';
 import type { PurlinGeometry } from '../../geometry/shelter.ts';
 import { notGiven, type Verdict } from '../../check.ts';
 import { message } from '../../message.ts';
 import { plainSource, type CheckSource } from '../check-source.ts';
-import { alikeSets, alikeSource, alikeThinnest, nearly } from './alike.ts';
+import type { JudgedSections } from '../judged-sections.ts';
+import { alikeSets, alikeSource, nearly } from './alike.ts';
 import { snowCases } from '../../loads/snow-cases.ts';
 import { handCut, raftersOn, refused, unasked, weightProblem, writtenPlane, type RoofCheckContext } from './context.ts';
-import { leastPurlinDiameter } from './purlin-least-diameter.ts';
 import { purlinLoading, purlinZone, type PurlinLoading } from './purlin-loading.ts';
 import { purlinSeatSite } from './purlin-seat.ts';
 import { purlinStickSites, type JudgedStick } from './purlin-stick.ts';
@@ -33,7 +32,7 @@ export function purlinChecks(context: RoofCheckContext): readonly CheckSource[] 
       ...(wind.ok ? purlinTieSites(context, loading) : []),
     ];
     return [
-      { ...alikeSource({ responses, sites }, ids), thinnest: () => thinnestPurlins(loading, judged, ids) },
+      { ...alikeSource({ responses, sites }, ids), sections: judgedLogs(loading, judged, ids) },
       ...('verdict' in judged ? [plain(STICK_RULES, judged.verdict)] : []),
       ...(wind.ok ? [] : [plain(TIE_RULES, refused(wind))]),
     ];
@@ -61,19 +60,15 @@ function likeness(context: RoofCheckContext, p: PurlinGeometry): unknown {
   ];
 }
 
-/** How thin alike log purlins might be; none where the stick is no log or is not judged. */
-function thinnestPurlins(
+/** What judges the sections of alike log purlins; none where the stick is no log or is not judged. */
+function judgedLogs(
   loading: PurlinLoading,
   judged: ReturnType<typeof judgedStick>,
-  ids: readonly string[],
-): readonly ThinnestLog[] {
+  memberIds: readonly string[],
+): readonly JudgedSections[] {
   if ('verdict' in judged || judged.values === null || judged.stick.kind !== 'round') return [];
   const { stick, values } = judged;
-  const atIn = stick.profile.map((p) => p.atIn);
-  return alikeThinnest(ids, atIn, () => {
-    const least = leastPurlinDiameter(loading, stick, values);
-    return atIn.map(() => least);
-  });
+  return [{ of: 'purlins', memberIds, loading, stick, values }];
 }
 
 function loadProblem(context: RoofCheckContext, purlin: PurlinGeometry): Verdict | null {

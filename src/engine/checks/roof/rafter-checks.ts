@@ -1,21 +1,20 @@
 import type { RuleId } from '../../../data/rules.ts';
 import type { RafterGeometry } from '../../geometry/shelter.ts';
-import type { ThinnestLog } from '../../evaluation.ts';
 import { nominalDepth } from '../../geometry/sticks.ts';
 import { notGiven, type Verdict } from '../../check.ts';
 import { ownPatches } from '../../loads/own-on-rafters.ts';
 import { mayHoldLevel } from '../../loads/rafter-reactions.ts';
 import { message } from '../../message.ts';
 import { plainSource, type CheckSource } from '../check-source.ts';
+import type { JudgedSections } from '../judged-sections.ts';
 import { plainRow, type CheckSite } from '../site-of-check.ts';
 import { snowAlong } from '../../loads/snow-cases.ts';
-import { alikeSets, alikeSource, alikeThinnest, nearly } from './alike.ts';
+import { alikeSets, alikeSource, nearly } from './alike.ts';
 import { bearerOn, rafterTieCapacity } from './bearers.ts';
 import { handCut, purlinsOn, refused, unasked, weightProblem, writtenPlane, type RoofCheckContext } from './context.ts';
 import { rafterBendingSite } from './rafter-bending.ts';
 import { rafterLoading, rafterZones, type RafterLoading } from './rafter-loading.ts';
 import { influenceOf, type Influence } from './rafter-influence.ts';
-import { leastRafterDiameters } from './rafter-least-diameter.ts';
 import { rafterResponses, type RafterResponse } from './rafter-responses.ts';
 import { rafterSagSites } from './rafter-sag.ts';
 import { rafterSeatSite } from './rafter-seat.ts';
@@ -67,11 +66,10 @@ export function rafterChecks(context: RoofCheckContext): RafterChecks {
     const responses = rafterResponses(loading, influence, context.project.calculation.kcr);
     analysed.push({ loading, responses });
     const stick = stickSites(context, loading, influence);
-    const thinnest = () => thinnestRafters(context, loading, responses, ids);
     const ties = loading.wind.ok ? rafterTieSites(context, loading, influence) : [];
     const sites = [...('verdict' in stick ? [] : stick), ...ties];
     sources.push(
-      { ...alikeSource({ responses, sites }, ids), thinnest },
+      { ...alikeSource({ responses, sites }, ids), sections: judgedPoles(context, { loading, responses }, ids) },
       plainSource(ids.flatMap((id) => unjudged(loading, stick, id))),
     );
   }
@@ -148,20 +146,16 @@ function stickSites(context: RoofCheckContext, loading: RafterLoading, influence
   ];
 }
 
-/** How thin alike pole rafters might be; none where the stick is no pole or is not judged. */
-function thinnestRafters(
+/** What judges the sections of alike pole rafters; none where the stick is no pole or is not judged. */
+function judgedPoles(
   context: RoofCheckContext,
-  loading: RafterLoading,
-  responses: readonly RafterResponse[],
-  ids: readonly string[],
-): readonly ThinnestLog[] {
+  { loading, responses }: AnalysedRafters,
+  memberIds: readonly string[],
+): readonly JudgedSections[] {
   const { stick } = loading.rafter;
   const answer = context.valuesOf(loading.rafter.id);
   if (stick?.kind !== 'round' || !answer.ok || handCut(context, loading.rafter)) return [];
-  const stations = rafterStations(loading, stick);
-  return alikeThinnest(ids, loading.run.stationsIn, () =>
-    leastRafterDiameters(stations, stick, answer.values, responses),
-  );
+  return [{ of: 'rafters', memberIds, loading, responses, stick, values: answer.values }];
 }
 
 /** Why the dead load of a rafter is not known; null when it is. */
