@@ -4,6 +4,7 @@ import { YoursChoice } from '../../fields/choice.tsx';
 import { Yours } from '../../fields/yours.tsx';
 import { useOpenProject } from '../../state/use-workbench.ts';
 import { postsOf } from '../../drawing/shelter-parts.ts';
+import { BowSentence } from '../bow-sentence.tsx';
 import { JointSentences } from '../joint-sentences.tsx';
 import { LookAtLog } from '../../log/look-at-log.tsx';
 import { LogSentences } from '../log-sentences.tsx';
@@ -21,11 +22,6 @@ const HEIGHTS = [
   { value: 'bearing', words: 'the rafter seats' },
   { value: 'beamAxis', words: 'the beam axis' },
   { value: 'underside', words: 'the underside of the beam' },
-];
-const CROWNS = [
-  { value: 'up', words: 'up' },
-  { value: 'down', words: 'down' },
-  { value: 'side', words: 'to the side' },
 ];
 const SEATS = [
   { value: 'flat', words: 'flat' },
@@ -46,6 +42,7 @@ export function BeamPiece({ memberId, shelter, name }: BeamPieceProps) {
   const stock = stockOf(project, member);
   const path = traitPath(project, memberId, 'stock');
   const line = shelter.lines.find(({ id }) => id === member.line);
+  const beam = shelter.beams.find(({ id }) => id === memberId);
   const posts = line ? postsOf(shelter, line) : [];
   const seat = traitPath(project, memberId, 'seat');
   return (
@@ -73,14 +70,14 @@ export function BeamPiece({ memberId, shelter, name }: BeamPieceProps) {
         .
       </p>
       {stock?.kind === 'log' && <LogSentences memberId={memberId} of={name} />}
+      {beam && <BowSentence beam={beam} name={name} />}
       <LookAtLog memberId={memberId} />
       {stock?.kind === 'sawn' && <SawnSentence path={path} of={sentenceCase(name)} stock={stock} />}
       {stock?.kind === 'typed' && <TypedStickSentence path={path} of={sentenceCase(name)} stock={stock} />}
       <p className="sentence">
         Set so that the{' '}
         <YoursChoice path={`supportLines[${member.line}].set`} label={`${name}: what is level`} choices={SETS} /> are
-        level, its natural bow{' '}
-        <YoursChoice path={traitPath(project, memberId, 'crownTo')} label={`${name}: crown`} choices={CROWNS} />; a flat{' '}
+        level; a flat{' '}
         <Yours path={traitPath(project, memberId, 'topFlatIn')} label={`${name}: depth of the flat on top`} /> deep
         planed on top. Seats on the posts:{' '}
         <YoursChoice path={`${seat}.kind`} label={`${name}: kind of seat`} choices={SEATS} />,{' '}
