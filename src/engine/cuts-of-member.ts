@@ -1,4 +1,5 @@
-import type { BraceGeometry, PostGeometry, RafterGeometry, Shelter, Stick } from './geometry/shelter.ts';
+import { housingCuts } from './geometry/beams.ts';
+import type { BraceGeometry, PostGeometry, RafterGeometry, Shelter, Stick, TieGeometry } from './geometry/shelter.ts';
 import { runTo } from './loads/own-loads.ts';
 import type { Cut, Project } from './project/model.ts';
 import { radiansFromDegrees } from './units.ts';
@@ -29,18 +30,21 @@ export function cutsOfMember(project: Project, shelter: Shelter, memberId: strin
     });
   const post = shelter.posts.find(({ id }) => id === memberId);
   if (post) return [...shelter.braces.flatMap((brace) => housingIn(post, brace)), ...byHand];
+  const tie = shelter.ties.find(({ id }) => id === memberId);
+  if (tie) return [...housingsIn(tie, shelter.braces), ...byHand];
   const rafter = shelter.rafters.find(({ id }) => id === memberId);
   return rafter ? [...birdsMouths(shelter, rafter), ...byHand] : byHand;
 }
 
-/** Places on members as the file has them: above the foot of a post, y on a rafter, x on a purlin; else from the start. */
-function fromStart({ posts, rafters, purlins }: Shelter, { member, centreIn }: Cut): number {
+/** Places as the file has them: above the foot of a post, y on ties and rafters, x on a purlin; else from the start. */
+function fromStart({ posts, ties, rafters, purlins }: Shelter, { member, centreIn }: Cut): number {
   const post = posts.find(({ id }) => id === member);
   if (post) return post.footZIn - post.woodFromZIn + centreIn;
   const rafter = rafters.find(({ id }) => id === member);
   if (rafter) return runTo(rafter, centreIn) / Math.cos(radiansFromDegrees(rafter.slopeDeg));
+  const tie = ties.find(({ id }) => id === member);
   const purlin = purlins.find(({ id }) => id === member);
-  return centreIn - (purlin?.fromXIn ?? 0);
+  return centreIn - (tie?.fromYIn ?? purlin?.fromXIn ?? 0);
 }
 
 function housingIn(post: PostGeometry, brace: BraceGeometry): readonly CutHere[] {
@@ -59,6 +63,13 @@ function housingIn(post: PostGeometry, brace: BraceGeometry): readonly CutHere[]
     },
   ];
 }
+
+/** Braces across run up to a tie log as those along run up to a beam: its y is their x. */
+const housingsIn = (tie: TieGeometry, braces: readonly BraceGeometry[]): readonly CutHere[] =>
+  housingCuts(
+    tie.id,
+    braces.map((brace) => ({ ...brace, topPoint: { ...brace.topPoint, xIn: brace.topPoint.yIn } })),
+  ).map((cut) => ({ ...cut, atIn: cut.atXIn - tie.fromYIn }));
 
 function thicknessOf(stick: Stick | null): number {
   if (stick?.kind === 'round') return stick.profile[0]?.diameterIn ?? 0;

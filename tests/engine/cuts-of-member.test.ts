@@ -4,6 +4,7 @@ import { placeShelter } from '../../src/engine/geometry/place-shelter.ts';
 import type { Cut, Project } from '../../src/engine/project/model.ts';
 import { sectionOfMember } from '../../src/engine/section-of-member.ts';
 import { exampleText, soundProject } from '../support/files.ts';
+import { tiedShed } from '../support/tied-shed.ts';
 
 const demo = soundProject(exampleText('firewood-shed'));
 const handCut = (member: string, centreIn: number): Cut => ({
@@ -50,6 +51,19 @@ describe('every cut of a member, from its start', () => {
     const cos = Math.cos((rafter.slopeDeg * Math.PI) / 180);
     const [support] = rafter.supports;
     expect(placed(rafter.id, support!.yIn)).toBeCloseTo(support!.atIn / cos, 9);
+  });
+
+  // tied shed: braces run 24 in. out from the posts of tie-0, let in 1 in.; a place on a tie is y in the file
+  it('has the housings of braces across in a tie log, and what is cut into it by hand', () => {
+    const tied = tiedShed({ braceTop: 'housed' });
+    const tie = placeShelter(tied).shelter.ties.find(({ id }) => id === 'tie-0')!;
+    const cuts = cutsIn({ ...tied, cuts: [handCut('tie-0', tie.fromYIn + 40)] }, 'tie-0');
+    const lengthIn = tie.toYIn - tie.fromYIn;
+    expect(cuts.map(({ madeBy, atIn }) => [madeBy, Math.round(atIn * 1000) / 1000])).toEqual([
+      ['brace', 24],
+      ['brace', lengthIn - 24],
+      ['hand', 40],
+    ]);
   });
 
   it('takes it from the section there, and from no other', () => {

@@ -8,11 +8,12 @@ const OF_THE_WHOLE: ReadonlySet<RuleId> = new Set<RuleId>([
   'rafter.sag',
   'rafter.sagLongTerm',
   'purlin.sag',
+  'tie.sagLongTerm',
   'post.push',
   'brace.push',
 ]);
 /** Length over thickness falls as the thickness itself grows. */
-const SLENDERNESS: ReadonlySet<RuleId> = new Set<RuleId>(['post.slender', 'brace.slender']);
+const SLENDERNESS: ReadonlySet<RuleId> = new Set<RuleId>(['post.slender', 'brace.slender', 'tie.slender']);
 
 export interface WholeMember<Row> {
   /** every diameter times this would just pass, forces held; above 1 where wood is missing */

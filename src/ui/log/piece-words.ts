@@ -10,7 +10,7 @@ export function pieceName(names: Names, { id, role }: Member): string {
   return name.startsWith(`${role} `) ? name : `${role} ${name}`;
 }
 
-/** What meets a piece along it, from its start: posts under a beam, braces at a post, lines under a rafter. */
+/** What meets a piece along it, from its start: posts of a beam or a tie, braces at a post, lines under a rafter. */
 export function marksAlong(shelter: Shelter, memberId: string): LogWords['marks'] {
   const beam = shelter.beams.find(({ id }) => id === memberId);
   const line = shelter.lines.find(({ id }) => id === beam?.line);
@@ -20,6 +20,11 @@ export function marksAlong(shelter: Shelter, memberId: string): LogWords['marks'
       .map(({ label, xIn }) => ({ label, atIn: xIn - beam.fromXIn }));
   const post = shelter.posts.find(({ id }) => id === memberId);
   if (post) return bracesAt(shelter, post.id).map(([label, zIn]) => ({ label, atIn: zIn - post.woodFromZIn }));
+  const tie = shelter.ties.find(({ id }) => id === memberId);
+  if (tie)
+    return shelter.posts
+      .filter(({ id }) => id === tie.fromPostId || id === tie.toPostId)
+      .map(({ label, yIn }) => ({ label, atIn: yIn - tie.fromYIn }));
   const rafter = shelter.rafters.find(({ id }) => id === memberId);
   const cos = Math.cos(((rafter?.slopeDeg ?? 0) * Math.PI) / 180);
   return (rafter?.supports ?? []).map((support) => ({
