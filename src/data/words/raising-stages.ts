@@ -4,7 +4,7 @@ import type { StageId } from '../loads/raising.ts';
 export const STAGE_WORDS: Readonly<Record<StageId, string>> = {
   posts: 'Posts alone',
   beams: 'Posts and beams',
-  braces: 'Knee braces on',
+  braces: 'Braces on',
   rafters: 'Rafters on',
   roof: 'Roof on',
 };

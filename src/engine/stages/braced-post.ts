@@ -61,8 +61,8 @@ export function bracedPost(
  * What presses on a foot whatever comes: of the light weight six tenths, but all of what an overhang lifts; under the
  * finished roof the least of the frame analysis, since wind lifts it then.
  */
-function pressingOn({ leastOnFoot }: Standing, { id }: PostGeometry, lightLb: number, note?: Note): number {
-  const found = leastOnFoot?.get(id);
+function pressingOn({ roof }: Standing, { id }: PostGeometry, lightLb: number, note?: Note): number {
+  const found = roof?.leastOnFoot.get(id);
   const N = found ?? (lightLb > 0 ? HELPING_WEIGHT * lightLb : lightLb);
   note?.({
     symbol: 'N',

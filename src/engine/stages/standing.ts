@@ -2,6 +2,7 @@ import { STAGES, type StageId } from '../../data/loads/raising.ts';
 import type { Shelter, Stick } from '../geometry/shelter.ts';
 import type { Assembled } from '../assemble.ts';
 import type { Givens } from '../givens.ts';
+import { acrossForce } from '../loads/across.ts';
 import type { RoofCase } from '../loads/roof-cases.ts';
 import { message, type Message } from '../message.ts';
 import type { Project } from '../project/model.ts';
@@ -11,8 +12,15 @@ export interface Standing {
   readonly id: StageId;
   /** shelter, project and roof cases of this stage only */
   readonly givens: Givens;
-  /** least push on each foot by the analysis of the finished frame, roof wind in it; null before the roof is on [lb] */
-  readonly leastOnFoot: ReadonlyMap<string, number> | null;
+  /** what only the finished roof brings; null before it is on */
+  readonly roof: RoofOn | null;
+}
+
+interface RoofOn {
+  /** least push on each foot by the analysis of the finished frame, the roof's wind in it [lb] */
+  readonly leastOnFoot: ReadonlyMap<string, number>;
+  /** level part of the wind on all slopes that push the same way, strength level [lb] */
+  readonly levelLb: number;
 }
 
 /**
@@ -22,24 +30,26 @@ export interface Standing {
 export function standingAt(id: StageId, full: Assembled): Standing {
   const { lines, ...givens } = full;
   const project = withoutGoods(givens.project);
-  if (id === 'roof') return { id, givens: { ...givens, project }, leastOnFoot: leastOnFoot(lines) };
+  if (id === 'roof') return { id, givens: { ...givens, project }, roof: roofOn({ ...givens, project }, lines) };
   const bare: Project = {
     ...project,
     ownLoads: [],
     roofPlanes: project.roofPlanes.map((plane) => ({ ...plane, dead: { by: 'parts', layers: [] } })),
   };
   const shelter = membersUp(id, givens.shelter);
-  return { id, givens: { ...givens, project: bare, shelter, roof: WIND_ALONG, earthquake: null }, leastOnFoot: null };
+  return { id, givens: { ...givens, project: bare, shelter, roof: WIND_ALONG, earthquake: null }, roof: null };
 }
 
-const leastOnFoot = (lines: Assembled['lines']): ReadonlyMap<string, number> =>
-  new Map(
+const roofOn = ({ project, shelter, site, roof, runOf }: Givens, lines: Assembled['lines']): RoofOn => ({
+  leastOnFoot: new Map(
     lines.flatMap(({ report }) =>
       report.posts.map(
         (p) => [p.postId, Math.min(...Object.values(p.byCombination).map((r) => r.verticalLb))] as const,
       ),
     ),
-  );
+  ),
+  levelLb: acrossForce(project, shelter, site, roof, runOf, 0).oneWayLb,
+});
 
 const withoutGoods = (project: Project): Project => ({
   ...project,

@@ -2,7 +2,6 @@ import { LEAST_WIND } from '../../data/loads/wind-exposure.ts';
 import type { LineGeometry, PostGeometry, RafterGeometry, Shelter, Stick } from '../geometry/shelter.ts';
 import { nominalDepth } from '../geometry/sticks.ts';
 import type { Givens } from '../givens.ts';
-import { acrossForce } from '../loads/across.ts';
 import { roundDiameter, soliditySeen, widthSeen, windOnSolid, type SeenFrom } from '../loads/solid-wind.ts';
 import { stretchesOf } from '../loads/stretches.ts';
 import { beamEndArea, roofEdgeArea } from '../loads/sway-areas.ts';
@@ -81,7 +80,7 @@ function acrossParts(s: Standing, full: Givens, line: LineGeometry, post: PostGe
       const areaFt2 = (share * (b.toXIn - b.fromXIn) * widthSeen(b.stick, 'side')) / 144;
       return onArea('beam', areaFt2, on(b.stick), post.axisZIn);
     });
-  const roof = s.id === 'roof' ? finishedRoof(s, full) : bareRafters(shelter, on(null));
+  const roof = s.roof ? finishedRoof(shelter, s.roof.levelLb, on(null)) : bareRafters(shelter, on(null));
   return [
     ...uprights(shelter, post, 'across', on),
     ...beams,
@@ -162,10 +161,7 @@ function riseOf({ runIn, slopeDeg, stick }: RafterGeometry): number {
  * The level part of the roof's wind, at least the least wind on its rise, with its eave edges; never less than on the
  * bare rafters, so that a half-covered roof is met too.
  */
-function finishedRoof({ givens }: Standing, full: Givens): readonly WindPart[] {
-  const { project, shelter, site, roof, runOf } = givens;
-  const flat = pressureOn(full, 'side')(null);
-  const { oneWayLb } = acrossForce(project, shelter, site, roof, runOf, 0);
+function finishedRoof(shelter: Shelter, levelLb: number, flat: Pressure): readonly WindPart[] {
   const riseFt2 = shelter.planes.reduce((sum, p) => sum + ((p.highZIn - p.lowZIn) * (p.toXIn - p.fromXIn)) / 144, 0);
   const edges = shelter.planes.map((plane) => {
     const rafter = shelter.rafters.find((r) => r.plane === plane.id);
@@ -173,7 +169,7 @@ function finishedRoof({ givens }: Standing, full: Givens): readonly WindPart[] {
     const edgeIn = nominalDepth(rafter?.stick ?? null) + nominalDepth(purlin?.stick ?? null);
     return onArea('eaves', ((plane.toXIn - plane.fromXIn) * edgeIn) / 144, flat, 0);
   });
-  const roofLb = Math.max(oneWayLb, LEAST_WIND.openBuildingPsf * riseFt2);
+  const roofLb = Math.max(levelLb, LEAST_WIND.openBuildingPsf * riseFt2);
   const covered = [taken('roof', roofLb), ...edges];
   const bare = bareRafters(shelter, flat);
   const sum = (parts: readonly WindPart[]): number => parts.reduce((total, p) => total + p.forceLb, 0);

@@ -45,7 +45,7 @@ describe('while it is being raised', () => {
     expect(items.map((item) => item.querySelector('h4')?.textContent)).toEqual([
       'Posts alone',
       'Posts and beams',
-      'Knee braces on',
+      'Braces on',
       'Rafters on',
       'Roof on',
     ]);
