@@ -1,4 +1,5 @@
 import { RULES, type Link, type RuleId } from '../../data/rules.ts';
+import { analysedLine } from '../analysed-line.ts';
 import { assembleLine } from '../assemble-lines.ts';
 import { alongSystem } from '../checks/sway/sway-checks.ts';
 import type { CheckRow } from '../evaluation.ts';
@@ -59,7 +60,9 @@ export function holderOf(
   if (by === 'embeddedPosts' && (way === 'across' || standing.id === 'posts')) return holder(message('raisingFeet'));
   if (way === 'across' || !STANDS_ON_IT.has(by)) return null;
   if (by === 'kneeBraces' && !hasBraces(standing.givens.shelter, line)) return null;
-  const now = assembleLine(standing.givens, line).source.flatMap((s) => s.rows());
+  const now = assembleLine(standing.givens, analysedLine(standing.givens, line), new Map()).source.flatMap((s) =>
+    s.rows(),
+  );
   return holder(firstNotPassed(ofHolder(now, standing.givens.shelter, line, way)));
 }
 
