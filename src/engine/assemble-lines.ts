@@ -87,7 +87,7 @@ export function assembleLine(
   return {
     ...known,
     source: [
-      { ...checkSource(ofLine), thinnest: () => thinnestOfLine(context) },
+      { ...checkSource(ofLine), sections: [{ of: 'line', context }] },
       checkSource(ofPosts),
       plainSource([
         ...typedRows(members),

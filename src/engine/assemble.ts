@@ -1,3 +1,4 @@
+import { analysedLine } from './analysed-line.ts';
 import { assembleLine, type LineParts } from './assemble-lines.ts';
 import { beamRollingChecks } from './checks/beam/rolling.ts';
 import { beamAcrossChecks } from './checks/beam/tie-across.ts';
@@ -11,6 +12,7 @@ import { acrossForce } from './loads/across.ts';
 import type { Fault } from './message.ts';
 import type { Project } from './project/model.ts';
 import { framesAcrossOf, type FramesAcross } from './transverse/frames-across.ts';
+import { postsInRows } from './transverse/posts-in-rows.ts';
 import { acrossSources } from './transverse/row-source.ts';
 
 /** A shelter with its lines analysed and every source of checks, before anything is judged. */
@@ -25,8 +27,10 @@ export function assemble(project: Project): Assembled | { readonly faults: reado
   const givens = givensOf(project);
   if ('faults' in givens) return givens;
   const { shelter, site, form, roof, runOf, weights, materials } = givens;
-  const lines = shelter.lines.filter((l) => l.kind === 'frame').map((line) => assembleLine(givens, line));
-  const frames = framesAcrossOf(givens, lines);
+  const analysed = shelter.lines.filter((l) => l.kind === 'frame').map((line) => analysedLine(givens, line));
+  const frames = framesAcrossOf(givens, analysed);
+  const inRows = postsInRows(frames.rows);
+  const lines = analysed.map((line) => assembleLine(givens, line, inRows));
   const inertiaLb = lines.reduce((sum, l) => sum + l.inertiaLb, 0);
   const across = acrossForce(project, shelter, site, roof, runOf, inertiaLb);
   const sources = [

@@ -1,9 +1,10 @@
 import type { LineReport, MemberEnvelope, PostReactions } from './evaluation.ts';
-import { isStrength, type LineCheckContext } from './checks/line-context.ts';
+import { isStrength, postResponses, type LineCheckContext } from './checks/line-context.ts';
+import { acrossPushAtFoot } from './checks/pier/across-push.ts';
 import { beamStretches } from './checks/beam/beam-sections.ts';
 import { pullShareOf, stressAt } from './checks/beam/bending.ts';
 import { seatPushes } from './checks/beam/seat-pushes.ts';
-import { footIndex, holdIndex, pushIndex, sectionsOf } from './frame/read-response.ts';
+import { footIndex, holdIndex, pushIndex, sectionsOf, type PostChain } from './frame/read-response.ts';
 import type { Chain } from './frame/line-mesh.ts';
 import type { LineResponse } from './frame/line-frame.ts';
 import type { BuckledLine } from './frame/buckled-shape.ts';
@@ -25,7 +26,7 @@ export function lineReport(context: LineCheckContext, buckledOf: () => BuckledLi
     lineId: line.id,
     stands: frame.unheld.length === 0,
     reason: frame.unheld[0]?.reason ?? null,
-    posts: mesh.posts.map((p) => reactionsOf(p.memberId, footIndex(layout, p), strength)),
+    posts: mesh.posts.map((p) => reactionsOf(context, p)),
     get members() {
       return members();
     },
@@ -52,23 +53,32 @@ const greatest = (responses: readonly LineResponse[], force: (values: Float64Arr
   responses.reduce((most, r) => Math.max(most, force(r.values)), 0);
 
 /** Worst of the brace models in every combination; each part on its own. */
-function reactionsOf(postId: string, foot: number, responses: readonly LineResponse[]): PostReactions {
+function reactionsOf(context: LineCheckContext, chain: PostChain): PostReactions {
+  const foot = footIndex(context.frame.layout, chain);
+  const responses = postResponses(context).filter(isStrength);
+  const across = acrossPushAtFoot(context, chain);
   const byCombination = once(() =>
     Object.fromEntries(
-      responses.map(({ combination, braceModel, values }) => [
-        `${combination.id}|${braceModel}`,
-        { verticalLb: values[foot + 1]!, alongLb: values[foot]!, momentLbIn: values[foot + 2]! },
+      responses.map((r) => [
+        [r.combination.id, r.braceModel, ...(r.across ? [r.across.way] : [])].join('|'),
+        {
+          verticalLb: r.values[foot + 1]!,
+          alongLb: r.values[foot]!,
+          momentLbIn: r.values[foot + 2]!,
+          acrossLb: across?.(r).pushLb ?? null,
+        },
       ]),
     ),
   );
   return {
-    postId,
+    postId: chain.memberId,
     get byCombination() {
       return byCombination();
     },
     greatestDownLb: greatest(responses, (v) => v[foot + 1]!),
     greatestUpLb: greatest(responses, (v) => -v[foot + 1]!),
     greatestAlongLb: greatest(responses, (v) => Math.abs(v[foot]!)),
+    greatestAcrossLb: across ? responses.reduce((most, r) => Math.max(most, across(r).pushLb), 0) : null,
   };
 }
 

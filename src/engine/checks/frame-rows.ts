@@ -1,6 +1,6 @@
 import { judge } from '../check.ts';
 import type { CheckRow } from '../evaluation.ts';
-import type { BraceModel } from '../frame/line-frame.ts';
+import type { BraceModel, LineResponse } from '../frame/line-frame.ts';
 import { quantity } from '../units.ts';
 import { plainRow } from './site-of-check.ts';
 
@@ -11,6 +11,12 @@ export const MODEL_WORDS: Record<BraceModel, string> = {
   idle: 'braces idle',
   noBraces: 'no braces',
 };
+
+const PUSHED_ACROSS = { pressed: 'pressed by the frame across', lifted: 'lifted by the frame across' } as const;
+
+/** Which of several ways of one combination a response is. */
+export const scenarioOf = ({ braceModel, across }: LineResponse): string =>
+  [MODEL_WORDS[braceModel], ...(across ? [PUSHED_ACROSS[across.way]] : [])].join(', ');
 
 /** Largest unbalanced force over applied force that is rounding and nothing else. */
 const BALANCED = 1e-9;

@@ -30,10 +30,19 @@ export interface LineResponse {
     /** the same response without it */
     readonly first: LineResponse;
   };
+  /** set where a frame across presses or lifts the posts beside what the line itself does */
+  readonly across?: {
+    readonly way: 'pressed' | 'lifted';
+    /** the same response as the line alone has it */
+    readonly own: LineResponse;
+  };
 }
 
 /** A response without second order. */
 export const firstOrderOf = (r: LineResponse): LineResponse => r.secondOrder?.first ?? r;
+
+/** A response as the line alone has it. */
+export const ownOf = (r: LineResponse): LineResponse => r.across?.own ?? r;
 
 export interface LineFrame {
   readonly members: LineMembers;

@@ -1,7 +1,9 @@
-import type { LineParts } from '../assemble-lines.ts';
+import type { AnalysedLine } from '../analysed-line.ts';
+import { footIndex } from '../frame/read-response.ts';
 import { rowsAcross, type RowGeometry } from '../geometry/rows.ts';
 import type { PostGeometry } from '../geometry/shelter.ts';
 import type { Givens } from '../givens.ts';
+import { message } from '../message.ts';
 import { isFrame } from '../project/lateral.ts';
 import type { Lateral } from '../project/model.ts';
 import { pushesAcross } from './push-across.ts';
@@ -19,17 +21,22 @@ export interface FramesAcross {
  * Every row that is said to hold the shelter across, analysed under what its posts' lines bring. Each takes the push of every
  * line by length, half way to the next rows: no sheet shares it.
  */
-export function framesAcrossOf(givens: Givens, lines: readonly LineParts[]): FramesAcross {
+export function framesAcrossOf(givens: Givens, lines: readonly AnalysedLine[]): FramesAcross {
   const named = givens.project.lateral.across.filter(isFrame);
   const rows = rowsAcross(givens.shelter).filter((row) => named.some((system) => holds(system, row)));
   const inRows = new Set(rows.flatMap((row) => row.posts));
   const isShared = givens.project.lateral.across.some((system) => system.by !== null && !isFrame(system));
   const loose = named.length > 0 && !isShared ? givens.shelter.posts.filter((p) => !inRows.has(p)) : [];
   if (rows.length === 0) return { rows: [], loose };
+  const unknown = lines.find((l) => !l.answer.ok);
+  if (unknown) {
+    const reason = message('acrossNotKnown', { line: unknown.members.line.label });
+    return { rows: rows.map((row) => ({ ok: false, row, blocked: { status: 'notGiven', reason } })), loose };
+  }
   const inFrames = [...new Set(rows.flatMap((row) => row.posts.map((p) => p.line)))];
   const across = pushesAcross(givens, inFrames, {
     kind: givens.earthquake ? 'seismic' : 'notional',
-    byLine: new Map(lines.map((l) => [l.report.lineId, l.inertiaLb])),
+    byLine: new Map(lines.map((l) => [l.members.line.id, l.inertiaLb])),
   });
   const shareOf = sharesOfLines(givens.shelter, rows);
   const from = fromLines(lines);
@@ -45,12 +52,10 @@ function holds({ by, lines = [], posts = [] }: Lateral, row: RowGeometry): boole
   return isNamed && isOfKind;
 }
 
-function fromLines(lines: readonly LineParts[]): FromLines {
+function fromLines(lines: readonly AnalysedLine[]): FromLines {
   const combinations = new Map(lines.flatMap((l) => l.combinations.map((c) => [c.id, c] as const)));
   const cases = new Map(lines.flatMap((l) => l.cases.map((c) => [c.id, c] as const)));
-  const pressed = new Map(
-    lines.flatMap((l) => l.report.posts.map((p) => [p.postId, pressById(p.byCombination)] as const)),
-  );
+  const pressed = new Map(lines.flatMap(pressedPosts));
   return {
     combinations: [...combinations.values()],
     cases: [...cases.values()],
@@ -64,14 +69,20 @@ function fromLines(lines: readonly LineParts[]): FromLines {
 const ruleOf = (combinationId: string): string => combinationId.split('+')[0]!;
 
 /**
- * Greatest push on a foot by combination, and by rule: a line whose spans are laid out otherwise has no combination of that
+ * Greatest push on every foot by combination, and by rule: a line whose spans are laid out otherwise has no combination of that
  * name, then the hardest of the same rule stands for it (safe side).
  */
-function pressById(byCombination: LineParts['report']['posts'][number]['byCombination']): ReadonlyMap<string, number> {
-  const most = new Map<string, number>();
-  for (const [key, { verticalLb }] of Object.entries(byCombination)) {
-    const id = key.slice(0, key.lastIndexOf('|'));
-    for (const name of new Set([id, ruleOf(id)])) most.set(name, Math.max(most.get(name) ?? -Infinity, verticalLb));
-  }
-  return most;
+function pressedPosts({ answer }: AnalysedLine): readonly (readonly [string, ReadonlyMap<string, number>])[] {
+  if (!answer.ok) return [];
+  const { layout, mesh, responses } = answer.frame;
+  const strength = responses.filter((r) => r.combination.purpose === 'strength');
+  return mesh.posts.map((post) => {
+    const down = footIndex(layout, post) + 1;
+    const most = new Map<string, number>();
+    for (const { combination, values } of strength) {
+      for (const name of new Set([combination.id, ruleOf(combination.id)]))
+        most.set(name, Math.max(most.get(name) ?? -Infinity, values[down]!));
+    }
+    return [post.memberId, most] as const;
+  });
 }

@@ -1,4 +1,4 @@
-import { firstOrderOf, type LineResponse } from '../../frame/line-frame.ts';
+import { firstOrderOf, ownOf, type LineResponse } from '../../frame/line-frame.ts';
 import type { PostChain } from '../../frame/read-response.ts';
 import type { PostGeometry } from '../../geometry/shelter.ts';
 import type { DesignValues } from '../../material/values.ts';
@@ -10,7 +10,7 @@ import { adjustedCompression, allowableColumnStress, columnStabilityFactor, eule
 import { equalAreaSide, representativeDiameter } from '../wood/tapered-column.ts';
 import { effectiveLength, type EffectiveLength } from './effective-length.ts';
 import { greatestPush, type PostStation } from './post-stations.ts';
-import { eulerOfLine, type EulerOfLine } from './euler-of-line.ts';
+import { eulerOfLine, eulerOfRow, type EulerOfLine } from './euler-of-line.ts';
 
 /** A post as a column in one direction, its length by table. */
 export interface ColumnPlane {
@@ -35,7 +35,7 @@ export interface PostColumn {
   readonly planes: readonly [along: ColumnPlane, across: ColumnPlane];
   /** of the representative section, the smaller of both directions [in2] */
   readonly areaIn2: number;
-  /** in the plane of a line that holds itself from the buckling of the line, else by the length of the table */
+  /** in the plane of a line or of a row that holds itself from its buckling, else by the length of the table */
   readonly eulerIn: (r: LineResponse) => EulerStresses;
   /** writes how the smaller of them comes about */
   readonly tellSmaller: (r: LineResponse, note: Note) => void;
@@ -54,10 +54,12 @@ export function postColumn(
   const across = columnPlane(project, chain.post, values, 'across');
   const areaIn2 = Math.min(along.areaIn2, across.areaIn2);
   const ofLine = eulerOfLine(context, chain, along, areaIn2, values);
-  const pushIn = (r: LineResponse): number => greatestPush(stations, firstOrderOf(r));
+  const ofRow = eulerOfRow(context, chain, across, areaIn2);
+  // the buckling of the line belongs to what the line itself brings
+  const pushIn = (r: LineResponse): number => greatestPush(stations, firstOrderOf(ownOf(r)));
   const eulerIn = lastRemembered((r): EulerStresses => ({
     alongPsi: ofLine ? ofLine(r, pushIn(r)) : along.FcEPsi,
-    acrossPsi: across.FcEPsi,
+    acrossPsi: ofRow ? ofRow(r, greatestPush(stations, firstOrderOf(r))) : across.FcEPsi,
   }));
   const isAlong = (r: LineResponse): boolean => {
     const { alongPsi, acrossPsi } = eulerIn(r);
@@ -68,16 +70,22 @@ export function postColumn(
     areaIn2,
     eulerIn,
     tellSmaller: (r, note) => {
-      if (!isAlong(r)) across.tell(note);
-      else tellAlong(ofLine, r, pushIn(r), along, note);
+      if (isAlong(r)) tellEuler(ofLine, r, pushIn(r), along, note);
+      else tellEuler(ofRow, r, greatestPush(stations, firstOrderOf(r)), across, note);
     },
-    decidingPlane: (r) => (!isAlong(r) ? across : ofLine ? null : along),
+    decidingPlane: (r) => (isAlong(r) ? (ofLine ? null : along) : ofRow ? null : across),
   };
 }
 
-function tellAlong(ofLine: EulerOfLine | null, r: LineResponse, pushLb: number, along: ColumnPlane, note: Note): void {
-  if (ofLine) ofLine(r, pushLb, note);
-  else along.tell(note);
+function tellEuler(
+  ofFrame: EulerOfLine | null,
+  r: LineResponse,
+  pushLb: number,
+  byTable: ColumnPlane,
+  note: Note,
+): void {
+  if (ofFrame) ofFrame(r, pushLb, note);
+  else byTable.tell(note);
 }
 
 /** Every station of a post asks the same of one response, one after the other: the last answer is kept. */

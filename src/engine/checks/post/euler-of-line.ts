@@ -52,11 +52,34 @@ export function eulerOfLine(
   };
 }
 
+/**
+ * Euler stress of a post across its line, from the buckling of the row that it stands in: of every way in which the row is
+ * asked that combination, the one that buckles soonest. A post that this mode hardly moves counts as if it buckled with it
+ * (safe side).
+ * @returns null where somebody typed a length, or the post stands in no frame across
+ * @source MECHANICS elastic buckling of the frame
+ */
+export function eulerOfRow(
+  context: LineCheckContext,
+  chain: PostChain,
+  across: ColumnPlane,
+  areaIn2: number,
+): EulerOfLine | null {
+  const inRow = context.across?.onPost(chain.memberId);
+  const isTyped = insteadOf(context.project, 'effectiveLengthAcrossIn', chain.memberId) !== undefined;
+  if (!inRow || isTyped) return null;
+  return ({ combination }, pushLb, note) => {
+    const factor = inRow.in(combination.id)?.bucklesAt ?? null;
+    if (factor === null) return across.FcEPsi;
+    return pushLb > 0 ? timesPush(factor, pushLb, areaIn2, 'the frame across buckles', note) : Infinity;
+  };
+}
+
 function timesPush(factor: number, pushLb: number, areaIn2: number, what: string, note?: Note): number {
   const FcE = Math.max(NONE_PSI, (factor * pushLb) / areaIn2);
   note?.({
     symbol: 'FcE',
-    words: 'Euler stress, from the buckling of the whole line',
+    words: 'Euler stress, from the buckling of the whole frame',
     formula: 'λ × P / A',
     put: [
       put('λ', factor, '1', `so many times the loads of this combination until ${what}`),

@@ -1,7 +1,7 @@
 import type { PostChain } from '../../frame/read-response.ts';
 import { sectionsOf } from '../../frame/read-response.ts';
 import { leastAt } from '../least-at.ts';
-import { isStrength, valuesIn, type LineCheckContext } from '../line-context.ts';
+import { isStrength, postResponses, valuesIn, type LineCheckContext } from '../line-context.ts';
 import { sectionAt } from '../section.ts';
 import { postColumn } from './column.ts';
 import { DEEPEST_HOUSING } from './housing.ts';
@@ -21,7 +21,7 @@ export function leastPostDiameters(context: LineCheckContext, chain: PostChain):
   const values = valuesIn(context, chain.memberId);
   const { stick } = chain.post;
   if (!values || stick?.kind !== 'round') return null;
-  const strength = context.frame.responses.filter(isStrength);
+  const strength = postResponses(context).filter(isStrength);
   const ownStations = postStations(context, chain);
   const pushed = pushedSum(context, chain, postColumn(context, chain, ownStations, values), values);
   const pulled = pulledSum(context, chain, values);

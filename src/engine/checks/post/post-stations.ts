@@ -10,13 +10,21 @@ export interface PostStation extends SectionAt {
   readonly section: Section;
   /** depth that the housings there take, as one cut [in] */
   readonly takenIn: number;
-  readonly housing: { readonly depthIn: number; readonly sides: readonly (1 | -1)[] } | null;
+  readonly housing: Housing | null;
 }
 
-/** Stations up to the seat: above it lies the beam. */
+interface Housing {
+  /** the deepest there [in] */
+  readonly depthIn: number;
+  /** faces let into: +x or -x by braces along the line, +y or -y by braces across it */
+  readonly sides: readonly (1 | -1)[];
+  readonly acrossSides: readonly (1 | -1)[];
+}
+
+/** Stations up to the seat: above it lies the beam. Braces across take their housings out of the same wood. */
 export function postStations(context: LineCheckContext, chain: PostChain): readonly PostStation[] {
   const { post } = chain;
-  const braces = context.frame.members.braces.filter(
+  const braces = context.shelter.braces.filter(
     (b) => b.postId === post.id && b.ends.post.kind !== 'coped' && b.ends.post.depthIn > 0,
   );
   const seatAt = post.seatZIn - post.woodFromZIn;
@@ -24,7 +32,7 @@ export function postStations(context: LineCheckContext, chain: PostChain): reado
     .filter((s) => s.atIn <= seatAt + 1e-6)
     .map((s) => {
       const here = braces.filter((b) => Math.abs(b.postPoint.zIn - post.woodFromZIn - s.atIn) <= SAME_PLACE_IN);
-      // two braces at one height take wood from both faces: counted as one cut of their sum (safe side)
+      // braces at one height take wood from several faces: counted as one cut of their sum (safe side)
       const takenIn = here.reduce((sum, b) => sum + b.ends.post.depthIn, 0);
       return {
         ...s,
@@ -32,13 +40,17 @@ export function postStations(context: LineCheckContext, chain: PostChain): reado
         takenIn,
         housing:
           here.length > 0
-            ? { depthIn: Math.max(...here.map((b) => b.ends.post.depthIn)), sides: here.map(faceOf) }
+            ? {
+                depthIn: Math.max(...here.map((b) => b.ends.post.depthIn)),
+                sides: here.filter((b) => b.plane === 'along').map(faceOf),
+                acrossSides: here.filter((b) => b.plane === 'across').map(faceOf),
+              }
             : null,
       };
     });
 }
 
-/** Face of the post that a brace is let into: +x or -x. */
+/** Face of the post that a brace is let into. */
 const faceOf = (brace: BraceGeometry): 1 | -1 => (brace.side === 'plus' ? 1 : -1);
 
 /** A housing counts twice in bending while its face is stretched; tension on the +x face is a moment above zero. */
@@ -47,7 +59,7 @@ export function stretchFactor(s: PostStation, values: Float64Array, twice: numbe
 }
 
 /** Greatest push anywhere in the post [lb]. */
-export function greatestPush(stations: readonly PostStation[], r: LineResponse): number {
+export function greatestPush(stations: readonly Pick<SectionAt, 'axial'>[], r: LineResponse): number {
   let most = 0;
   for (const s of stations) most = Math.max(most, -r.values[s.axial]!);
   return most;

@@ -4,7 +4,7 @@ import type { DesignValues } from '../../material/values.ts';
 import type { Note } from '../../note.ts';
 import { STRETCHED_CUT } from '../beam/bending.ts';
 import type { LineCheckContext } from '../line-context.ts';
-import { acrossMoment } from './across-wind.ts';
+import { bentAcross } from './bent-across.ts';
 import { offsetMoment } from './seat-offset.ts';
 import { allowableColumn, lastRemembered, type PostColumn } from './column.ts';
 import { stretchFactor, type PostStation } from './post-stations.ts';
@@ -29,7 +29,7 @@ export function pushedSum(
   values: DesignValues,
 ): StationSum {
   const pushAndBending = pushAndBendingOf(chain.post.stick!, column.planes, values);
-  const across = acrossMoment(context, chain);
+  const across = bentAcross(context, chain);
   const beside = offsetMoment(context, chain);
   const FcPrime = lastRemembered((r) => allowableColumn(column, values, r));
   return (s, r, note) => {
@@ -45,7 +45,7 @@ export function pushedSum(
       FcAllowablePsi: FcPrime(r),
       euler,
       alongLbIn: twice * (Math.abs(first[s.moment]!) + besideLbIn),
-      acrossLbIn: across(r, s.atIn, note),
+      acrossLbIn: across(r, s, note),
       modulusIn3: s.section.modulusIn3,
       CD: r.combination.durationFactor,
     };
@@ -56,13 +56,13 @@ export function pushedSum(
 /** Pull and bending together, both lines of the clause, moments of both planes together. @source NDS 3.9.1 */
 export function pulledSum(context: LineCheckContext, chain: PostChain, values: DesignValues): StationSum {
   const pullAndBending = pullAndBendingOf(chain.post.stick!, values);
-  const across = acrossMoment(context, chain);
+  const across = bentAcross(context, chain);
   return (s, r, note) => {
     if (s.section.areaIn2 === 0) return Infinity; // a housing goes through the post
     const at = {
       ftPsi: Math.max(0, r.values[s.axial]!) / s.section.areaIn2,
       alongLbIn: stretchFactor(s, r.values, STRETCHED_CUT) * r.values[s.moment]!,
-      acrossLbIn: across(r, s.atIn, note),
+      acrossLbIn: across(r, s, note),
       modulusIn3: s.section.modulusIn3,
       CD: r.combination.durationFactor,
     };

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { analysedLine } from '../../../../src/engine/analysed-line.ts';
 import { assembleLine } from '../../../../src/engine/assemble-lines.ts';
 import { ratedAlongRows } from '../../../../src/engine/checks/sway/rated-along.ts';
 import {
@@ -24,7 +25,8 @@ const held = (by: Lateral['by'], measures: Partial<Measures> = {}, more: Partial
 /** Rows of line A as the whole evaluation makes them. */
 function rowsOf(project: Project): readonly CheckRow[] {
   const bench = loadBench(project);
-  const parts = assembleLine({ ...bench, materials: materialsOf(project, bench.shelter) }, bench.shelter.lines[0]!);
+  const givens = { ...bench, materials: materialsOf(project, bench.shelter) };
+  const parts = assembleLine(givens, analysedLine(givens, bench.shelter.lines[0]!), new Map());
   return parts.source.flatMap((source) => source.rows());
 }
 const rowOf = (project: Project, ruleId: string): CheckRow | undefined =>
