@@ -98,7 +98,10 @@ export const CAUTIONS: Readonly<Partial<Record<Link, readonly string[]>>> = {
     'Until its braces are on, the frame holds only by its props. Leave the temporary braces until the roof is on.',
   ],
   post: ['A post on a pier stands by itself only while it is propped: two temporary braces each way, staked.'],
-  pier: ['Wind can lift the whole shelter: the pier must be as heavy as it is drawn and held to the post.'],
+  pier: [
+    'Wind can lift the whole shelter: the pier must be as heavy as it is drawn and held to the post.',
+    'Frozen soil grips concrete and lifts it, winter by winter: cast the shaft smooth and plumb, never wider at the top, and widen it only below the frost.',
+  ],
   swayAlong: ['A frame that nothing holds sideways falls without a warning, also while it is being built.'],
   swayAcross: ['A frame that nothing holds sideways falls without a warning, also while it is being built.'],
 };
