@@ -1,0 +1,97 @@
+// @vitest-environment jsdom
+import { screen } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import type { Project } from '../../../src/engine/project/model.ts';
+import { acts, present } from '../../../src/ui/state/use-workbench.ts';
+import { valueAt } from '../../../src/ui/state/value-at.ts';
+import { bringTheRest, closeFrame, exampleProject, linkHead, openFrame, pretendBrowser } from '../frame/page.tsx';
+
+const at = (path: string): unknown => valueAt(present().project!, path);
+const statusOf = (key: string): string | undefined => present().evaluation!.checks.find((c) => c.key === key)?.status;
+const choose = (label: string, words: string): Promise<void> =>
+  userEvent.setup().selectOptions(screen.getByRole('combobox', { name: label }), words);
+const said = (): string => document.querySelector('.link-body')?.textContent ?? '';
+
+/** The demo with logs that are long enough to stand in the ground as well. */
+function withLongLogs(): Project {
+  const demo = exampleProject('firewood-shed');
+  return {
+    ...demo,
+    logs: demo.logs.map((log) => ({
+      ...log,
+      stations: log.stations.map((s, i) =>
+        i === log.stations.length - 1 ? { ...s, fromButtIn: s.fromButtIn + 120 } : s,
+      ),
+    })),
+  };
+}
+
+async function openPier(project?: Project): Promise<void> {
+  openFrame(project);
+  await userEvent.setup().click(linkHead(/^pier/));
+  await userEvent.setup().click(screen.getByRole('radio', { name: 'A1' }));
+}
+
+beforeAll(bringTheRest);
+beforeEach(() => pretendBrowser());
+afterEach(closeFrame);
+
+describe('the pier of a post', () => {
+  it('tells what this post brings to it, and the concrete that it and all of them take', async () => {
+    await openPier();
+    const post = present()
+      .evaluation!.lines.flatMap((line) => line.posts)
+      .find(({ postId }) => postId === 'post-1')!;
+    const force = (lb: number): string => `${Math.round(lb).toLocaleString('en-US')} lb`;
+    expect(said()).toContain(`A1 presses down with ${force(post.greatestDownLb)} at the worst`);
+    // 24 in across, 60 in long: pi x 5 ft3, in bags of 0.45 and 0.6 ft3; four of them
+    expect(said()).toContain('It takes 15.71 ft³ of concrete, 35 bags of 60 lb or 27 bags of 80 lb of dry mix');
+    expect(said()).toContain('all 4 together 62.83 ft³, 140 bags of 60 lb or 105 bags of 80 lb.');
+  });
+
+  it('asks what lies around it, and a bare earth fails a pier that is only 6 in high', async () => {
+    await openPier();
+    expect(statusOf('post.clearance/post-1/whole')).toBe('pass');
+    await choose('Pier of A1: earth around it', 'bare');
+    expect(at('groups[posts].foot.earthCovered')).toBe(false);
+    expect(statusOf('post.clearance/post-1/whole')).toBe('fail');
+    await choose('Pier of A1: earth around it', 'as nobody has said yet');
+    expect(at('groups[posts].foot.earthCovered')).toBeUndefined();
+    expect(statusOf('post.clearance/post-1/whole')).toBe('notGiven');
+  });
+
+  it('takes every value of a class of soil at once, marked as presumed', async () => {
+    await openPier();
+    await choose("What the ground is, by the code's classes", 'sand, silty or clayey sand, silty or clayey gravel');
+    expect(at('site.soil.bearingPsf.value')).toBe(2000);
+    expect(at('site.soil.lateralPsfPerFt.value')).toBe(150);
+    expect(at('site.soil.friction')).toEqual({
+      value: 0.25,
+      givenBy: 'owner',
+      date: null,
+      from: 'presumptive value of the code',
+    });
+    await choose(
+      "What the ground is, by the code's classes",
+      'clay, sandy clay, silty clay, clayey silt, silt, sandy silt',
+    );
+    expect([at('site.soil.friction'), at('site.soil.cohesionPsf.value')]).toEqual([undefined, 130]);
+    acts().undo();
+    expect(at('site.soil.friction.value')).toBe(0.25);
+  });
+
+  it('changes into a post in the ground, which asks for its treatment, and back', async () => {
+    await openPier(withLongLogs());
+    await choose('What A1 stands on', 'in the ground');
+    expect(statusOf('pier.treatment/post-1/whole')).toBe('outside');
+    expect(said()).toContain('for use category');
+    await choose('Foot of A1: filled with', 'gravel, tamped in layers of 8 in');
+    expect(said()).not.toContain('of concrete, ');
+    await userEvent.setup().click(screen.getByRole('button', { name: 'give it a pad' }));
+    expect(at('groups[posts].foot.pad')).toEqual({ acrossIn: 24, thickIn: 8 });
+    await choose('What A1 stands on', 'on a pier');
+    expect(at('groups[posts].foot.kind')).toBe('pier');
+    expect(statusOf('post.standOff/post-1/whole')).toBe('pass');
+  });
+});
