@@ -1,7 +1,6 @@
 import { housingCuts } from './geometry/beams.ts';
 import type { BraceGeometry, PostGeometry, RafterGeometry, Shelter, Stick, TieGeometry } from './geometry/shelter.ts';
-import { runTo } from './loads/own-loads.ts';
-import type { Cut, Project } from './project/model.ts';
+import type { Project } from './project/model.ts';
 import { radiansFromDegrees } from './units.ts';
 
 /** A cut that reaches over a place of a member, by its side: 0 up (of a post: +x), turning toward +y. */
@@ -26,7 +25,14 @@ export function cutsOfMember(project: Project, shelter: Shelter, memberId: strin
     .filter(({ member }) => member === memberId)
     .map((cut): CutHere => {
       const { kind, lengthIn, depthIn, angleDeg } = cut;
-      return { kind, madeBy: 'hand', atIn: fromStart(shelter, cut), lengthIn, depthIn, angleDeg };
+      return {
+        kind,
+        madeBy: 'hand',
+        atIn: placeOnMember(shelter, memberId, cut.centreIn),
+        lengthIn,
+        depthIn,
+        angleDeg,
+      };
     });
   const post = shelter.posts.find(({ id }) => id === memberId);
   if (post) return [...shelter.braces.flatMap((brace) => housingIn(post, brace)), ...byHand];
@@ -36,15 +42,37 @@ export function cutsOfMember(project: Project, shelter: Shelter, memberId: strin
   return rafter ? [...birdsMouths(shelter, rafter), ...byHand] : byHand;
 }
 
-/** Places as the file has them: above the foot of a post, y on ties and rafters, x on a purlin; else from the start. */
-function fromStart({ posts, ties, rafters, purlins }: Shelter, { member, centreIn }: Cut): number {
-  const post = posts.find(({ id }) => id === member);
-  if (post) return post.footZIn - post.woodFromZIn + centreIn;
-  const rafter = rafters.find(({ id }) => id === member);
-  if (rafter) return runTo(rafter, centreIn) / Math.cos(radiansFromDegrees(rafter.slopeDeg));
-  const tie = ties.find(({ id }) => id === member);
-  const purlin = purlins.find(({ id }) => id === member);
-  return centreIn - (tie?.fromYIn ?? purlin?.fromXIn ?? 0);
+/** How places on a member are told in the file: where its start lies, and how long the member runs for each inch of it. */
+interface Told {
+  readonly startIn: number;
+  readonly alongPerIn: number;
+}
+
+/** Above the foot of a post, x on beams and purlins, y on ties and rafters; else from the start. */
+function toldOn({ beams, posts, ties, rafters, purlins }: Shelter, memberId: string): Told {
+  const isIt = ({ id }: { readonly id: string }): boolean => id === memberId;
+  const post = posts.find(isIt);
+  if (post) return { startIn: post.woodFromZIn - post.footZIn, alongPerIn: 1 };
+  const rafter = rafters.find(isIt);
+  if (rafter)
+    return {
+      startIn: rafter.eaveYIn,
+      alongPerIn: -rafter.downY / Math.cos(radiansFromDegrees(rafter.slopeDeg)),
+    };
+  const level = beams.find(isIt) ?? purlins.find(isIt);
+  return { startIn: level?.fromXIn ?? ties.find(isIt)?.fromYIn ?? 0, alongPerIn: 1 };
+}
+
+/** A place as the file tells it, from the member's start [in]. */
+export function placeOnMember(shelter: Shelter, memberId: string, toldIn: number): number {
+  const { startIn, alongPerIn } = toldOn(shelter, memberId);
+  return (toldIn - startIn) * alongPerIn;
+}
+
+/** A place from the member's start, as the file tells it [in]. */
+export function placeInFile(shelter: Shelter, memberId: string, atIn: number): number {
+  const { startIn, alongPerIn } = toldOn(shelter, memberId);
+  return startIn + atIn / alongPerIn;
 }
 
 function housingIn(post: PostGeometry, brace: BraceGeometry): readonly CutHere[] {

@@ -121,6 +121,31 @@ describe('the log page', () => {
     await close();
   });
 
+  it('takes a cut by hand where it is looked at, and its changes; removed it leaves nothing behind', async () => {
+    const { page, complaints, close } = await openDemo();
+    await openLog(page);
+    await page.getByRole('button', { name: /^one more cut / }).click();
+    const cuts = async () => (await keptProject(page)).project.cuts;
+    await eventually(async () => (await cuts()).length).toBe(1);
+    // the middle of the piece is looked at first: it begins 12 in. from the butt, at x -30
+    const at = (await placeLookedAt(page)) - 12 - 30;
+    expect((await cuts())[0]).toMatchObject({ member: 'beam-high', centreIn: at, depthIn: 1, by: 'hand' });
+    const depth = page.getByRole('textbox', { name: 'cut 1: depth', exact: true });
+    await depth.fill('1 1/2');
+    await depth.press('Enter');
+    const middle = page.getByRole('textbox', { name: 'cut 1: middle, from the butt', exact: true });
+    await middle.fill('5 ft');
+    await middle.press('Enter');
+    await page.getByRole('combobox', { name: 'cut 1: side' }).selectOption('below');
+    await eventually(async () => (await cuts())[0]?.angleDeg).toBe(180);
+    expect((await cuts())[0]).toMatchObject({ centreIn: 60 - 12 - 30, depthIn: 1.5 });
+    await page.locator('.log-sheet .sentence', { has: depth }).getByRole('button', { name: 'remove' }).click();
+    await eventually(async () => (await cuts()).length).toBe(0);
+    expect((await keptProject(page)).project).toEqual(demo());
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
   it('takes a girth, which is pi times the diameter, and remembers how it was read', async () => {
     const { page, close } = await openDemo();
     await openLog(page);

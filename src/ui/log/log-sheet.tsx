@@ -19,6 +19,7 @@ import { look, useFrameView } from '../frame/frame-view.ts';
 import { useIsPhone, usePaper } from '../frame/paper-size.ts';
 import { SHOWS } from '../frame/show.ts';
 import { acts, useWorkbench } from '../state/use-workbench.ts';
+import { HandCuts } from './hand-cuts.tsx';
 import { LogHandles } from './log-handles.tsx';
 import { logPicture } from './log-picture.ts';
 import { diameterOn, logShown } from './log-shown.ts';
@@ -90,6 +91,7 @@ function Drawn({ project, evaluation, memberId, width, log, stock, name }: Drawn
   const paper = usePaper(width, 400);
   const settled = useDeferredValue(evaluation);
   const { shelter } = evaluation;
+  const member = memberIn(project, memberId);
   const shown = useMemo(
     () => logShown(project, shelter, memberId, log, stock),
     [project, shelter, memberId, log, stock],
@@ -180,6 +182,12 @@ function Drawn({ project, evaluation, memberId, width, log, stock, name }: Drawn
             />
           </p>
         </div>
+        {member && (
+          <div>
+            <h3>Cut into it</h3>
+            <HandCuts {...{ project, shelter, member, shown, atIn }} place={`${show(atIn)} from the butt`} />
+          </div>
+        )}
         <div>
           <h3>Seen on it</h3>
           <SeenSentence log={log} of={name} />

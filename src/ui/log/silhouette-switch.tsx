@@ -16,8 +16,8 @@ export function SilhouetteSwitch({ wholeRow = null }: { readonly wholeRow?: Chec
       {isShown && (
         <>
           {' '}
-          Dashed: the thinnest log whose sections would just pass with today’s forces, in bending, shear and crushing.
-          Dash and dot: the same for the whole piece,{' '}
+          Dashed: the thinnest log whose sections would just pass with today’s forces, in bending, shear, crushing and
+          the depth of their cuts. Dash and dot: the same for the whole piece,{' '}
           {wholeRow ? RULES[wholeRow.ruleId].words.toLowerCase() : 'sag and buckling'}. Hatched: wood that is missing,
           drawn to half a log at most. Trying such a log works the forces out again. Where no line is drawn, thickness
           there alone decides nothing.
