@@ -1,6 +1,6 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
-import { quickEngine } from './scripts/quick-engine.ts';
+import { prepared } from './scripts/prepared.ts';
 
 /** Everything the built page needs comes from beside it: no inline script or style, no other host, no eval. */
 const CONTENT_SECURITY_POLICY = [
@@ -31,7 +31,7 @@ const contentSecurityPolicy = (): Plugin => ({
 
 export default defineConfig({
   base: './',
-  plugins: [react(), contentSecurityPolicy(), quickEngine()],
+  plugins: [react(), contentSecurityPolicy(), prepared()],
   build: {
     target: 'es2022',
     assetsInlineLimit: 0, // a font inside a style sheet would be refused by the policy above

@@ -7,10 +7,10 @@ import { useFileDrop, useUndoKeys } from './places/page-events.ts';
 import { usePlace, type PlaceId } from './places/place.ts';
 import { RefusalDialog } from './places/refusal.tsx';
 import type { Opening } from './state/opening.ts';
-import { useWorkbench } from './state/use-workbench.ts';
+import { useWorkbench, withProgram } from './state/use-workbench.ts';
 
 const ComingPlace = late(async () => (await import('./places/coming.tsx')).ComingPlace);
-const SheetPlace = late(async () => (await import('./sheet/sheet-place.tsx')).SheetPlace);
+const SheetPlace = late(async () => (await withProgram(import('./sheet/sheet-place.tsx'))).SheetPlace);
 
 export function App({ opening }: { readonly opening: Opening }) {
   return (

@@ -8,12 +8,11 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './app.tsx';
 import { bringLateParts } from './late.tsx';
-import { bringProjectCode, startWorkbench } from './state/use-workbench.ts';
+import { startWorkbench } from './state/use-workbench.ts';
 import { loadOtherUnits } from './units/other-units.ts';
 
 /** In the order in which it is likely to be wanted. */
 async function bringTheRest(): Promise<void> {
-  await bringProjectCode();
   await bringLateParts();
   await loadOtherUnits();
 }

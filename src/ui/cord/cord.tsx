@@ -4,7 +4,7 @@ import type { Status } from '../../engine/check.ts';
 import type { Evaluation } from '../../engine/evaluation.ts';
 import { look, useFrameView } from '../frame/frame-view.ts';
 import { late } from '../late.tsx';
-import { bringProjectCode, useWorkbench } from '../state/use-workbench.ts';
+import { useWorkbench, withProgram } from '../state/use-workbench.ts';
 import { showRatio } from '../units/show-quantity.ts';
 import { hasBlankSite } from './blank-site.ts';
 import { linksOf, statusOf, type CordLink } from './links.ts';
@@ -13,10 +13,7 @@ import { roomOf } from './room.ts';
 import { StatusMark } from './status-mark.tsx';
 
 /** What is opened can be changed at once, so it comes together with what every change needs. */
-const LinkBody = late(async () => {
-  await bringProjectCode();
-  return (await import('./link-body.tsx')).LinkBody;
-});
+const LinkBody = late(async () => (await withProgram(import('./link-body.tsx'))).LinkBody);
 
 const FillFirst = late(async () => (await import('./fill-first.tsx')).FillFirst);
 

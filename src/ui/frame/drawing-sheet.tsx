@@ -4,16 +4,17 @@ import type { Project } from '../../engine/project/model.ts';
 import { late } from '../late.tsx';
 import { useLoadsView, type LoadWish } from '../loads/loads-view.ts';
 import { ShowLoads } from '../loads/show-loads.tsx';
+import { withProgram } from '../state/use-workbench.ts';
 import { look, useFrameView } from './frame-view.ts';
 import { HatchChoice } from './hatch.tsx';
 import { useIsPhone, useWidth } from './paper-size.ts';
 import { Picture, type PictureProps, type Size } from './sheet-picture.tsx';
 import { LineChooser, useChosenLine, VIEWS, ViewTabs } from './view-choosers.tsx';
 
-const LoadsSheet = late(async () => (await import('../loads/loads-sheet.tsx')).LoadsSheet);
-const BuckledWords = late(async () => (await import('./buckled.tsx')).BuckledWords);
+const LoadsSheet = late(async () => (await withProgram(import('../loads/loads-sheet.tsx'))).LoadsSheet);
+const BuckledWords = late(async () => (await withProgram(import('./buckled.tsx'))).BuckledWords);
 const SilhouetteSwitch = late(async () => (await import('../log/silhouette-switch.tsx')).SilhouetteSwitch);
-const LogSheet = late(async () => (await import('../log/log-sheet.tsx')).LogSheet);
+const LogSheet = late(async () => (await withProgram(import('../log/log-sheet.tsx'))).LogSheet);
 
 interface SheetProps {
   readonly project: Project;

@@ -7,7 +7,7 @@ import { isOwn, sharersOf } from '../cord/own.ts';
 import { FrontView } from '../drawing/FrontView.tsx';
 import type { LaidOver } from '../drawing/picture-options.ts';
 import { late, lateCode } from '../late.tsx';
-import { useWorkbench } from '../state/use-workbench.ts';
+import { useWorkbench, withProgram } from '../state/use-workbench.ts';
 import { showQuantity } from '../units/show-quantity.ts';
 import type { UnitSystem } from '../units/system.ts';
 import { renderDimension } from './dimension-field.tsx';
@@ -22,8 +22,8 @@ import { SHOWS } from './show.ts';
 const SectionView = late(async () => (await import('../drawing/SectionView.tsx')).SectionView);
 const PlanView = late(async () => (await import('../drawing/PlanView.tsx')).PlanView);
 
-const useBuckledCode = lateCode(async () => await import('./buckled.tsx'));
-const useSilhouetteCode = lateCode(async () => await import('../log/front-silhouette.ts'));
+const useBuckledCode = lateCode(() => withProgram(import('./buckled.tsx')));
+const useSilhouetteCode = lateCode(() => withProgram(import('../log/front-silhouette.ts')));
 
 /** Room for a view: its width in pixels, its greatest height as a share of the window. */
 export interface Size {

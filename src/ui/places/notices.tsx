@@ -8,6 +8,7 @@ export function Notices({ opening }: { readonly opening: Opening }) {
   return (
     <div className="notices" aria-live="polite">
       <Saving opening={opening} />
+      <Missing />
       <Unfinished />
       <RefusedChange />
       <NoFigures />
@@ -38,6 +39,20 @@ function Saving({ opening }: { readonly opening: Opening }) {
       or with{' '}
       <button type="button" className="tool" onClick={() => void opening.takeOther()}>
         what the other tab saved
+      </button>
+    </p>
+  );
+}
+
+function Missing() {
+  const missing = useWorkbench((state) => state.missing);
+  if (!missing) return null;
+  return (
+    <p>
+      <span className="marked">The program is not complete yet.</span> {say(missing)} Until it is there the figures on
+      the screen stand, and every change waits.{' '}
+      <button type="button" className="tool" onClick={acts().askForProgram}>
+        try again
       </button>
     </p>
   );

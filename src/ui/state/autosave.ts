@@ -61,7 +61,7 @@ export function startAutosave({ workbench, shelf, doors, now, restMs }: Autosave
 
   const write = async (): Promise<void> => {
     // the order of the format is worth waiting for; where it cannot be had, the project is kept all the same
-    if (unkept(workbench.getState()) && !doors.all()) await doors.whenAll().catch(() => null);
+    if (unkept(workbench.getState()) && !doors.program()) await doors.whenThere().catch(() => null);
     const { act, project, drafts } = workbench.getState();
     const next = pending();
     if (!next || !project) return;

@@ -1,11 +1,11 @@
-import type { Evaluation } from '../../engine/evaluation.ts';
+import type { EvaluateAnswer, Evaluation } from '../../engine/evaluation.ts';
 import type { Fault, Message } from '../../engine/message.ts';
 import type { Project } from '../../engine/project/model.ts';
 import type { FieldKind } from '../units/field-kind.ts';
-import type { EngineDoors } from './doors.ts';
+import type { Program } from './doors.ts';
 import { leadsSomewhere } from './value-at.ts';
 
-type Figures = Pick<EngineDoors, 'evaluate'>;
+type Engine = Pick<Program, 'evaluate'>;
 
 /** A length that is shown from another place than it is stored from: stored = zeroIn + sign × shown. */
 export interface MeasuredFrom {
@@ -27,7 +27,7 @@ export type Drafts = Readonly<Record<string, Draft>>;
 /** A change of the project. `with-next`: the next command of the same name belongs to the same undo entry. */
 export interface Command {
   readonly name: string;
-  readonly perform: (project: Project, setAt: EngineDoors['setAt']) => Project;
+  readonly perform: (project: Project, setAt: Program['setAt']) => Project;
   readonly undo: 'now' | 'with-next';
 }
 
@@ -55,9 +55,9 @@ export interface OpenWork {
 
 const MOST_UNDO_ENTRIES = 200;
 
-export function openWork(doors: Figures, project: Project): OpenWork {
+export function openWork(project: Project, answer: EvaluateAnswer): OpenWork {
   return {
-    ...evaluated(doors, project),
+    ...withFigures(project, answer),
     drafts: {},
     stale: false,
     done: [],
@@ -66,12 +66,18 @@ export function openWork(doors: Figures, project: Project): OpenWork {
   };
 }
 
-function evaluated(doors: Figures, project: Project) {
-  const answer = doors.evaluate(project);
-  return answer.ok
+const withFigures = (project: Project, answer: EvaluateAnswer) =>
+  answer.ok
     ? { project, evaluation: answer.evaluation, faults: [] }
     : { project, evaluation: null, faults: answer.faults };
-}
+
+const evaluated = ({ evaluate }: Engine, project: Project) => withFigures(project, evaluate(project));
+
+/** The same work with figures by the engine itself. */
+export const evaluatedAnew = (engine: Engine, work: OpenWork): OpenWork => ({
+  ...work,
+  ...evaluated(engine, work.project),
+});
 
 export type Changed =
   { readonly ok: true; readonly work: OpenWork } | { readonly ok: false; readonly faults: readonly Fault[] };
@@ -80,12 +86,12 @@ export type Changed =
  * Carries a command out when the result is sound and can be evaluated; otherwise the faults, and the work stays.
  * A project that was opened without figures takes every sound change, else nobody could mend it.
  */
-export function changed(doors: EngineDoors, work: OpenWork, command: Command): Changed {
-  const next = command.perform(work.project, doors.setAt);
+export function changed(program: Program, work: OpenWork, command: Command): Changed {
+  const next = command.perform(work.project, program.setAt);
   if (next === work.project) return { ok: true, work: withGesture(work, command) };
-  const parsed = doors.parse(next);
+  const parsed = program.parse(next);
   if (!parsed.ok) return parsed;
-  const result = evaluated(doors, next);
+  const result = evaluated(program, next);
   if (result.evaluation === null && work.evaluation !== null) return { ok: false, faults: result.faults };
   const joins = work.gesture === command.name;
   const done = joins ? work.done : [...work.done, { name: command.name, project: work.project }];
@@ -124,26 +130,26 @@ const withStandingDrafts = (work: OpenWork): OpenWork =>
   );
 
 /** A refused entry is the first thing that a person means to take back, the one typed last before the others. */
-export function undone(doors: Figures, work: OpenWork): OpenWork {
+export function undone(engine: Engine, work: OpenWork): OpenWork {
   const refused = lastDraft(work.drafts);
   if (refused) return withDrafts(work, without(work.drafts, refused.path));
   const last = work.done.at(-1);
   if (!last) return work;
   return withStandingDrafts({
     ...work,
-    ...evaluated(doors, last.project),
+    ...evaluated(engine, last.project),
     done: work.done.slice(0, -1),
     undone: [...work.undone, { name: last.name, project: work.project }],
     gesture: null,
   });
 }
 
-export function redone(doors: Figures, work: OpenWork): OpenWork {
+export function redone(engine: Engine, work: OpenWork): OpenWork {
   const next = work.undone.at(-1);
   if (!next) return work;
   return withStandingDrafts({
     ...work,
-    ...evaluated(doors, next.project),
+    ...evaluated(engine, next.project),
     done: [...work.done, { name: next.name, project: work.project }],
     undone: work.undone.slice(0, -1),
     gesture: null,
@@ -151,8 +157,8 @@ export function redone(doors: Figures, work: OpenWork): OpenWork {
 }
 
 /** Takes back a gesture that is still going on, as if it had never begun: Escape while dragging or typing. */
-export function gestureTakenBack(doors: Figures, work: OpenWork): OpenWork {
+export function gestureTakenBack(engine: Engine, work: OpenWork): OpenWork {
   const last = work.done.at(-1);
   if (work.gesture === null || !last || last.name !== work.gesture) return { ...work, gesture: null };
-  return { ...work, ...evaluated(doors, last.project), done: work.done.slice(0, -1), gesture: null };
+  return { ...work, ...evaluated(engine, last.project), done: work.done.slice(0, -1), gesture: null };
 }

@@ -10,7 +10,7 @@ export interface OpeningParts {
   readonly workbench: StoreApi<Workbench>;
   readonly shelf: Shelf;
   readonly doors: Doors;
-  /** a part of this program and proved sound with it, so that its figures need not wait for the code that reads files */
+  /** a part of this page and proved sound with it; its figures are prepared, so they need not wait for the program */
   readonly demo: () => Project;
   readonly fetchText: (address: string) => Promise<string>;
   readonly flush: () => Promise<void>;
@@ -57,7 +57,7 @@ export function createOpening(parts: OpeningParts): Opening {
     const earlier = await orNull(shelf.read(project.title.id));
     if (!earlier) return {};
     const { counter, drafts } = earlier;
-    const { parse, saveText } = await doors.whenAll();
+    const { parse, saveText } = await doors.whenThere();
     if (earlier.text === saveText(project)) return { counter, drafts, onShelf: true };
     const parsed = parse(earlier.text);
     const suffix = newId();
@@ -89,7 +89,7 @@ export function createOpening(parts: OpeningParts): Opening {
   /** The project that a text holds; null when it is refused, with everything that is wrong with it. */
   const read = async (text: string, name: string): Promise<Project | null> => {
     try {
-      const { parse } = await doors.whenAll();
+      const { parse } = await doors.whenThere();
       const parsed = parse(text);
       if (parsed.ok) return parsed.project;
       act().refuse({ name, faults: parsed.faults });

@@ -6,6 +6,6 @@ import type { Doors } from './doors.ts';
 const EARLY: Readonly<Partial<Record<Message['code'], string>>> = FETCHING_MESSAGES;
 const ON_ITS_WAY = 'The reason is on its way with a part of this program.';
 
-/** A message as it reads. Most sentences come with the code of the project file, which is what gives cause to say them. */
-export const sayIn = (doors: Pick<Doors, 'all'>, said: Message): string =>
-  doors.all()?.say(said) ?? fillIn(EARLY[said.code] ?? ON_ITS_WAY, said.values);
+/** A message as it reads. Most sentences come with the program, which is what gives cause to say them. */
+export const sayIn = (doors: Pick<Doors, 'program'>, said: Message): string =>
+  doors.program()?.say(said) ?? fillIn(EARLY[said.code] ?? ON_ITS_WAY, said.values);

@@ -1,33 +1,34 @@
-import type { Doors } from './doors.ts';
+import type { Doors, Program } from './doors.ts';
 
 export interface Turns {
-  /** Done at once when every door is there, else as soon as they are, in the order in which it was asked for. */
-  readonly inTurn: (job: () => void) => void;
-  /** Something waits that is not a job: `first` is to be called when the doors are there. */
-  readonly comeBack: () => void;
+  /** Done at once when the program is there, else as soon as it is, in the order in which it was asked for. */
+  readonly inTurn: (job: (program: Program) => void) => void;
+  /** Asks for the program, if it is not there. */
+  readonly ask: () => void;
 }
 
 /**
- * What a person does while the code of the project file is on its way waits for its turn. `first` runs before the jobs;
- * `failed` tells that the code could not be fetched, and everything goes on waiting.
+ * What a person does while the program is on its way waits for its turn. `first` runs before the jobs; `failed` tells that
+ * the program could not be fetched, and everything goes on waiting.
  */
-export function takeTurns(doors: Doors, first: () => void, failed: (error: unknown) => void): Turns {
-  let waiting: readonly (() => void)[] = [];
-  const comeBack = (): void => {
-    if (!doors.all()) void doors.whenAll().then(catchUp, failed);
-  };
-  const catchUp = (): void => {
-    first();
+export function takeTurns(doors: Doors, first: (program: Program) => void, failed: (error: unknown) => void): Turns {
+  let waiting: readonly ((program: Program) => void)[] = [];
+  doors.onArrival((program) => {
+    first(program);
     const jobs = waiting;
     waiting = [];
-    for (const job of jobs) job();
+    for (const job of jobs) job(program);
+  });
+  const ask = (): void => {
+    if (!doors.program()) void doors.whenThere().catch(failed);
   };
   return {
-    comeBack,
+    ask,
     inTurn: (job) => {
-      if (doors.all()) return job();
+      const program = doors.program();
+      if (program) return job(program);
       waiting = [...waiting, job];
-      comeBack();
+      ask();
     },
   };
 }

@@ -3,7 +3,7 @@ import { message, type Fault, type Message } from '../../engine/message.ts';
 import type { Project } from '../../engine/project/model.ts';
 import { kindOfPath, showField, type FieldKind } from '../units/field-kind.ts';
 import type { UnitSystem } from '../units/system.ts';
-import type { EngineDoors } from './doors.ts';
+import type { Program } from './doors.ts';
 import {
   changed,
   gestureTakenBack,
@@ -29,24 +29,24 @@ export interface Typing {
  * A text typed into the field of a path: set in the project when it can be read and the whole stays sound; otherwise kept
  * as a draft with the sentence that says why, while the last valid project stays.
  */
-export function typedInto(doors: EngineDoors, work: OpenWork, typing: Typing, system: UnitSystem): OpenWork {
+export function typedInto(program: Program, work: OpenWork, typing: Typing, system: UnitSystem): OpenWork {
   const { path, text, from } = typing;
   if (!leadsSomewhere(work.project, path)) return work; // its member was taken away while the field was still open
   const kind = typing.kind ?? kindOfPath(path);
   const name = gestureName(typing);
   const keep = (said: Message): OpenWork => {
     // what the same typing passed through (9 on the way to 900) was no entry: what stood before it holds
-    const before = work.gesture === name ? gestureTakenBack(doors, work) : work;
+    const before = work.gesture === name ? gestureTakenBack(program, work) : work;
     return withDraft(before, path, { text, kind, name, from, said });
   };
 
-  if (text.trim() === '') return emptied(doors, work, { path, kind, name }, keep, system);
-  const reading = doors.readField(kind, text, system);
+  if (text.trim() === '') return emptied(program, work, { path, kind, name }, keep, system);
+  const reading = program.readField(kind, text, system);
   if (!reading.ok) return keep(reading.message);
   const value = stored(reading.value, from);
-  const result = changed(doors, work, {
+  const result = changed(program, work, {
     name,
-    perform: (project) => withReading(doors, project, path, value, reading.read),
+    perform: (project) => withReading(program, project, path, value, reading.read),
     undo: 'with-next',
   });
   return result.ok
@@ -71,7 +71,7 @@ export const gestureName = ({ path, name }: Pick<Typing, 'path' | 'name'>): stri
 
 /** An emptied field: no text, not given, or left out, whichever the project allows there first. */
 function emptied(
-  doors: EngineDoors,
+  program: Program,
   work: OpenWork,
   field: { readonly path: string; readonly kind: FieldKind; readonly name: string },
   keep: (said: Message) => OpenWork,
@@ -79,31 +79,31 @@ function emptied(
 ): OpenWork {
   const nothing: readonly unknown[] = field.kind === 'text' ? ['', null, undefined] : [null, undefined];
   for (const value of nothing) {
-    const result = changed(doors, work, {
+    const result = changed(program, work, {
       name: field.name,
       perform: (project) =>
-        valueAt(project, field.path) === value ? project : doors.setAt(project, field.path, value),
+        valueAt(project, field.path) === value ? project : program.setAt(project, field.path, value),
       undo: 'with-next',
     });
     if (result.ok) return withoutDraft(result.work, field.path);
   }
-  const reading = doors.readField(field.kind, '', system);
+  const reading = program.readField(field.kind, '', system);
   return keep(reading.ok ? message('fieldEmpty', { example: 'a few words' }) : reading.message);
 }
 
 function withReading(
-  doors: EngineDoors,
+  program: Program,
   project: Project,
   path: string,
   value: number | string,
   read: 'diameter' | 'girth' | undefined,
 ): Project {
-  const next = valueAt(project, path) === value ? project : doors.setAt(project, path, value);
+  const next = valueAt(project, path) === value ? project : program.setAt(project, path, value);
   // a station remembers that it was measured round the log: that is what will be measured again
   const readPath = /\.stations\[[^\]]+\]\.diameterIn$/.test(path) ? path.replace(/diameterIn$/, 'read') : null;
   const known = readPath === null ? undefined : valueAt(next, readPath);
   if (readPath === null || read === undefined || read === (known ?? 'diameter')) return next;
-  return doors.setAt(next, readPath, read);
+  return program.setAt(next, readPath, read);
 }
 
 /** Limits of a number, said of a field in the units that the person reads. */

@@ -1,6 +1,5 @@
 import { useStore } from 'zustand';
 import demoText from '../../../public/examples/firewood-shed.shelter.json?raw';
-import { evaluate } from '../../engine/evaluate.ts';
 import type { Evaluation } from '../../engine/evaluation.ts';
 import type { Project } from '../../engine/project/model.ts';
 import { MisuseError } from '../../engine/errors.ts';
@@ -8,7 +7,9 @@ import type { Message } from '../../engine/message.ts';
 import { valuesInWords } from '../cord/naming.ts';
 import { namesOf, type Names } from '../cord/places.ts';
 import { startAutosave } from './autosave.ts';
+import { demoFigures } from './demo-figures.prepared.ts';
 import { lateDoors, textOf } from './doors.ts';
+import { preparedAnswer } from './first-figures.ts';
 import { bringLastMoment, keepLastMoment } from './last-moment.ts';
 import { createOpening, type Opening } from './opening.ts';
 import { sayIn } from './saying.ts';
@@ -16,7 +17,10 @@ import { deviceShelf, type Shelf, type View } from './shelf.ts';
 import { createWorkbench, type Acts, type Workbench } from './workbench.ts';
 
 const REST_MS = 350;
-const doors = lateDoors(evaluate, async () => (await import('./project-code.ts')).projectCode);
+const doors = lateDoors(
+  (project) => preparedAnswer(demoFigures, project),
+  async () => (await import('./program.ts')).program,
+);
 const workbench = createWorkbench(doors);
 
 /** What the screen reads from the one store. */
@@ -33,8 +37,14 @@ export const useOpenProject = (): Project =>
 export const acts = (): Acts => workbench.getState().act;
 export const present = (): Workbench => workbench.getState();
 
-/** Everything but the figures: reading files, and every change. */
-export const bringProjectCode = (): Promise<unknown> => doors.whenAll();
+/**
+ * Late code together with the program, for whatever reads lines, sections or ratios by combination: once the program is
+ * there, the figures on the screen are its own and have these long lists.
+ */
+export async function withProgram<Code>(code: Promise<Code>): Promise<Code> {
+  const [come] = await Promise.all([code, doors.whenThere()]);
+  return come;
+}
 
 /** What everything is called, worked out once for an evaluation. */
 const namesIn = new WeakMap<Evaluation, Names>();
@@ -76,7 +86,10 @@ function keepView(shelf: Shelf): void {
   });
 }
 
-/** When the first figures stand and the page is at rest; what does not come then is fetched when it is asked for. */
+/** As soon as what is to be seen now has been painted. */
+const afterPaint = (act: () => void): void => void requestAnimationFrame(() => setTimeout(act, 0));
+
+/** When the page is at rest; what does not come then is fetched when it is asked for. */
 function whenAtRest(load: () => Promise<unknown>): void {
   const atRest = window.requestIdleCallback ?? ((call: () => void) => setTimeout(call, 2000));
   requestAnimationFrame(() => atRest(() => void load().catch(() => undefined)));
@@ -84,7 +97,7 @@ function whenAtRest(load: () => Promise<unknown>): void {
 
 /**
  * Brings storage and store together and opens what was open last; once, at the start of the page.
- * @param bringTheRest  fetches what the first figures did not need
+ * @param bringTheRest  fetches what neither the first figures nor the program needed
  */
 export function startWorkbench(bringTheRest: () => Promise<unknown>): Opening {
   const shelf = deviceShelf();
@@ -111,7 +124,8 @@ export function startWorkbench(bringTheRest: () => Promise<unknown>): Opening {
     .then(opening.boot)
     .then(() => {
       keepView(shelf);
-      whenAtRest(bringTheRest);
+      afterPaint(acts().askForProgram);
     });
+  doors.onArrival(() => whenAtRest(bringTheRest));
   return opening;
 }

@@ -3,9 +3,17 @@ import { message, type Fault, type Message } from '../../engine/message.ts';
 import type { Project } from '../../engine/project/model.ts';
 import type { UnitSystem } from '../units/system.ts';
 import type { Doors } from './doors.ts';
-import { changed, gestureTakenBack, openWork, redone, undone, type Command, type OpenWork } from './open-work.ts';
+import {
+  changed,
+  evaluatedAnew,
+  gestureTakenBack,
+  openWork,
+  redone,
+  undone,
+  type Command,
+  type OpenWork,
+} from './open-work.ts';
 import { reasonOf, type SaveState } from './saving.ts';
-import { sayIn } from './saying.ts';
 import type { ShelfRecord } from './shelf.ts';
 import { takeTurns } from './turns.ts';
 import { gestureName, typedInto, typedTooEarly, withDraftsTyped, withoutDraft, type Typing } from './typing.ts';
@@ -45,11 +53,13 @@ export interface Workbench extends Omit<Work, 'project'> {
   readonly refusedChange: Refusal | null;
   /** something to tell politely, for example that an earlier state was kept */
   readonly notice: string | null;
+  /** why the program is not there, until it is asked for again */
+  readonly missing: Message | null;
   readonly act: Acts;
 }
 
 export interface Acts {
-  /** Opens a sound project in place of the present one. */
+  /** Opens a sound project in place of the present one; it waits for its turn where the program must judge it first. */
   readonly adopt: (project: Project, arrival?: Arrival) => void;
   /** Carries out a command, if need be a moment later; false (and `refusedChange`) when it would leave no sound shelter. */
   readonly perform: (command: Command) => boolean;
@@ -69,6 +79,8 @@ export interface Acts {
   readonly tell: (notice: string | null) => void;
   readonly setSaving: (saving: SaveState) => void;
   readonly setKept: (kept: Kept, counter: number) => void;
+  /** Asks for the program, if it is not there: soon after the first paint, and again when it could not be fetched. */
+  readonly askForProgram: () => void;
 }
 
 const NOTHING_OPEN = {
@@ -97,7 +109,8 @@ function workOf(state: Workbench): OpenWork | null {
 
 /**
  * The one store behind the screen. It holds what a person opened and typed; every figure in it comes from the engine.
- * What is typed while the code of the project file is on its way is kept as a draft, what is done waits for its turn.
+ * While the program is on its way the figures are those prepared with the page; what is typed then is kept as a draft, what
+ * is done waits for its turn.
  */
 export function createWorkbench(doors: Doors): StoreApi<Workbench> {
   return createStore<Workbench>((set, get) => {
@@ -106,35 +119,42 @@ export function createWorkbench(doors: Doors): StoreApi<Workbench> {
       if (work) set(change(work));
     };
     const type = (work: OpenWork, typing: Typing): OpenWork => {
-      const all = doors.all();
-      return all ? typedInto(all, work, typing, get().system) : typedTooEarly(work, typing);
+      const program = doors.program();
+      return program ? typedInto(program, work, typing, get().system) : typedTooEarly(work, typing);
     };
 
-    const { inTurn, comeBack } = takeTurns(
+    const { inTurn, ask } = takeTurns(
       doors,
-      () => {
-        withWork((work) => withDraftsTyped(type, work, work.drafts));
+      (program) => {
+        set({ missing: null });
+        withWork((work) => withDraftsTyped(type, evaluatedAnew(program, work), work.drafts));
         if (get().typingIn === null) set({ gesture: null });
       },
-      (error) => set({ notice: sayIn(doors, message('programNotFetched', { detail: reasonOf(error) })) }),
+      (error) => set({ missing: message('programNotFetched', { detail: reasonOf(error) }) }),
     );
+    const askForProgram = (): void => {
+      set({ missing: null });
+      ask();
+    };
 
     const perform = (command: Command): boolean => {
-      const all = doors.all();
-      if (!all) {
+      const program = doors.program();
+      if (!program) {
         inTurn(() => void perform(command));
         return true;
       }
       const work = workOf(get());
       if (!work) return false;
-      const result = changed(all, work, command);
+      const result = changed(program, work, command);
       if (result.ok) set({ ...result.work, refusedChange: null });
       else set({ refusedChange: { name: command.name, faults: result.faults } });
       return result.ok;
     };
     const act: Acts = {
       adopt: (project, { counter = 0, onShelf = false, drafts = {}, notice } = {}) => {
-        const work = { ...withDraftsTyped(type, openWork(doors, project), drafts), gesture: null };
+        const answer = doors.program()?.evaluate(project) ?? doors.prepared(project);
+        if (!answer) return inTurn(() => act.adopt(project, { counter, onShelf, drafts, notice }));
+        const work = { ...withDraftsTyped(type, openWork(project, answer), drafts), gesture: null };
         set({
           ...NOTHING_OPEN,
           ...work,
@@ -142,7 +162,7 @@ export function createWorkbench(doors: Doors): StoreApi<Workbench> {
           notice: notice ?? null,
           ...(onShelf ? { saving: { kind: 'saved' }, kept: { project, drafts: work.drafts } } : {}),
         });
-        if (work.stale) comeBack();
+        if (work.stale) ask();
       },
       perform,
       choose: (path, value, name) =>
@@ -150,19 +170,22 @@ export function createWorkbench(doors: Doors): StoreApi<Workbench> {
       typeInto: (typing) => {
         withWork((work) => type(work, typing));
         set({ typingIn: typing.path, refusedChange: null });
-        comeBack();
+        ask();
       },
-      abandon: (typing) =>
-        withWork((work) =>
-          withoutDraft(work.gesture === gestureName(typing) ? gestureTakenBack(doors, work) : work, typing.path),
-        ),
+      abandon: (typing) => {
+        const program = doors.program();
+        withWork((work) => {
+          const isGoingOn = program && work.gesture === gestureName(typing);
+          return withoutDraft(isGoingOn ? gestureTakenBack(program, work) : work, typing.path);
+        });
+      },
       settle: () =>
         inTurn(() => {
           if (get().gesture !== null || get().typingIn !== null) set({ gesture: null, typingIn: null });
         }),
-      cancelGesture: () => inTurn(() => withWork((work) => gestureTakenBack(doors, work))),
-      undo: () => inTurn(() => withWork((work) => undone(doors, work))),
-      redo: () => inTurn(() => withWork((work) => redone(doors, work))),
+      cancelGesture: () => inTurn((program) => withWork((work) => gestureTakenBack(program, work))),
+      undo: () => inTurn((program) => withWork((work) => undone(program, work))),
+      redo: () => inTurn((program) => withWork((work) => redone(program, work))),
       setSystem: (system) => set({ system }),
       refuse: (refusal) => set({ refusal }),
       tell: (notice) => set({ notice }),
@@ -172,7 +195,8 @@ export function createWorkbench(doors: Doors): StoreApi<Workbench> {
         const isAll = kept.project === project && kept.drafts === drafts;
         set({ kept, counter, saving: { kind: isAll ? 'saved' : 'saving' } });
       },
+      askForProgram,
     };
-    return { ...NOTHING_OPEN, system: 'feet', act };
+    return { ...NOTHING_OPEN, system: 'feet', missing: null, act };
   });
 }

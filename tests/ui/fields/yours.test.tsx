@@ -2,7 +2,7 @@
 import { cleanup, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
-import { acts, bringProjectCode, present } from '../../../src/ui/state/use-workbench.ts';
+import { acts, present, withProgram } from '../../../src/ui/state/use-workbench.ts';
 import { valueAt } from '../../../src/ui/state/value-at.ts';
 import { YoursChoice } from '../../../src/ui/fields/choice.tsx';
 import { Yours } from '../../../src/ui/fields/yours.tsx';
@@ -21,7 +21,7 @@ const at = (path: string): unknown => {
 };
 const box = (): HTMLInputElement => screen.getByRole('textbox', { name: 'Post 2 along the line' });
 
-beforeAll(bringProjectCode);
+beforeAll(() => withProgram(Promise.resolve()));
 beforeEach(() => {
   acts().setSystem('feet');
   acts().adopt(smallProject());

@@ -5,7 +5,7 @@ import type { Project } from '../../../src/engine/project/model.ts';
 import { look } from '../../../src/ui/frame/frame-view.ts';
 import { FramePlace } from '../../../src/ui/frame/frame-place.tsx';
 import { bringLateParts } from '../../../src/ui/late.tsx';
-import { acts, bringProjectCode } from '../../../src/ui/state/use-workbench.ts';
+import { acts, withProgram } from '../../../src/ui/state/use-workbench.ts';
 import { soundProject, type Example } from '../../support/files.ts';
 
 /** What jsdom lacks: sizes, media queries, scrolling, pointers that are held. */
@@ -29,8 +29,7 @@ export const exampleProject = (name: Example): Project =>
 
 /** Everything that comes after the first figures, as it is there a moment later. */
 export async function bringTheRest(): Promise<void> {
-  await bringProjectCode();
-  await bringLateParts();
+  await withProgram(bringLateParts());
 }
 
 /** The Frame place over the demo, as a person first sees it. */

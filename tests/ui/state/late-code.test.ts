@@ -3,13 +3,14 @@ import type { StoreApi } from 'zustand/vanilla';
 import { setAt } from '../../../src/engine/project/edits/set-at.ts';
 import { saveText } from '../../../src/engine/project/save-text.ts';
 import { startAutosave } from '../../../src/ui/state/autosave.ts';
-import { lateDoors, textOf, type Doors, type ProjectCode } from '../../../src/ui/state/doors.ts';
+import { lateDoors, textOf, type Doors, type Program } from '../../../src/ui/state/doors.ts';
 import { createOpening } from '../../../src/ui/state/opening.ts';
 import { valueAt } from '../../../src/ui/state/value-at.ts';
 import { createWorkbench, type Workbench } from '../../../src/ui/state/workbench.ts';
 import { memoryShelf, smallProject, testEngine } from './support.ts';
 
 const POST = 'members[post-2].xIn';
+const PREPARED = 99;
 
 let doors: Doors;
 let workbench: StoreApi<Workbench>;
@@ -21,12 +22,19 @@ const at = (path: string): unknown => valueAt(state().project ?? smallProject(),
 const type = (path: string, text: string): void => state().act.typeInto({ path, text });
 const rest = async (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
 
-/** A page whose code of the project file comes when the test says so. */
+/** Figures of the demo alone, told from the engine's own by their counts. */
+const prepared: Doors['prepared'] = (project) => {
+  const answer = testEngine.evaluate(project);
+  if (!answer.ok || JSON.stringify(project) !== JSON.stringify(smallProject())) return null;
+  return { ok: true, evaluation: { ...answer.evaluation, departures: PREPARED } };
+};
+
+/** A page whose program comes when the test says so. */
 beforeEach(() => {
   asked = 0;
-  doors = lateDoors(testEngine.evaluate, () => {
+  doors = lateDoors(prepared, () => {
     asked += 1;
-    return new Promise<ProjectCode>((resolve, reject) => {
+    return new Promise<Program>((resolve, reject) => {
       arrive = () => (resolve(testEngine), rest());
       fail = () => (reject(new Error('no network')), rest());
     });
@@ -46,11 +54,45 @@ const opening = (shelf = memoryShelf()) =>
     newId: () => 'copy',
   });
 
-describe('before the code of the project file has come', () => {
-  it('the demo stands with its figures, and nothing was asked for', async () => {
+describe('before the program has come', () => {
+  it('the demo stands with the figures prepared for it, and nothing was asked for', async () => {
     await opening().boot();
-    expect(state().evaluation?.fingerprint).toBe('Small');
+    expect(state().evaluation).toMatchObject({ fingerprint: 'Small', departures: PREPARED });
     expect(asked).toBe(0);
+  });
+
+  it('whoever waits for the program finds the figures of the engine itself, and nothing else is changed', async () => {
+    await opening().boot();
+    const { project } = state();
+    const seen: unknown[] = [];
+    void doors.whenThere().then(() => seen.push(state().evaluation?.departures));
+    await arrive();
+    expect(seen).toEqual([0]);
+    expect(state().project).toBe(project);
+    expect(state()).toMatchObject({ done: [], drafts: {}, stale: false });
+  });
+
+  it('a project without prepared figures is not shown, nor a copy of the demo: they wait for their turn', async () => {
+    const { boot, openProject, keepCopy } = opening();
+    await boot();
+    keepCopy();
+    await openProject(setAt(smallProject(), 'title.name', 'Template'));
+    expect(state().project?.title.name).toBe('Small');
+    expect(asked).toBe(1);
+    const names: unknown[] = [];
+    workbench.subscribe(({ project }, before) => project !== before.project && names.push(project?.title.name));
+    await arrive();
+    expect(names).toEqual(['Small (copy)', 'Template']);
+    expect(state().evaluation).toMatchObject({ fingerprint: 'Template', departures: 0 });
+  });
+
+  it('typing that is dropped leaves the project as it stood', async () => {
+    await opening().boot();
+    type(POST, '11 ft');
+    state().act.abandon({ path: POST });
+    await arrive();
+    expect(at(POST)).toBe(144);
+    expect(state()).toMatchObject({ drafts: {}, done: [] });
   });
 
   it('what is typed is kept as a draft, and is read as soon as it can be, as one undo entry', async () => {
@@ -132,12 +174,31 @@ describe('before the code of the project file has come', () => {
   });
 });
 
-describe('when the code of the project file cannot be fetched', () => {
+describe('when the program cannot be fetched', () => {
+  it('the first view stands with the reason, until it was asked for again and has come', async () => {
+    await opening().boot();
+    state().act.askForProgram();
+    await fail();
+    expect(state().missing).toEqual({ code: 'programNotFetched', values: { detail: 'no network' } });
+    expect(state().evaluation?.departures).toBe(PREPARED);
+    state().act.askForProgram();
+    expect(state().missing).toBeNull();
+    await fail();
+    expect(state().missing).not.toBeNull();
+    state().act.askForProgram();
+    await arrive();
+    expect(state().missing).toBeNull();
+    expect(state().evaluation?.departures).toBe(0);
+    expect(asked).toBe(3);
+    state().act.askForProgram();
+    expect(asked).toBe(3);
+  });
+
   it('what was typed stays, the reason is told, and the next key asks again', async () => {
     await opening().boot();
     type(POST, '11 ft');
     await fail();
-    expect(state().notice).toContain('no network');
+    expect(state().missing?.values).toEqual({ detail: 'no network' });
     expect(state().drafts[POST]?.text).toBe('11 ft');
     type(POST, '11 ft 3 in');
     expect(asked).toBe(2);
@@ -168,6 +229,6 @@ describe('when the code of the project file cannot be fetched', () => {
     const { text, drafts } = shelf.records.get('small')!;
     expect(testEngine.parse(text)).toEqual({ ok: true, project: smallProject() });
     expect(drafts[POST]?.text).toBe('11 ft');
-    expect(textOf({ ...doors, all: () => testEngine }, smallProject())).toBe(saveText(smallProject()));
+    expect(textOf({ ...doors, program: () => testEngine }, smallProject())).toBe(saveText(smallProject()));
   });
 });

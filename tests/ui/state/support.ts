@@ -7,7 +7,7 @@ import { parseProject } from '../../../src/engine/project/parse.ts';
 import { saveText } from '../../../src/engine/project/save-text.ts';
 import { projectSchema } from '../../../src/engine/project/schema.ts';
 import { readField } from '../../../src/ui/units/read-field.ts';
-import type { Doors, EngineDoors } from '../../../src/ui/state/doors.ts';
+import type { Doors, Program } from '../../../src/ui/state/doors.ts';
 import type { Shelf, ShelfRecord, View } from '../../../src/ui/state/shelf.ts';
 
 const owner = <T>(value: T) => ({ value, givenBy: 'owner' as const, date: null });
@@ -191,7 +191,7 @@ const EMPTY_EVALUATION: Evaluation = {
 };
 
 /** The real parser; figures are replaced by the project's name, a roof past 20 in 12 counts as impossible. */
-export const testEngine: EngineDoors = {
+export const testEngine: Program = {
   parse: parseProject,
   readField,
   setAt,
@@ -203,11 +203,12 @@ export const testEngine: EngineDoors = {
       : { ok: true, evaluation: { ...EMPTY_EVALUATION, fingerprint: project.title.name } },
 };
 
-/** The code of the project file is there from the start. */
+/** The program is there from the start. */
 export const testDoors: Doors = {
-  evaluate: testEngine.evaluate,
-  all: () => testEngine,
-  whenAll: async () => testEngine,
+  prepared: () => null,
+  program: () => testEngine,
+  whenThere: async () => testEngine,
+  onArrival: () => undefined,
 };
 
 /** A shelf in memory, which can be told to refuse as a full or forbidden storage does. */
