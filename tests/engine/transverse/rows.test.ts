@@ -1,0 +1,127 @@
+import { describe, expect, it } from 'vitest';
+import type { CheckRow, Evaluation } from '../../../src/engine/evaluation.ts';
+import { evaluate } from '../../../src/engine/evaluate.ts';
+import type { Lateral, Project } from '../../../src/engine/project/model.ts';
+import { PLAIN } from '../../support/plain-shed.ts';
+import { tiedShed, type Tied } from '../../support/tied-shed.ts';
+
+function evaluated(project: Project): Evaluation {
+  const answer = evaluate(project);
+  if (!answer.ok) throw new Error(JSON.stringify(answer.faults));
+  return answer.evaluation;
+}
+const across = ({ checks }: Evaluation): readonly CheckRow[] => checks.filter((c) => c.ruleId === 'sway.across');
+const reasons = (rows: readonly CheckRow[]): readonly (string | undefined)[] => rows.map((row) => row.reason?.code);
+const heldBy = (project: Project, ...lateral: Lateral[]): Project => ({
+  ...project,
+  lateral: { ...project.lateral, across: lateral },
+});
+/** Thick enough for the plain shed to stand across. */
+const STOUT: Partial<Tied> = { tieDiametersIn: [14, 14] };
+
+describe('a shelter that frames hold across', () => {
+  // proof [sway.across]: closed-form - the top moves by no more than a hundredth of its height, foot to beam axis
+  it('[sway.across] is asked at the top of every post in a row', () => {
+    const evaluation = evaluated(tiedShed(STOUT));
+    const rows = across(evaluation);
+    expect(rows.map((row) => row.place.name).toSorted()).toEqual(['post-0-0', 'post-0-1', 'post-1-0', 'post-1-1']);
+    for (const row of rows) {
+      const post = evaluation.shelter.posts.find((p) => p.id === row.place.name)!;
+      expect(row.capacity!.value).toBeCloseTo((post.axisZIn - post.footZIn) / 100, 9);
+      expect(row.demand!.value).toBeGreaterThan(0);
+    }
+  });
+
+  it('[sway.across] named knee braces across is the same frame', () => {
+    const one = evaluated(tiedShed());
+    const other = evaluated(heldBy(tiedShed(), { by: 'kneeBraces' }));
+    const figures = (e: Evaluation) =>
+      e.checks.filter((c) => /^(tie|sway\.across)/.test(c.ruleId)).map((c) => [c.key, c.ratio]);
+    expect(figures(other)).toEqual(figures(one));
+  });
+
+  // proof [sway.transverse]: closed-form - reactions and loads of a row, both forces and the moment, in the test of statics beside
+  it('[sway.transverse] is in balance', () => {
+    const rows = evaluated(tiedShed()).checks.filter((c) => c.ruleId === 'sway.transverse');
+    expect(rows).toHaveLength(2);
+    for (const row of rows) expect(row.status).toBe('pass');
+  });
+
+  it('[sway.across] fails without a brace, and where braces can only push one way', () => {
+    const bare = across(evaluated(tiedShed({ bracesAt: [] })));
+    expect(reasons(bare.filter((row) => row.status === 'fail' && row.ratio === null))).toEqual([
+      'rowNothingHolds',
+      'rowNothingHolds',
+    ]);
+    const oneWay = across(evaluated(tiedShed({ bracesAt: ['near'], pullLb: null })));
+    expect(reasons(oneWay.filter((row) => row.status === 'fail' && row.ratio === null))).toEqual([
+      'rowLetsGo',
+      'rowLetsGo',
+    ]);
+  });
+
+  it('[sway.across] says of posts in no row that their beam would have to bend sideways', () => {
+    const rows = across(evaluated(tiedShed({ at: [0] })));
+    const loose = rows.filter((row) => row.reason?.code === 'postInNoFrame');
+    expect(loose.map((row) => [row.memberId, row.status])).toEqual([
+      ['post-0-1', 'outside'],
+      ['post-1-1', 'outside'],
+    ]);
+  });
+
+  it('[sway.across] is not given while a line is not known', () => {
+    const shed = tiedShed();
+    const members = shed.members.map((m) =>
+      m.id === 'beam-1-0' && m.role === 'beam' ? { ...m, own: { stock: null } } : m,
+    );
+    const rows = across(evaluated({ ...shed, members }));
+    expect(reasons(rows)).toEqual(['acrossNotKnown', 'acrossNotKnown']);
+    expect(rows.every((row) => row.status === 'notGiven')).toBe(true);
+  });
+
+  it('holds only the rows that it names', () => {
+    const named = heldBy(tiedShed(), { by: 'transverseFrame', posts: ['post-0-0'] }, { by: 'building', ratedLb: 1e5 });
+    const rows = across(evaluated(named));
+    expect(new Set(rows.map((row) => row.memberId))).toEqual(new Set(['row:post-0-0']));
+    expect(reasons(rows)).not.toContain('postInNoFrame');
+  });
+
+  // proof [tie.fit]: closed-form - the level of the tie's axis between foot and seat of each of its posts
+  it('[tie.fit] refuses a tie that misses its posts, and says of one beside them that it is not computed', () => {
+    const fit = (t: Partial<Tied>) => evaluated(tiedShed(t)).checks.filter((c) => c.ruleId === 'tie.fit');
+    expect(fit({})).toEqual([]);
+    expect(fit({ ends: 'beside' }).map((row) => [row.status, row.reason?.code])).toEqual([
+      ['outside', 'tieBeside'],
+      ['outside', 'tieBeside'],
+    ]);
+    // at the beam's axis the post has no wood
+    expect(new Set(reasons(fit({ downIn: 0 })))).toEqual(new Set(['tieMissesPost']));
+  });
+});
+
+describe('what frames across bring to posts and feet', () => {
+  const measures = { ...PLAIN, bracesAt: [] };
+  it('is said of every foot: the push across in every combination, its greatest beside those along', () => {
+    const evaluation = evaluated(tiedShed({}, measures));
+    for (const post of evaluation.lines.flatMap((l) => l.posts)) {
+      const pushes = Object.values(post.byCombination).map((c) => c.acrossLb!);
+      expect(post.greatestAcrossLb).toBeCloseTo(Math.max(...pushes), 9);
+      expect(post.greatestAcrossLb).toBeGreaterThan(0);
+    }
+  });
+
+  it('is not known where nobody said what holds it', () => {
+    const evaluation = evaluated(heldBy(tiedShed(), { by: null }));
+    for (const post of evaluation.lines.flatMap((l) => l.posts)) expect(post.greatestAcrossLb).toBeNull();
+  });
+
+  it('presses and lifts posts more than the line alone does', () => {
+    const [framed, held] = [tiedShed(), heldBy(tiedShed(), { by: 'building', ratedLb: 1e5 })].map(evaluated);
+    const feet = (e: Evaluation) => e.lines.flatMap((l) => l.posts);
+    feet(framed!).forEach((post, i) => {
+      const alone = feet(held!)[i]!;
+      expect(post.greatestDownLb).toBeGreaterThan(alone.greatestDownLb);
+      expect(post.greatestUpLb).toBeGreaterThan(alone.greatestUpLb);
+    });
+  });
+});
