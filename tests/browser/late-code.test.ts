@@ -4,13 +4,14 @@ import { closeBrowser, launchBrowser } from './support/browser.ts';
 import { field, linkHead, openLink, type } from './support/cord.ts';
 import { keptProject } from './support/device.ts';
 import { eventually } from './support/eventually.ts';
+import { countsToShow, demo, figuresOf } from './support/figures.ts';
 import { openFile } from './support/files.ts';
 import { exampleText } from '../support/files.ts';
 import { DESK, figuresShown } from './support/workbench.ts';
 
 afterAll(closeBrowser);
 
-/** The demo on the screen while whatever comes after the first figures is held back until the test lets it go. */
+/** The demo on the screen while the program and what a hand opens are held back until the test lets them go. */
 async function openHeldBack(): Promise<{
   readonly page: Page;
   readonly context: BrowserContext;
@@ -20,7 +21,7 @@ async function openHeldBack(): Promise<{
   const page = await context.newPage();
   let held: ((how: 'come' | 'fail') => Promise<void>)[] = [];
   let isHolding = true;
-  await page.route(/\/assets\/(project-code|link-body|menu-list|help-text)-.*\.js$/, (route) => {
+  await page.route(/\/assets\/(program|link-body|menu-list|help-text)-.*\.js$/, (route) => {
     const go = (how: 'come' | 'fail') => (how === 'come' ? route.continue() : route.abort());
     if (isHolding) held.push(go);
     else void go('come');
@@ -40,7 +41,38 @@ async function openHeldBack(): Promise<{
   };
 }
 
-describe('while the code behind the first figures is on its way', () => {
+/** Everything that the folded cord says. */
+const cordText = async (page: Page): Promise<readonly string[]> => [
+  await page.locator('.cord .counts').innerText(),
+  ...(await page.locator('.cord .link-head').allInnerTexts()),
+];
+
+describe('while the program is on its way', () => {
+  it('the figures prepared with the page stand, and not one changes when the engine has come', async () => {
+    const { page, context, letGo } = await openHeldBack();
+    const before = await cordText(page);
+    expect(before[0]).toBe(countsToShow(figuresOf(demo())));
+    expect(before.length).toBeGreaterThan(8);
+    await letGo('come');
+    await openLink(page, 'beam A');
+    await page.locator('.link.open tr[data-check]').first().waitFor();
+    expect(await cordText(page)).toEqual(before);
+    await context.close();
+  });
+
+  it('and does not come, the page says that it is not complete, and tries again when it is told to', async () => {
+    const { page, context, letGo } = await openHeldBack();
+    const before = await cordText(page);
+    await letGo('fail');
+    await eventually(() => page.locator('.notices').innerText()).toContain('The program is not complete yet.');
+    expect(await cordText(page)).toEqual(before);
+    await page.locator('.notices').getByRole('button', { name: 'try again' }).click();
+    await letGo('come');
+    await openLink(page, 'beam A');
+    expect(await page.locator('.notices').innerText()).toBe('');
+    await context.close();
+  });
+
   it('what is typed waits beside the figures, then is in them and on the device', async () => {
     const { page, context, letGo } = await openHeldBack();
     await type(page, 'Post to post', '12 ft');

@@ -4,8 +4,8 @@ import { firstLoad, noteFirstRatio } from '../browser/support/first-load.ts';
 import { figuresShown } from '../browser/support/workbench.ts';
 
 const LIMIT_BYTES = 200 * 1024;
-/** opened by a hand; `link-body` brings the engine that tells its steps */
-const LATE_PARTS = ['project-code', 'link-body', 'menu-list', 'sheet-place'];
+/** `program` brings the engine, the others are opened by a hand */
+const LATE_PARTS = ['program', 'link-body', 'menu-list', 'sheet-place'];
 const TOLD = { awaited: '', late: '  (after the first ratio)', font: '  (font: nothing waits for it)' } as const;
 
 afterAll(closeBrowser);
