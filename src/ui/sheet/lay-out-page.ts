@@ -2,6 +2,7 @@ import { SHEET_WORDS } from '../../data/words/sheet.ts';
 import { furtherChecks } from './check-table.ts';
 import { cutToFit, wrapToFit } from './fit-text.ts';
 import { BESIDE, BODY, CAPTION, CELL_AIR, GAP, NOTE, ROW_AIR, TITLE } from './page-format.ts';
+import { pageFoot } from './page-foot.ts';
 import type { PageParts } from './page-parts.ts';
 import type { Amounts, DrawingOnSheet, HeadOnSheet, SheetPlan, TextBlock } from './sheet-plan.ts';
 import { tableHeight, type FittedTable } from './sheet-table.ts';
@@ -64,7 +65,7 @@ export function layOutPage(parts: PageParts, amounts: Amounts): SheetPlan {
     footWidths: parts.footWidths,
     assumed,
     cautions,
-    footer: footerOf(parts),
+    footer: pageFoot(parts.project, evaluation, room.width, { at: 1, of: 1 }),
     height: blocks.reduce((sum, height) => sum + height, 0) + (blocks.length - 1) * GAP,
   };
 }
@@ -136,17 +137,4 @@ function shortened(lines: readonly string[], count: number, { footWidths }: Page
   const more = ' … more on screen.';
   const kept = cutToFit(last, footWidths[0] - lineWidth(more, NOTE.size), NOTE.size).replace(/\s+\S*…$/, '');
   return [...lines.slice(0, count - 1), `${kept.trimEnd()}${more}`];
-}
-
-function footerOf({ project, evaluation, room }: PageParts): SheetPlan['footer'] {
-  const { title } = project;
-  const { fingerprint, programVersion, dataVersion } = evaluation;
-  const revision = title.revision.number === '' ? '' : `, revision ${title.revision.number}`;
-  const third = room.width / 3 - CELL_AIR;
-  const name = cutToFit(title.name, third - lineWidth(revision, NOTE.size), NOTE.size);
-  return [
-    `${name}${revision}`,
-    `inputs ${fingerprint} · program ${programVersion} · data ${dataVersion}`,
-    'page 1 of 1',
-  ];
 }
