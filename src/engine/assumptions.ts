@@ -3,15 +3,25 @@ import type { SitePressures } from './loads/site/site-pressures.ts';
 import { edgeWidthIn } from './loads/zones.ts';
 import { message, type Message } from './message.ts';
 import type { Project } from './project/model.ts';
+import type { RowAnswer } from './transverse/row-frame.ts';
 import { feetFromInches } from './units.ts';
 
 /** What was assumed, for screen and sheet; each departure of the loads is said too. */
-export function assumptionsOf(project: Project, site: SitePressures, form: RoofForm | null): readonly Message[] {
+export function assumptionsOf(
+  project: Project,
+  site: SitePressures,
+  form: RoofForm | null,
+  rows: readonly RowAnswer[],
+): readonly Message[] {
   return [
     message('assumeFirstOrder'),
     ...(form === 'pitched' ? [message('assumeNoThrust'), message('assumeRidgeNotTwisted')] : []),
     message('assumeEffectiveLengths'),
     message('assumeNoDiaphragm'),
+    ...(rows.length > 0 ? [message('assumeRowShares')] : []),
+    ...rows
+      .filter(({ row }) => row.ties.length === 0 && row.posts.length > 1)
+      .map(({ row }) => message('assumeFeetShare', { row: row.label })),
     message('assumeNoShelter'),
     message('assumeTiesAcross'),
     ...((project.surroundings.goods?.leansOnLines.length ?? 0) > 0 ? [message('assumeGoodsStand')] : []),

@@ -9,6 +9,7 @@ import { loadReport } from './load-report.ts';
 import { fingerprint } from './project/fingerprint.ts';
 import type { Project } from './project/model.ts';
 import { assumptionsOf } from './assumptions.ts';
+import { residualOf, rowReport } from './transverse/row-report.ts';
 import { DATA_VERSION, PROGRAM_VERSION } from './versions.ts';
 
 /**
@@ -29,7 +30,7 @@ const byPath = (a: CheckRow, b: CheckRow): number =>
   LINK_ORDER.get(RULES[a.ruleId].link)! - LINK_ORDER.get(RULES[b.ruleId].link)!;
 
 function report(assembled: Assembled): Evaluation {
-  const { project, lines } = assembled;
+  const { project, lines, frames } = assembled;
   const rows = assembled.sources.flatMap((s) => s.rows());
   const judged = heldBack(rows, unknownLoads(assembled.site, assembled.form));
   const checks = [...withWindDepartures(judged, project, assembled.site)].sort(byPath);
@@ -43,12 +44,13 @@ function report(assembled: Assembled): Evaluation {
     loads: loadReport(project, assembled.shelter, assembled.site, lines),
     logs: assembled.materials.reports,
     lines: lines.map((l) => l.report),
+    rows: frames.rows.map(rowReport),
     checks,
     sections: assembled.sources.flatMap((s) => s.sections ?? []),
     counts: { pass: count('pass'), fail: count('fail'), notGiven: count('notGiven'), outside: count('outside') },
     // a row of which nothing is asked says why, but departs from nothing
     departures: checks.filter((c) => c.status === 'pass' && c.capacity !== null && c.reason !== undefined).length,
-    residual: Math.max(0, ...lines.map((l) => l.residual)),
-    assumptions: assumptionsOf(project, assembled.site, assembled.form),
+    residual: Math.max(0, ...lines.map((l) => l.residual), ...frames.rows.map(residualOf)),
+    assumptions: assumptionsOf(project, assembled.site, assembled.form, frames.rows),
   };
 }

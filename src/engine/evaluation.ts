@@ -20,6 +20,8 @@ export interface Evaluation {
   /** by log id, or by stock key for sawn sticks */
   readonly logs: readonly LogReport[];
   readonly lines: readonly LineReport[];
+  /** frames across the lines, none where something else holds the shelter */
+  readonly rows: readonly RowReport[];
   /** worst row of each key, in the order of the load path */
   readonly checks: readonly CheckRow[];
   /** what judged the sections of round members; `thinnestLogs` asks it how thin they might be */
@@ -99,6 +101,16 @@ export interface LineReport {
   readonly holdingLb: number;
   /** how it buckles soonest, made when read; null where nothing is pushed or the line is not analysed */
   readonly buckled: BuckledLine | null;
+}
+
+/** A row of posts that holds the shelter across, as a frame line is reported: what is along in it lies across. */
+export interface RowReport {
+  readonly rowId: string;
+  readonly label: string;
+  readonly postIds: readonly string[];
+  readonly tieIds: readonly string[];
+  /** null where its forces are not known */
+  readonly frame: LineReport | null;
 }
 
 export interface PostReactions {

@@ -14,8 +14,6 @@ export const CHECK_MESSAGES = {
   partNotGiven: 'The rating of this joint ({label}) does not say what it carries in this direction.',
   nothingAsked: 'Said to be held by contact only: no combination asks more of it.',
   contactOnly: 'Said to be held by contact only: it cannot carry this.',
-  fastenersLater:
-    'Fasteners are written down, but their capacity is not computed in this version. Type a rated capacity with a label.',
   ratedReduced: 'Rated value for a duration factor of {held}, reduced for the longer load of this combination.',
   cutTooDeep: 'A cut {depthIn} in deep is more than this place may lose ({limitIn} in).',
   cutInTension:
@@ -119,7 +117,7 @@ export const CHECK_MESSAGES = {
   assumeFirstOrder:
     'Forces of first order; the sway of a line that holds itself is made larger by what its loads do on the moved frame. Sag stays first order.',
   assumeEffectiveLengths:
-    'Posts along a line that its own braces or fixed feet hold: Euler stress from the buckling of that line. Else effective length by table, pier top to seat: Ke 2.4 where knee braces hold or nothing is decided, 2.1 embedded, 1.0 where a building or rated wall holds. Slenderness always by table.',
+    'Posts in a line, and across in a row, that its own braces or fixed feet hold: Euler stress from the buckling of that line or row. Else effective length by table, pier top to seat: Ke 2.4 where knee braces hold or nothing is decided, 2.1 embedded, 1.0 where a building or rated wall holds. Slenderness always by table.',
   assumeNoDiaphragm: 'The sheet is not a diaphragm: each line takes its own share of wind along it.',
   assumeNoShelter: 'No part is sheltered by another from wind sideways.',
   assumeGoodsStand:

@@ -11,7 +11,6 @@ export const TRANSVERSE_MESSAGES = {
     'Said to be held across by {system}, but no tie log joins posts of different lines and no foot is fixed across.',
   postInNoFrame:
     'Post {post} stands in no frame across the lines: its beam would have to bend sideways to the next one, which is not computed. Join it to a post of another line by a tie log with a brace.',
-  postOfNoTie: 'Post {post} stands in {row}, but no tie log joins it.',
   tieBeside:
     'The {tie} lies beside its posts and loads them off their axes, which is not computed. Set it between the posts, axes meeting.',
   tiesInOneBay:
@@ -20,9 +19,8 @@ export const TRANSVERSE_MESSAGES = {
     'The {tie} does not meet the wood of post {post}: its axis lies {levelIn} in above the foot, and the post is free from 0 to {topIn} in. Change how far it hangs under the beam.',
   braceToRafter:
     'The {brace} runs to a rafter: how the rafter bends under it is not computed. Let it run to a tie log between the posts.',
-  rowShares: 'Each row takes the push by length of line, half way to the next rows; no sheet shares it.',
-  heldAcrossOnPaper: 'Level force of the roof on line {line}, wind toward {side}',
-  acrossUnheldPush: 'No wind, no push: nothing is asked across.',
-  feetShareByStiffness:
-    'The fixed feet of {row} share the push by their stiffness: the rafters must be tied to every line for it.',
+  assumeRowShares:
+    'Each frame across takes the push of every line by length, half way to the next frames: the sheet shares nothing. The level part of the wind on the roof is held by one line at a time, the hardest counts.',
+  assumeFeetShare:
+    'The fixed feet of {row} share the push by their stiffness: tie the rafters to every line, they hand it on.',
 } as const;

@@ -22,6 +22,8 @@ export type RowAnswer =
 
 export interface RowFrame {
   readonly context: LineCheckContext;
+  /** Emin over E of a member */
+  readonly share: (memberId: string) => number;
   /** which way of holding the push a response is of; null where nothing pushes across */
   readonly pushOf: (response: LineResponse) => PushAcross | null;
 }
@@ -60,11 +62,12 @@ export function analyseRow(
     { lineId: row.id, dead, cases, alongLb: {}, deadLb: 0, inertiaLb: 0 },
     [...asked.keys(), overTheYears(project.calculation.kcr)],
     elasticity(givens, members),
-    { pullGiven: pullIsGiven(project, members.braces), holdsItself: true },
+    { pullGiven: pullIsGiven({ project, shelter, valuesOf: materials.of }, members.braces), holdsItself: true },
   );
   if (!answer.ok)
     return { ok: false, row, blocked: { status: 'outside', reason: message('rowIsMechanism', { row: row.label }) } };
-  const frame = withSecondOrder(answer.frame, stabilityShare(givens, members));
+  const share = stabilityShare(givens, members);
+  const frame = withSecondOrder(answer.frame, share);
   const reason = (code: Message['code']): Message =>
     message(code === 'nothingHoldsWhilePulled' ? 'rowLetsGo' : 'rowNothingHolds', { row: row.label });
   const context: LineCheckContext = {
@@ -77,7 +80,7 @@ export function analyseRow(
     alongLb: {},
     valuesOf: materials.of,
   };
-  return { ok: true, row, frame: { context, pushOf: (r) => asked.get(r.combination) ?? null } };
+  return { ok: true, row, frame: { context, share, pushOf: (r) => asked.get(r.combination) ?? null } };
 }
 
 const pressedId = (combinationId: string): string => `pressed ${combinationId}`;

@@ -182,6 +182,7 @@ const EMPTY_EVALUATION: Evaluation = {
   loads: { pressures: [], gustFactor: 0.85, flows: [], cases: [], combinations: [], leftOut: [] },
   logs: [],
   lines: [],
+  rows: [],
   checks: [],
   sections: [],
   counts: { pass: 0, fail: 0, notGiven: 0, outside: 0 },

@@ -1,0 +1,22 @@
+import type { RowReport } from '../evaluation.ts';
+import { buckledLine } from '../frame/buckled-shape.ts';
+import { lineReport } from '../line-report.ts';
+import type { RowAnswer } from './row-frame.ts';
+
+/** A row across as the report has it. */
+export function rowReport(answer: RowAnswer): RowReport {
+  const { row } = answer;
+  return {
+    rowId: row.id,
+    label: row.label,
+    postIds: row.posts.map((p) => p.id),
+    tieIds: row.ties.map((t) => t.id),
+    frame: answer.ok ? frameReport(answer.frame) : null,
+  };
+}
+
+const frameReport = ({ context, share }: Extract<RowAnswer, { ok: true }>['frame']): RowReport['frame'] =>
+  lineReport(context, () => buckledLine(context.frame, share));
+
+/** Unbalanced force over applied force in any solved state of a row. */
+export const residualOf = (answer: RowAnswer): number => (answer.ok ? answer.frame.context.frame.residual : 0);
