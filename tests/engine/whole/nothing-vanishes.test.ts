@@ -12,9 +12,9 @@ const passing = (project: Project, isOf: (row: CheckRow) => boolean): readonly s
     .checks.filter((row) => row.status === 'pass' && isOf(row))
     .map((row) => row.key);
 
-/** Rules that a slenderness or a depth decides, whatever lies on the roof. */
-const isByLoad = ({ ruleId, combinationId }: CheckRow): boolean =>
-  combinationId !== '' && !['post.slender', 'brace.slender', 'post.housing'].includes(ruleId);
+/** Rules that a slenderness, a depth or how straight a log is decides, whatever lies on the roof. */
+const BY_SIZE: readonly string[] = ['post.slender', 'brace.slender', 'post.housing', 'beam.crook'];
+const isByLoad = ({ ruleId, combinationId }: CheckRow): boolean => combinationId !== '' && !BY_SIZE.includes(ruleId);
 
 describe('a load that is not known lets nothing pass', () => {
   it.each(['windMph', 'groundSnowPsf', 'exposure', 'snowThermalCt'] as const)(

@@ -27,14 +27,14 @@ export function twistOf(
     const middle = (from + to) / 2;
     const [a, b] = [shareAt(from, middle), shareAt(to, middle)];
     const element = (chain.firstElement + i) * 6;
-    // the exact integral of the moment, straight but for what an even load on the element bends it, times a straight share
-    const perMoment = (curvature * (to - from)) / 6;
-    const perShear = (curvature * (to - from) ** 2 * (a + b)) / 24;
+    // moment and shear at both ends tell the moment between them, a cubic under a load that varies evenly; times a straight
+    // share its integral is exact
+    const h = to - from;
     forces.push(
-      { at: element + 2, weight: perMoment * (2 * a + b) },
-      { at: element + 5, weight: perMoment * (a + 2 * b) },
-      { at: element + 1, weight: perShear },
-      { at: element + 4, weight: -perShear },
+      { at: element + 2, weight: (curvature * h * (7 * a + 3 * b)) / 20 },
+      { at: element + 5, weight: (curvature * h * (3 * a + 7 * b)) / 20 },
+      { at: element + 1, weight: (curvature * h * h * (3 * a + 2 * b)) / 60 },
+      { at: element + 4, weight: (-curvature * h * h * (2 * a + 3 * b)) / 60 },
     );
   }
   const counted = forces.filter(({ weight }) => weight !== 0);
