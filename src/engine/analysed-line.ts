@@ -58,7 +58,7 @@ export function analysedLine(givens: Givens, line: LineGeometry): AnalysedLine {
     [...combinations, ...serviceCombinations(loading.cases, project.calculation.kcr)],
     elasticity(givens, members),
     {
-      pullGiven: pullIsGiven(project, members.braces),
+      pullGiven: pullIsGiven({ project, shelter, valuesOf: givens.materials.of }, members.braces),
       // not decided: held for now, and a row says that it is not given
       holdsItself: holdsItself || by === 'kneeBraces' || by === 'embeddedPosts' || by === 'none',
     },

@@ -33,15 +33,15 @@ export function assemble(project: Project): Assembled | { readonly faults: reado
   const lines = analysed.map((line) => assembleLine(givens, line, inRows));
   const inertiaLb = lines.reduce((sum, l) => sum + l.inertiaLb, 0);
   const across = acrossForce(project, shelter, site, roof, runOf, inertiaLb);
+  const joints = { project, shelter, valuesOf: materials.of };
   const sources = [
     plainSource(siteRows(project, shelter, site, form)),
-    ...roofChecks({ project, shelter, site, form, runOf, weights, valuesOf: materials.of }),
+    ...roofChecks({ ...joints, site, form, runOf, weights }),
     ...lines.flatMap((l) => l.source),
     plainSource(ratedAlongRows(lines.flatMap((l) => l.held ?? []))),
-    beamAcrossChecks(project, shelter, across, new Set(lines.flatMap((l) => (l.isAnalysed ? [l.report.lineId] : [])))),
+    beamAcrossChecks(joints, across, new Set(lines.flatMap((l) => (l.isAnalysed ? [l.report.lineId] : [])))),
     ...beamRollingChecks(
-      project,
-      shelter,
+      joints,
       across,
       lines.filter((l) => l.isAnalysed),
     ),

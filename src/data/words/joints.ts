@@ -20,4 +20,24 @@ export const JOINT_MESSAGES = {
   heldByShape: 'The housing or the saddle itself holds the end of the brace sideways; how much is not computed.',
   tieAcrossNotAsked:
     'Nothing of this method pushes a tie log along the lines at its posts but the wind on its side, which the lines take with their own.',
+  strapWithoutFasteners:
+    'A strap holds by what fastens it: choose its nails, screws, lag screws or bolts, and give it the measures of the strap.',
+  wallOnlyRated: 'What the wall holds is not computed: only a rating for the whole fixing counts here.',
+  fastenersNeedPlate:
+    'No fastener reaches from one of these pieces straight into the other: give the row a plate or strap, or a rating.',
+  headFlatTooDeep: 'The flat under the head is {flatIn} in deep, in wood {thicknessIn} in thick.',
+  boltTooShort: 'The bolt is {lengthIn} in long; through both pieces with its nut it wants at least {leastIn} in.',
+  sheetThicknessNotGiven: 'Give the thickness of the sheet: what its screws hold depends on it.',
+  endNotGiven: 'Say how far from the end of {piece} the fasteners of the plate stand.',
+  spacingNotGiven: 'Say how far the fasteners of a row stand from one another.',
+  driftPinNotPulled: 'Nothing is printed for what a drift pin holds against pull: it counts sideways only.',
+  fastenersDoNotPush: 'What presses two pieces together is borne by their contact, not by fasteners.',
+  strapOnlyPulls:
+    'A strap holds against pull along its length only. For this direction add other fasteners or a rating.',
+  rowDoesNotAct: 'These fasteners are said not to act in this direction.',
+  strapWidthNotGiven: 'Give the width of the strap.',
+  fastenersNone: 'No fastener is written down for this joint.',
+  anchorNotRated: 'What holds the base to its concrete is not computed: give its rating beside the fasteners.',
+  footHeldByRating:
+    'Sideways a post base holds by its shape and its anchor: give what they are rated for beside the fasteners.',
 } as const;

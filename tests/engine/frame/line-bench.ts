@@ -1,3 +1,4 @@
+import type { JointSource } from '../../../src/engine/checks/joints/holder.ts';
 import type { LineCheckContext } from '../../../src/engine/checks/line-context.ts';
 import { analyseLine, type LineFrame, type LineSetting } from '../../../src/engine/frame/line-frame.ts';
 import { membersOfLine } from '../../../src/engine/frame/line-mesh.ts';
@@ -24,6 +25,12 @@ export function placed(project: Project): Shelter {
   const { shelter, faults } = placeShelter(project);
   if (faults.length > 0) throw new Error(JSON.stringify(faults));
   return shelter;
+}
+
+/** Where joints of a placed shelter and their woods are found. */
+export function jointSource(project: Project): JointSource {
+  const shelter = placed(project);
+  return { project, shelter, valuesOf: materialsOf(project, shelter).of };
 }
 
 /** Site figures of a project's single plane, as the shelter stands. */

@@ -7,12 +7,12 @@ import type { AcrossForce } from '../../loads/across.ts';
 import type { Combination } from '../../loads/combination.ts';
 import { message } from '../../message.ts';
 import { put, type Note } from '../../note.ts';
-import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
+import { jointKey } from '../../project/joint-capacity.ts';
 import type { Project } from '../../project/model.ts';
 import { membersOf, traitsOf } from '../../project/traits.ts';
 import { quantity } from '../../units.ts';
 import { checkSource, plainSource, type CheckSource } from '../check-source.ts';
-import { ratedPart } from '../joints/rated.ts';
+import { holderAt, type JointSource } from '../joints/holder.ts';
 import { plainRow, type CheckSite } from '../site-of-check.ts';
 import { placesOnPosts, postsUnder, pushAcross, type BeamOnPost } from './push-across.ts';
 import { besidePost } from './twist.ts';
@@ -40,11 +40,11 @@ interface OnSeat {
  * @source OWN: moments about the edge of the seat; gravity light x 0.6 where wind lifts (ASCE7 2.4.1)
  */
 export function beamRollingChecks(
-  project: Project,
-  shelter: Shelter,
+  source: JointSource,
   across: AcrossForce,
   known: readonly KnownLine[],
 ): readonly CheckSource[] {
+  const { shelter } = source;
   const unknown = shelter.lines.find((l) => l.kind === 'frame' && !known.some(({ report }) => report.lineId === l.id));
   return known.flatMap(({ report, combinations }) =>
     (report.seats ?? []).map(({ beamId, postId, byCombination }): CheckSource => {
@@ -58,14 +58,15 @@ export function beamRollingChecks(
         const found = byCombination[combination.id];
         return found ? [{ combination, downLb: found.leastDownLb, twistLbIn: found.twistLbIn }] : [];
       });
-      return checkSource({ responses, sites: [rollingSite(project, shelter, across, place)] });
+      return checkSource({ responses, sites: [rollingSite(source, across, place)] });
     }),
   );
 }
 
-function rollingSite(project: Project, shelter: Shelter, across: AcrossForce, place: BeamOnPost): CheckSite<OnSeat> {
+function rollingSite(source: JointSource, across: AcrossForce, place: BeamOnPost): CheckSite<OnSeat> {
+  const { project, shelter } = source;
   const { beam, post } = place;
-  const joint = capacityOf(project, 'beamPost', jointKey('beamPost', beam.id, post.id));
+  const joint = holderAt(source, 'beamPost', jointKey('beamPost', beam.id, post.id));
   const lever = leverOf(project, shelter, place);
   const armIn = shelter.lines.find((l) => l.id === beam.line)!.bearingZIn - post.seatZIn;
   const still: AcrossForce = { ...across, roofLb: 0, oneWayLb: 0, dragLb: 0, leastLb: 0 };
@@ -91,7 +92,7 @@ function rollingSite(project: Project, shelter: Shelter, across: AcrossForce, pl
     });
     return M;
   };
-  const tieOf = (r: OnSeat, note?: Note) => ratedPart(joint, 'pull', r.combination.durationFactor, note);
+  const tieOf = (r: OnSeat, note?: Note) => joint.part('pull', r.combination.durationFactor, note);
   const held = (r: OnSeat, note?: Note): number => {
     const tie = tieOf(r, note);
     const F = tie.ok ? tie.capacityLb : 0;

@@ -2,12 +2,13 @@ import { notGiven } from '../../check.ts';
 import type { LineResponse } from '../../frame/line-frame.ts';
 import { pinForce, type PinForce, type PostChain } from '../../frame/read-response.ts';
 import type { SeatGeometry } from '../../geometry/shelter.ts';
-import { jointKey, capacityOf } from '../../project/joint-capacity.ts';
+import { jointKey } from '../../project/joint-capacity.ts';
 import { put, type Note } from '../../note.ts';
 import { clause } from '../../../data/sources.ts';
 import { quantity } from '../../units.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { valuesIn, type LineCheckContext } from '../line-context.ts';
+import { holderAt } from '../joints/holder.ts';
 import { fromFrame, ratedSite } from '../joints/rated-site.ts';
 import { togetherSite } from '../joints/together-site.ts';
 import { adjustedAcrossGrain, bearingAreaFactor, bearingStress, needsEndPlate } from '../wood/bearing.ts';
@@ -109,8 +110,8 @@ function tieSites(
   seat: SeatGeometry,
   pin: PinForce,
 ): readonly CheckSite<LineResponse>[] {
-  const capacity = capacityOf(context.project, 'beamPost', jointKey('beamPost', seat.beamId, post.memberId));
-  const at = { memberId: seat.beamId, place: { kind: 'joint', name: post.memberId } as const, capacity };
+  const holder = holderAt(context, 'beamPost', jointKey('beamPost', seat.beamId, post.memberId));
+  const at = { memberId: seat.beamId, place: { kind: 'joint', name: post.memberId } as const, holder };
   const pulls = {
     part: 'pull',
     force: fromFrame('pull of the beam off its post', (r: LineResponse) => Math.max(0, -pin.down(r.values))),

@@ -1,6 +1,7 @@
 import type { LineResponse } from '../../frame/line-frame.ts';
 import { pinForce } from '../../frame/read-response.ts';
-import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
+import { jointKey } from '../../project/joint-capacity.ts';
+import { holderAt } from '../joints/holder.ts';
 import { fromFrame, ratedSite } from '../joints/rated-site.ts';
 import type { LineCheckContext } from '../line-context.ts';
 import type { CheckSite } from '../site-of-check.ts';
@@ -21,7 +22,7 @@ export function spliceSites(context: LineCheckContext): readonly CheckSite<LineR
         ruleId: 'beam.splice',
         memberId: after.beamId,
         place: { kind: 'joint', name: post.memberId },
-        capacity: capacityOf(context.project, 'beamSplice', jointKey('beamSplice', after.beamId)),
+        holder: holderAt(context, 'beamSplice', jointKey('beamSplice', after.beamId)),
         part: 'pull',
         force: fromFrame('pull of the beams away from each other', (r: LineResponse) =>
           Math.max(0, ...ends.map((end) => end.along(r.values))),

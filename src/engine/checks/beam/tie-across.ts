@@ -1,10 +1,9 @@
 import { notGiven } from '../../check.ts';
-import type { Shelter } from '../../geometry/shelter.ts';
 import type { AcrossForce } from '../../loads/across.ts';
 import { message } from '../../message.ts';
-import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
-import type { Project } from '../../project/model.ts';
+import { jointKey } from '../../project/joint-capacity.ts';
 import { checkSource, plainSource, type CheckSource } from '../check-source.ts';
+import { holderAt, type JointSource } from '../joints/holder.ts';
 import { ratedSite } from '../joints/rated-site.ts';
 import { plainRow, type Asked } from '../site-of-check.ts';
 import { durationFactor } from '../wood/duration.ts';
@@ -20,12 +19,8 @@ const WIND: Asked = { combination: { id: '', purpose: 'strength', durationFactor
  * @param analysed  ids of the frame lines of which all is known
  * @source ASCE7 27.3.2, 29.4 (7-16)
  */
-export function beamAcrossChecks(
-  project: Project,
-  shelter: Shelter,
-  across: AcrossForce,
-  analysed: ReadonlySet<string>,
-): CheckSource {
+export function beamAcrossChecks(source: JointSource, across: AcrossForce, analysed: ReadonlySet<string>): CheckSource {
+  const { project, shelter } = source;
   const unknown = shelter.lines.find((line) => line.kind === 'frame' && !analysed.has(line.id));
   const seats = shelter.beams.filter((beam) => analysed.has(beam.line)).flatMap((beam) => placesOnPosts(shelter, beam));
   const at = ({ beam, post }: BeamOnPost) =>
@@ -39,7 +34,7 @@ export function beamAcrossChecks(
     sites: seats.map((seat) =>
       ratedSite<Asked>({
         ...at(seat),
-        capacity: capacityOf(project, 'beamPost', jointKey('beamPost', seat.beam.id, seat.post.id)),
+        holder: holderAt(source, 'beamPost', jointKey('beamPost', seat.beam.id, seat.post.id)),
         part: 'across',
         force: (_, note) => pushAcross(project, shelter, across, seat, note),
       }),

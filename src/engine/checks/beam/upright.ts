@@ -1,9 +1,9 @@
 import { remembered } from '../../../data/sources.ts';
 import type { LineResponse } from '../../frame/line-frame.ts';
 import { put } from '../../note.ts';
-import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
+import { jointKey } from '../../project/joint-capacity.ts';
 import { quantity } from '../../units.ts';
-import { ratedPart } from '../joints/rated.ts';
+import { holderAt } from '../joints/holder.ts';
 import type { LineCheckContext } from '../line-context.ts';
 import type { CheckSite } from '../site-of-check.ts';
 
@@ -17,14 +17,14 @@ const MOST = { loose: 2, held: 4 } as const;
  * @source NDS 4.4.1.2 (from memory)
  */
 export function uprightSites(context: LineCheckContext): readonly CheckSite<LineResponse>[] {
-  const { frame, project } = context;
+  const { frame } = context;
   return frame.members.beams.flatMap((beam) => {
     const { stick } = beam;
     if (stick?.kind !== 'sawn' || stick.depthIn <= stick.breadthIn) return [];
     const slender = stick.depthIn / stick.breadthIn;
     const under = frame.members.posts.filter((p) => p.seats.some((s) => s.beamId === beam.id));
     return under.map((post): CheckSite<LineResponse> => {
-      const tie = ratedPart(capacityOf(project, 'beamPost', jointKey('beamPost', beam.id, post.id)), 'across', 1);
+      const tie = holderAt(context, 'beamPost', jointKey('beamPost', beam.id, post.id)).part('across', 1);
       const most = tie.ok ? MOST.held : MOST.loose;
       return {
         ruleId: 'beam.upright',

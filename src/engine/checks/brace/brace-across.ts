@@ -3,8 +3,9 @@ import type { LineResponse } from '../../frame/line-frame.ts';
 import type { BraceGeometry } from '../../geometry/shelter.ts';
 import { roundDiameter, soliditySeen, widthSeen, windOnSolid } from '../../loads/solid-wind.ts';
 import { put } from '../../note.ts';
-import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
+import { jointKey } from '../../project/joint-capacity.ts';
 import { quantity } from '../../units.ts';
+import { holderAt } from '../joints/holder.ts';
 import { ratedSite } from '../joints/rated-site.ts';
 import type { LineCheckContext } from '../line-context.ts';
 import { acrossFactor } from '../post/across-wind.ts';
@@ -29,7 +30,7 @@ export function braceAcrossSites(
       ruleId: 'brace.tieAcross',
       memberId: brace.id,
       place: { kind: 'end', name: end.which },
-      capacity: capacityOf(context.project, end.kind, jointKey(end.kind, brace.id)),
+      holder: holderAt(context, end.kind, jointKey(end.kind, brace.id)),
       part: 'across',
       force: (r, note) => {
         const factor = acrossFactor(r.combination);

@@ -8,11 +8,12 @@ import type { BraceGeometry } from '../../geometry/shelter.ts';
 import type { DesignValues } from '../../material/values.ts';
 import { put, type Note } from '../../note.ts';
 import { insteadOf } from '../../project/instead.ts';
-import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
+import { jointKey } from '../../project/joint-capacity.ts';
 import type { Project } from '../../project/model.ts';
 import { quantity } from '../../units.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { tellForce, valuesIn, type LineCheckContext } from '../line-context.ts';
+import { holderAt } from '../joints/holder.ts';
 import { fromFrame, ratedSite } from '../joints/rated-site.ts';
 import {
   adjustedCompression,
@@ -186,7 +187,7 @@ function tieSites(
       ruleId: 'brace.tie',
       memberId: brace.id,
       place: { kind: 'joint', name: kind },
-      capacity: capacityOf(context.project, kind, jointKey(kind, brace.id)),
+      holder: holderAt(context, kind, jointKey(kind, brace.id)),
       part: 'pull',
       force: fromFrame(kind === 'bracePost' ? 'pull at the post end' : 'pull at the top end', (r: LineResponse) =>
         Math.max(0, -push(r)),

@@ -5,13 +5,14 @@ import type { BraceGeometry } from '../../geometry/shelter.ts';
 import { flatWidth } from '../../geometry/seats.ts';
 import type { DesignValues } from '../../material/values.ts';
 import { put, type Note } from '../../note.ts';
-import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
+import { jointKey } from '../../project/joint-capacity.ts';
 import { quantity } from '../../units.ts';
 import { valuesIn, type LineCheckContext } from '../line-context.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { bearingAtAngle, bearingStress } from '../wood/bearing.ts';
 import { angleToGrain, forceAlongLog, forceSquareToLog, shearBeyondShoulder, shoulderArea } from '../wood/brace-end.ts';
 import { adjustedShear } from '../wood/shear.ts';
+import { holderAt } from '../joints/holder.ts';
 import { fromFrame, ratedSite } from '../joints/rated-site.ts';
 import { braceAcrossSites } from './brace-across.ts';
 import { contactArea, endsOf, type End } from './brace-ends.ts';
@@ -116,13 +117,12 @@ function alongSites(
   const place = { kind: 'end', name: end.which } as const;
   const housed = end.cut.kind === 'housed' && end.cut.depthIn > 0 && both !== null && end.braceDiameterIn > 0;
   if (!housed) {
-    const capacity = capacityOf(context.project, end.kind, jointKey(end.kind, brace.id));
     return [
       ratedSite({
         ruleId: 'brace.shoulder',
         memberId: brace.id,
         place,
-        capacity,
+        holder: holderAt(context, end.kind, jointKey(end.kind, brace.id)),
         part: 'along',
         force: fromFrame('push along the log; no housed shoulder takes it', (r: LineResponse) =>
           forceAlongLog(Math.max(0, push(r)), end.betaDeg),

@@ -72,7 +72,7 @@ export function holdingLength(shank: DrivenShank, note?: Note): HoldingLength {
 const isThreaded = (kind: PulledKind): boolean => kind === 'lag' || kind === 'screw';
 
 /** Thread with its tip, and the tip; of a plain shank all of it and no tip. Null: not listed. */
-function threadOf({ kind, diameterIn, lengthIn }: DrivenShank) {
+export function threadOf({ kind, diameterIn, lengthIn }: Pick<DrivenShank, 'kind' | 'diameterIn' | 'lengthIn'>) {
   if (kind === 'screw') {
     return {
       threadIn: SCREW_THREAD.share * lengthIn,

@@ -3,16 +3,16 @@ import type { RuleId } from '../../../data/rules.ts';
 import { asksNothing, type Place } from '../../check.ts';
 import { message } from '../../message.ts';
 import { put, type Note } from '../../note.ts';
-import type { Capacity } from '../../project/model.ts';
 import { quantity } from '../../units.ts';
 import type { Asked, CheckSite } from '../site-of-check.ts';
-import { ratedPart, type JointPart, type RatedPart } from './rated.ts';
+import type { Holder } from './holder.ts';
+import type { JointPart, RatedPart } from './rated.ts';
 
 export interface RatedAsk<R> {
   readonly ruleId: RuleId;
   readonly memberId: string;
   readonly place: Omit<Place, 'atIn'>;
-  readonly capacity: Capacity;
+  readonly holder: Holder;
   readonly part: JointPart;
   /** unit of demand and rating alike: a force, or a force for each foot of row */
   readonly unit?: 'lb' | 'lb/ft';
@@ -25,13 +25,13 @@ export interface RatedAsk<R> {
  * shows the greatest demand; bare contact of which nothing is asked passes and says so.
  */
 export function ratedSite<R extends Asked>(ask: RatedAsk<R>): CheckSite<R> {
-  const { ruleId, memberId, place, capacity, part, unit = 'lb', force } = ask;
-  // a rating depends on the load duration alone: worked out once for each
+  const { ruleId, memberId, place, holder, part, unit = 'lb', force } = ask;
+  // what it holds depends on the load duration alone: worked out once for each
   const byDuration = new Map<number, RatedPart>();
   const rated = (r: R, note?: Note): RatedPart => {
     const CD = r.combination.durationFactor;
-    if (note) return ratedPart(capacity, part, CD, toldIn(unit, note));
-    const known = byDuration.get(CD) ?? ratedPart(capacity, part, CD);
+    if (note) return holder.part(part, CD, toldIn(unit, note));
+    const known = byDuration.get(CD) ?? holder.part(part, CD);
     byDuration.set(CD, known);
     return known;
   };
@@ -41,7 +41,7 @@ export function ratedSite<R extends Asked>(ask: RatedAsk<R>): CheckSite<R> {
     place,
     unit,
     purpose: 'strength',
-    isByDuration: ratedPart(capacity, part, 1).ok,
+    isByDuration: holder.part(part, 1).ok,
     stops: (r) => {
       const answer = rated(r);
       if (answer.ok) return null;

@@ -3,11 +3,17 @@ import { breaks, notGiven, type Verdict } from '../../check.ts';
 import { positive } from '../../errors.ts';
 import { message, type Message } from '../../message.ts';
 import { put, type Note } from '../../note.ts';
-import type { Capacity, RatedCapacity } from '../../project/model.ts';
+import type { Capacity, FastenedCapacity, RatedCapacity } from '../../project/model.ts';
 import { quantity } from '../../units.ts';
 
 /** Directions in which a joint is asked: pressed together, pulled apart, along and across its upper member. */
 export type JointPart = 'push' | 'pull' | 'along' | 'across';
+
+/** A capacity that somebody says, beside fasteners, which are computed. */
+export type SaidCapacity = Exclude<Capacity, FastenedCapacity>;
+
+/** A rating as typed, of a whole joint or of what its fasteners hold on to. */
+type Rating = Omit<RatedCapacity, 'kind'>;
 
 export type RatedPart =
   | {
@@ -33,11 +39,9 @@ const RATED = clause('OWN', 'rated value as typed, never more for a shorter load
  * @throws MisuseError if CD is not above zero
  * @source OWN: min(1, CD / CD held by the rating)
  */
-export function ratedPart(capacity: Capacity, part: JointPart, CD: number, note?: Note): RatedPart {
+export function ratedPart(capacity: SaidCapacity, part: JointPart, CD: number, note?: Note): RatedPart {
   if (capacity === null) return missing(message('capacityNotGiven'));
   switch (capacity.kind) {
-    case 'fasteners':
-      return missing(message('fastenersLater'));
     case 'none':
       return { ok: false, verdict: (demandLb) => (demandLb > 0 ? breaks(message('contactOnly')) : null) };
     case 'rated':
@@ -45,7 +49,13 @@ export function ratedPart(capacity: Capacity, part: JointPart, CD: number, note?
   }
 }
 
-function ratedFor(capacity: RatedCapacity, part: JointPart, CD: number, note?: Note): RatedPart {
+/**
+ * What a rating holds in one direction.
+ * @returns capacity [lb]; where there is none, the verdict for a demand [lb]
+ * @throws MisuseError if CD is not above zero
+ * @source OWN: min(1, CD / CD held by the rating)
+ */
+export function ratedFor(capacity: Rating, part: JointPart, CD: number, note?: Note): RatedPart {
   const typedLb = typedPart(capacity, part);
   if (typedLb === null) return missing(message('partNotGiven', { label: capacity.label }));
   if (typedLb === 0) {
@@ -70,7 +80,7 @@ function ratedFor(capacity: RatedCapacity, part: JointPart, CD: number, note?: N
   return { ok: true, capacityLb, reason: share < 1 ? message('ratedReduced', { held }) : null };
 }
 
-function typedPart({ parts }: RatedCapacity, part: JointPart): number | null {
+function typedPart({ parts }: Rating, part: JointPart): number | null {
   switch (part) {
     case 'push':
       return parts.pushLb;

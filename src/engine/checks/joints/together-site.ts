@@ -2,32 +2,38 @@ import { clause } from '../../../data/sources.ts';
 import type { RuleId } from '../../../data/rules.ts';
 import type { Place } from '../../check.ts';
 import { put, type Note } from '../../note.ts';
-import type { Capacity } from '../../project/model.ts';
 import { quantity } from '../../units.ts';
 import type { Asked, CheckSite } from '../site-of-check.ts';
-import { ratedPart, type JointPart } from './rated.ts';
+import type { ShareOf } from './fastened/row-together.ts';
+import type { Holder } from './holder.ts';
+import type { JointPart } from './rated.ts';
 
 export interface TogetherAsk<R> {
   readonly ruleId: RuleId;
   readonly memberId: string;
   readonly place: Omit<Place, 'atIn'>;
-  readonly capacity: Capacity;
+  readonly holder: Holder;
   /** directions asked at the same time; with a note each tells how it comes about */
   readonly parts: readonly { readonly part: JointPart; readonly force: (response: R, note?: Note) => number }[];
 }
 
 /**
- * One joint asked in several directions at once: one straight sum of the shares, at most 1 (own rule; how a rated part
- * bears two directions together is its maker's to say, and a straight sum is the harshest usual answer). A direction
+ * One joint asked in several directions at once. Driven fasteners have an equation for it; else one straight sum of the
+ * shares, at most 1 (own rule; how a rated part bears two directions together is its maker's to say, and a straight sum is
+ * the harshest usual answer). A direction
  * without a rating above zero has a row that says so and stays out of the sum.
  * @returns null where fewer than two directions are rated
  */
 export function togetherSite<R extends Asked>(ask: TogetherAsk<R>): CheckSite<R> | null {
-  const { ruleId, memberId, place, capacity, parts } = ask;
+  const { ruleId, memberId, place, holder, parts } = ask;
   const asked = parts
-    .map(({ part, force }) => ({ part, force, ratingIn: ratingByDuration(capacity, part) }))
+    .map(({ part, force }) => ({ part, force, ratingIn: ratingByDuration(holder, part) }))
     .filter(({ ratingIn }) => ratingIn(1) > 0);
   if (asked.length < 2) return null;
+  const equationIn = equationByDuration(
+    holder,
+    asked.map(({ part }) => part),
+  );
   return {
     ruleId,
     memberId,
@@ -36,18 +42,17 @@ export function togetherSite<R extends Asked>(ask: TogetherAsk<R>): CheckSite<R>
     purpose: 'strength',
     isByDuration: true,
     demand: (r, note) => {
-      let sum = 0;
-      const shares = [];
-      for (const { part, force, ratingIn } of asked) {
-        const share = force(r, note) / ratingIn(r.combination.durationFactor, note);
-        sum += share;
-        if (note) shares.push(put(part, share, '1', `share of its rating, ${part}`));
-      }
+      const CD = r.combination.durationFactor;
+      const forcesLb = asked.map(({ force }) => force(r, note));
+      const equation = equationIn(CD);
+      if (equation) return equation(forcesLb, note);
+      const shares = asked.map(({ ratingIn }, i) => forcesLb[i]! / ratingIn(CD, note));
+      const sum = shares.reduce((total, share) => total + share, 0);
       note?.({
         symbol: 'Σ',
         words: 'shares of all directions together',
         formula: asked.map(({ part }) => part).join(' + '),
-        put: shares,
+        put: asked.map(({ part }, i) => put(part, shares[i]!, '1', `share of what it holds, ${part}`)),
         result: quantity(sum, '1'),
         clause: clause('OWN', 'one straight sum of shares'),
       });
@@ -57,13 +62,25 @@ export function togetherSite<R extends Asked>(ask: TogetherAsk<R>): CheckSite<R>
   };
 }
 
+/** The equation for several directions at once, worked out once for each load duration; null where there is none. */
+function equationByDuration(holder: Holder, parts: readonly JointPart[]): (CD: number) => ShareOf | null {
+  const known = new Map<number, ShareOf | null>();
+  return (CD) => {
+    const found = known.get(CD);
+    if (found !== undefined) return found;
+    const equation = holder.together?.(parts, CD) ?? null;
+    known.set(CD, equation);
+    return equation;
+  };
+}
+
 /** A rating of one direction, worked out once for each load duration; NaN where it is not given. */
-function ratingByDuration(capacity: Capacity, part: JointPart): (CD: number, note?: Note) => number {
+function ratingByDuration(holder: Holder, part: JointPart): (CD: number, note?: Note) => number {
   const known = new Map<number, number>();
   return (CD, note) => {
     const found = note ? undefined : known.get(CD);
     if (found !== undefined) return found;
-    const rated = ratedPart(capacity, part, CD, note);
+    const rated = holder.part(part, CD, note);
     const pounds = rated.ok ? rated.capacityLb : NaN;
     known.set(CD, pounds);
     return pounds;

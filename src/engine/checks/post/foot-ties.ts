@@ -4,8 +4,9 @@ import type { LineResponse } from '../../frame/line-frame.ts';
 import { footIndex, type PostChain } from '../../frame/read-response.ts';
 import { message } from '../../message.ts';
 import { put, type Note } from '../../note.ts';
-import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
+import { jointKey } from '../../project/joint-capacity.ts';
 import { quantity } from '../../units.ts';
+import { holderAt } from '../joints/holder.ts';
 import { fromFrame, ratedSite } from '../joints/rated-site.ts';
 import { togetherSite } from '../joints/together-site.ts';
 import type { LineCheckContext } from '../line-context.ts';
@@ -18,9 +19,9 @@ import type { CheckSite } from '../site-of-check.ts';
  */
 export function footSites(context: LineCheckContext, chain: PostChain): readonly CheckSite<LineResponse>[] {
   if (chain.post.foot.kind === 'embedded') return [];
-  const capacity = capacityOf(context.project, 'postFoot', jointKey('postFoot', chain.memberId));
+  const holder = holderAt(context, 'postFoot', jointKey('postFoot', chain.memberId));
   const foot = footIndex(context.frame.layout, chain);
-  const at = { memberId: chain.memberId, place: { kind: 'joint', name: 'foot' } as const, capacity };
+  const at = { memberId: chain.memberId, place: { kind: 'joint', name: 'foot' } as const, holder };
   const pulls = {
     part: 'pull',
     force: fromFrame('pull of the post off its pier', (r: LineResponse) => Math.max(0, -r.values[foot + 1]!)),

@@ -3,7 +3,8 @@ import { stickOf } from '../../geometry/sticks.ts';
 import { sawnValues } from '../../material/sawn-values.ts';
 import type { DesignValues } from '../../material/values.ts';
 import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
-import type { Capacity, Project, SupportLine } from '../../project/model.ts';
+import type { Capacity, JointKind, Project, SupportLine } from '../../project/model.ts';
+import { holderAt, type Holder } from '../joints/holder.ts';
 import type { RoofCheckContext } from './context.ts';
 
 /** What a rafter rests on at a line: the sawn strip or ledger, or else the beam itself. */
@@ -38,8 +39,16 @@ function sawnBearer(project: Project, line: SupportLine): SawnStick | null {
   return stick?.kind === 'sawn' ? stick : null;
 }
 
-/** What is said of the tie of a rafter to a line. */
-export function rafterTieCapacity(context: RoofCheckContext, rafter: RafterGeometry, line: SupportLine): Capacity {
+/** Kind and key of the joint of a rafter on a line. */
+function rafterJoint(rafter: RafterGeometry, line: SupportLine): readonly [JointKind, string] {
   const kind = line.kind === 'ledger' ? 'rafterLedger' : 'rafterStrip';
-  return capacityOf(context.project, kind, jointKey(kind, rafter.id, line.id));
+  return [kind, jointKey(kind, rafter.id, line.id)];
 }
+
+/** What is said of the tie of a rafter to a line. */
+export const rafterTieCapacity = (context: RoofCheckContext, rafter: RafterGeometry, line: SupportLine): Capacity =>
+  capacityOf(context.project, ...rafterJoint(rafter, line));
+
+/** What holds a rafter to a line. */
+export const rafterTieHolder = (context: RoofCheckContext, rafter: RafterGeometry, line: SupportLine): Holder =>
+  holderAt(context, ...rafterJoint(rafter, line));

@@ -4,10 +4,11 @@ import { message } from '../../message.ts';
 import { put, type Note } from '../../note.ts';
 import { isNamed } from '../../project/is-named.ts';
 import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
-import type { Capacity, LedgerLine } from '../../project/model.ts';
+import type { LedgerLine } from '../../project/model.ts';
 import { quantity } from '../../units.ts';
 import { checkSource, plainSource, type CheckSource } from '../check-source.ts';
-import { ratedPart, type JointPart } from '../joints/rated.ts';
+import { ratedHolder, type Holder } from '../joints/holder.ts';
+import type { JointPart } from '../joints/rated.ts';
 import { plainRow } from '../site-of-check.ts';
 import { refused, unasked, type RoofCheckContext } from './context.ts';
 import { ledgerResponses, type LedgerResponse } from './ledger-forces.ts';
@@ -41,6 +42,7 @@ function fixingSource(context: RoofCheckContext, line: LedgerLine, rafters: Raft
   const spacingIn = line.fixingSpacingIn;
   if (spacingIn === null)
     return plainSource(unasked(['ledger.fixing'], line.id, notGiven(message('ledgerSpacingNotGiven'))));
+  const holder = ratedHolder(capacity);
   return checkSource({
     responses,
     sites: [
@@ -50,8 +52,8 @@ function fixingSource(context: RoofCheckContext, line: LedgerLine, rafters: Raft
         place: { kind: 'whole', name: '' },
         unit: '1',
         purpose: 'strength',
-        stops: (r) => firstProblem(sharesOf(capacity, spacingIn, r)),
-        demand: (r, note) => sumOfShares(sharesOf(capacity, spacingIn, r, note), note),
+        stops: (r) => firstProblem(sharesOf(holder, spacingIn, r)),
+        demand: (r, note) => sumOfShares(sharesOf(holder, spacingIn, r, note), note),
         capacity: () => 1,
       },
     ],
@@ -76,7 +78,7 @@ type Share =
   | { readonly ok: false; readonly verdict: Verdict | null };
 
 /** Each direction of one fixing that the combination asks for. */
-function sharesOf(capacity: Capacity, spacingIn: number, r: LedgerResponse, note?: Note): readonly Share[] {
+function sharesOf(holder: Holder, spacingIn: number, r: LedgerResponse, note?: Note): readonly Share[] {
   const asked: readonly (readonly [JointPart, number])[] = [
     ['across', Math.max(r.downPlf, r.upPlf)],
     ['pull', r.outPlf],
@@ -93,7 +95,7 @@ function sharesOf(capacity: Capacity, spacingIn: number, r: LedgerResponse, note
       result: quantity(demandLb, 'lb'),
       clause: clause('MECHANICS', 'force per foot times spacing'),
     });
-    const rated = ratedPart(capacity, part, r.combination.durationFactor, note);
+    const rated = holder.part(part, r.combination.durationFactor, note);
     return [
       rated.ok
         ? { ok: true, part, demandLb, capacityLb: rated.capacityLb }

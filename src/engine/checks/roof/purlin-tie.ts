@@ -1,9 +1,9 @@
 import { clause } from '../../../data/sources.ts';
 import { personOnStrip } from '../../loads/person.ts';
 import { put, type Note } from '../../note.ts';
-import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
-import type { Capacity } from '../../project/model.ts';
+import { jointKey } from '../../project/joint-capacity.ts';
 import { quantity } from '../../units.ts';
+import { holderAt, type Holder } from '../joints/holder.ts';
 import { ratedSite } from '../joints/rated-site.ts';
 import { togetherSite } from '../joints/together-site.ts';
 import type { CheckSite } from '../site-of-check.ts';
@@ -37,10 +37,10 @@ export function purlinTieSites(
   const crossings = crossingsOf(loading);
   const alike = crossings.filter((c) => !isOwn(c));
   const longest = alike.reduce<Crossing | null>((a, b) => (a === null || b.heldIn > a.heldIn ? b : a), null);
-  const capacity = (c: Crossing): Capacity => capacityOf(context.project, 'purlinRafter', keyOf(c));
+  const holder = (c: Crossing): Holder => holderAt(context, 'purlinRafter', keyOf(c));
   return [
-    ...(longest ? tieSites(loading, longest, capacity(longest), { kind: 'whole', name: '' }) : []),
-    ...crossings.filter(isOwn).flatMap((c) => tieSites(loading, c, capacity(c), { kind: 'joint', name: c.rafterId })),
+    ...(longest ? tieSites(loading, longest, holder(longest), { kind: 'whole', name: '' }) : []),
+    ...crossings.filter(isOwn).flatMap((c) => tieSites(loading, c, holder(c), { kind: 'joint', name: c.rafterId })),
   ];
 }
 
@@ -77,10 +77,10 @@ function leverIn(endIn: number, outward: number | undefined, x: number, inward: 
 function tieSites(
   loading: PurlinLoading,
   crossing: Crossing,
-  capacity: Capacity,
+  holder: Holder,
   place: CheckSite<PurlinResponse>['place'],
 ): readonly CheckSite<PurlinResponse>[] {
-  const tie = { memberId: loading.purlin.id, place, capacity };
+  const tie = { memberId: loading.purlin.id, place, holder };
   const asks = [
     { ruleId: 'purlin.tie', part: 'pull', force: handedOn(loading, crossing, PULL) },
     { ruleId: 'purlin.slide', part: 'across', force: handedOn(loading, crossing, SLIDE) },

@@ -4,7 +4,7 @@ import type { Note } from '../../note.ts';
 import { ratedSite } from '../joints/rated-site.ts';
 import { togetherSite } from '../joints/together-site.ts';
 import type { CheckSite } from '../site-of-check.ts';
-import { rafterTieCapacity } from './bearers.ts';
+import { rafterTieHolder } from './bearers.ts';
 import type { RoofCheckContext } from './context.ts';
 import { pushAlong } from './rafter-along.ts';
 import type { Influence } from './rafter-influence.ts';
@@ -36,7 +36,7 @@ function sitesAt(
   const tie = {
     memberId: rafter.id,
     place: { kind: 'support', name: lineId },
-    capacity: capacityAt(context, rafter, lineId),
+    holder: holderOn(context, rafter, lineId),
   } as const;
   const pull = {
     ruleId: 'rafter.tie',
@@ -60,8 +60,8 @@ function sitesAt(
   return [...asked.map((ask) => ratedSite<RafterResponse>({ ...tie, ...ask })), ...(together ? [together] : [])];
 }
 
-const capacityAt = (context: RoofCheckContext, rafter: RafterGeometry, lineId: string) =>
-  rafterTieCapacity(
+const holderOn = (context: RoofCheckContext, rafter: RafterGeometry, lineId: string) =>
+  rafterTieHolder(
     context,
     rafter,
     context.project.supportLines.find((l) => l.id === lineId)!,

@@ -7,9 +7,10 @@ import { atEnds } from '../../loads/rafter-reactions.ts';
 import { surfaceWeight } from '../../loads/roof-weights.ts';
 import { snowCases, type SnowCase } from '../../loads/snow-cases.ts';
 import { put, type Note, type Step } from '../../note.ts';
-import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
+import { jointKey } from '../../project/joint-capacity.ts';
 import { quantity, radiansFromDegrees } from '../../units.ts';
 import { checkSource, type CheckSource } from '../check-source.ts';
+import { holderAt } from '../joints/holder.ts';
 import { ratedSite } from '../joints/rated-site.ts';
 import { purlinsOn, raftersOn, writtenPlane, type RoofCheckContext } from './context.ts';
 
@@ -51,7 +52,7 @@ export function sheetSlide(context: RoofCheckContext, plane: PlaneGeometry): Che
         ruleId: 'sheet.slide',
         memberId: plane.id,
         place: { kind: 'whole', name: '' },
-        capacity: capacityOf(context.project, kind, jointKey(kind, plane.id)),
+        holder: holderAt(context, kind, jointKey(kind, plane.id)),
         unit: 'lb/ft',
         part: 'along',
         force: slide,

@@ -9,9 +9,10 @@ import { surfaceWeight } from '../../loads/roof-weights.ts';
 import { edgeWidthIn, reachesGableEnd, zoneAt } from '../../loads/zones.ts';
 import { message } from '../../message.ts';
 import { put, type Note } from '../../note.ts';
-import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
+import { jointKey } from '../../project/joint-capacity.ts';
 import { quantity, radiansFromDegrees } from '../../units.ts';
 import { checkSource, plainSource, type CheckSource } from '../check-source.ts';
+import { holderAt } from '../joints/holder.ts';
 import { ratedSite } from '../joints/rated-site.ts';
 import { ASKED_ONCE } from '../site-of-check.ts';
 import { purlinsOn, raftersOn, refused, unasked, writtenPlane, type RoofCheckContext } from './context.ts';
@@ -103,7 +104,7 @@ function upliftSource(context: RoofCheckContext, plane: PlaneGeometry): CheckSou
         ruleId: 'sheet.uplift',
         memberId: plane.id,
         place: { kind: 'whole', name: '' },
-        capacity: capacityOf(context.project, kind, jointKey(kind, plane.id)),
+        holder: holderAt(context, kind, jointKey(kind, plane.id)),
         unit: 'lb/ft',
         part: 'pull',
         force: (r, note) => {

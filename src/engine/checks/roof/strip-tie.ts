@@ -2,10 +2,11 @@ import { clause } from '../../../data/sources.ts';
 import type { Combination } from '../../loads/combination.ts';
 import { mayHoldLevel } from '../../loads/rafter-reactions.ts';
 import { put, type Note } from '../../note.ts';
-import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
+import { jointKey } from '../../project/joint-capacity.ts';
 import type { FrameLine } from '../../project/model.ts';
 import { quantity } from '../../units.ts';
 import { checkSource, plainSource, type CheckSource } from '../check-source.ts';
+import { holderAt } from '../joints/holder.ts';
 import { ratedSite } from '../joints/rated-site.ts';
 import { togetherSite } from '../joints/together-site.ts';
 import { refused, unasked, type RoofCheckContext } from './context.ts';
@@ -105,7 +106,7 @@ const siteOn = (context: RoofCheckContext, line: FrameLine) =>
   ({
     memberId: line.id,
     place: { kind: 'whole', name: '' },
-    capacity: capacityOf(context.project, 'stripBeam', jointKey('stripBeam', line.id)),
+    holder: holderAt(context, 'stripBeam', jointKey('stripBeam', line.id)),
   }) as const;
 
 function askedSource(

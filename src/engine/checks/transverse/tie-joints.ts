@@ -1,7 +1,8 @@
 import type { LineResponse } from '../../frame/line-frame.ts';
 import type { Chain } from '../../frame/line-mesh.ts';
 import type { PostChain } from '../../frame/read-response.ts';
-import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
+import { jointKey } from '../../project/joint-capacity.ts';
+import { holderAt } from '../joints/holder.ts';
 import { fromFrame, ratedSite } from '../joints/rated-site.ts';
 import type { LineCheckContext } from '../line-context.ts';
 import type { CheckSite } from '../site-of-check.ts';
@@ -35,8 +36,8 @@ function sitesOf(
   post: PostChain,
   force: TieForce,
 ): readonly CheckSite<LineResponse>[] {
-  const capacity = capacityOf(context.project, 'tiePost', jointKey('tiePost', tie.memberId, post.memberId));
-  const at = { memberId: tie.memberId, place: { kind: 'joint', name: post.memberId } as const, capacity };
+  const holder = holderAt(context, 'tiePost', jointKey('tiePost', tie.memberId, post.memberId));
+  const at = { memberId: tie.memberId, place: { kind: 'joint', name: post.memberId } as const, holder };
   const of = (words: string, lb: (values: Float64Array) => number) =>
     fromFrame<LineResponse>(words, (r) => Math.max(0, lb(r.values)));
   return [

@@ -8,7 +8,7 @@ import { emptyLineCase, type LineCase } from '../../../../src/engine/loads/cases
 import type { Capacity, Project, RatedCapacity, SawnStock } from '../../../../src/engine/project/model.ts';
 import { lineId, plainShed, type Measures } from '../../../support/plain-shed.ts';
 import { analysed, combination, lineLoadsOf } from '../../frame/hand-line.ts';
-import { lineBench, placed } from '../../frame/line-bench.ts';
+import { lineBench, jointSource } from '../../frame/line-bench.ts';
 import { siteOf, verdict } from '../sites.ts';
 
 /** strength level [lb] */
@@ -60,7 +60,7 @@ function rowOf(
     report: { lineId: lineId(i), seats: i === 0 ? seats : [] },
     combinations: [asked],
   }));
-  return beamRollingChecks(project, placed(project), across, lines)[0]!.rows()[0]!;
+  return beamRollingChecks(jointSource(project), across, lines)[0]!.rows()[0]!;
 }
 
 // From the seat, cut 1 in. into the log, up over the log and a strip of 1-1/2 in.

@@ -4,7 +4,7 @@ import { acrossPush } from '../../../../src/engine/loads/across.ts';
 import type { CheckRow } from '../../../../src/engine/evaluation.ts';
 import type { Project } from '../../../../src/engine/project/model.ts';
 import { lineId, plainShed, type Measures } from '../../../support/plain-shed.ts';
-import { placed } from '../../frame/line-bench.ts';
+import { jointSource } from '../../frame/line-bench.ts';
 import { redoFaults } from '../redo-step.ts';
 
 /** strength level [lb] */
@@ -41,7 +41,7 @@ const tied = (measures: Partial<Measures>): Project => ({
 
 function rowsOf(project: Project, analysed: readonly string[] = [lineId(0), lineId(1)]): readonly CheckRow[] {
   const across = { ...parts, oneWayLb: parts.roofLb, asdLb: acrossPush(parts) };
-  return beamAcrossChecks(project, placed(project), across, new Set(analysed)).rows();
+  return beamAcrossChecks(jointSource(project), across, new Set(analysed)).rows();
 }
 const rowOf = (project: Project, beam: string, post: string): CheckRow =>
   rowsOf(project).find((r) => r.key === `beam.tieAcross/${beam}/${post}`)!;

@@ -1,17 +1,18 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { ratedPart } from '../../../../src/engine/checks/joints/rated.ts';
+import { ratedHolder } from '../../../../src/engine/checks/joints/holder.ts';
+import { ratedPart, type SaidCapacity } from '../../../../src/engine/checks/joints/rated.ts';
 import { fromFrame, ratedSite } from '../../../../src/engine/checks/joints/rated-site.ts';
 import { MisuseError } from '../../../../src/engine/errors.ts';
 import type { LineResponse } from '../../../../src/engine/frame/line-frame.ts';
 import { capacityOf, jointKey } from '../../../../src/engine/project/joint-capacity.ts';
-import type { Capacity, Project } from '../../../../src/engine/project/model.ts';
+import type { Project } from '../../../../src/engine/project/model.ts';
 import { plainShed } from '../../../support/plain-shed.ts';
 import { lineBench } from '../../frame/line-bench.ts';
 import { redoFaults } from '../redo-step.ts';
 import { handResponse, rowOver } from '../sites.ts';
 
-const rated = (pullLb: number | null, durationIncluded = 1): Capacity => ({
+const rated = (pullLb: number | null, durationIncluded = 1): SaidCapacity => ({
   kind: 'rated',
   label: 'plate, invented',
   parts: { pushLb: 900, pullLb, alongLb: 500, acrossLb: 300 },
@@ -19,7 +20,7 @@ const rated = (pullLb: number | null, durationIncluded = 1): Capacity => ({
 });
 
 /** Capacity of a part; NaN where there is none. */
-const capacity = (given: Capacity, part: 'push' | 'pull' | 'along' | 'across', CD: number): number => {
+const capacity = (given: SaidCapacity, part: 'push' | 'pull' | 'along' | 'across', CD: number): number => {
   const answer = ratedPart(given, part, CD);
   return answer.ok ? answer.capacityLb : NaN;
 };
@@ -67,21 +68,20 @@ describe('a rated joint', () => {
   });
 });
 
-const capacityWith = (given: Capacity, note: Parameters<typeof ratedPart>[3]): number => {
+const capacityWith = (given: SaidCapacity, note: Parameters<typeof ratedPart>[3]): number => {
   const answer = ratedPart(given, 'pull', 1.15, note);
   return answer.ok ? answer.capacityLb : NaN;
 };
 
 describe('a joint that cannot be judged says why', () => {
-  const reasonOf = (given: Capacity, demandLb: number): readonly [string, string] | null => {
+  const reasonOf = (given: SaidCapacity, demandLb: number): readonly [string, string] | null => {
     const answer = ratedPart(given, 'pull', 1.15);
     const verdict = answer.ok ? null : answer.verdict(demandLb);
     return verdict ? [verdict.status, verdict.reason!.code] : null;
   };
 
-  it('nobody said, fasteners only, a direction left out', () => {
+  it('nobody said, a direction left out', () => {
     expect(reasonOf(null, 100)).toEqual(['notGiven', 'capacityNotGiven']);
-    expect(reasonOf({ kind: 'fasteners', rows: [], shoulder: false }, 100)).toEqual(['notGiven', 'fastenersLater']);
     expect(reasonOf(rated(null), 100)).toEqual(['notGiven', 'partNotGiven']);
   });
 
@@ -95,12 +95,12 @@ describe('a joint that cannot be judged says why', () => {
 
 describe('a rated joint of a line', () => {
   const { context } = lineBench(plainShed());
-  const site = (given: Capacity, force: (duration: number) => number) =>
+  const site = (given: SaidCapacity, force: (duration: number) => number) =>
     ratedSite({
       ruleId: 'brace.tie',
       memberId: 'm',
       place: { kind: 'joint', name: 'j' },
-      capacity: given,
+      holder: ratedHolder(given),
       part: 'pull',
       force: fromFrame('pull', (r: LineResponse) => force(r.combination.durationFactor)),
     });

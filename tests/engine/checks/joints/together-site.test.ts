@@ -1,13 +1,14 @@
 import { describe, expect, it } from 'vitest';
+import { ratedHolder } from '../../../../src/engine/checks/joints/holder.ts';
 import { togetherSite } from '../../../../src/engine/checks/joints/together-site.ts';
 import { verdictAt, type Asked } from '../../../../src/engine/checks/site-of-check.ts';
 import { evaluate } from '../../../../src/engine/evaluate.ts';
 import type { RuleId } from '../../../../src/data/rules.ts';
 import { stepsOf } from '../../../../src/engine/note.ts';
-import type { Capacity } from '../../../../src/engine/project/model.ts';
+import type { SaidCapacity } from '../../../../src/engine/checks/joints/rated.ts';
 import { everythingGivenText, exampleText, soundProject } from '../../../support/files.ts';
 
-const rating = (pullLb: number | null, alongLb: number | null, durationIncluded = 1): Capacity => ({
+const rating = (pullLb: number | null, alongLb: number | null, durationIncluded = 1): SaidCapacity => ({
   kind: 'rated',
   label: 'strap, invented',
   parts: { pushLb: null, pullLb, alongLb, acrossLb: null },
@@ -22,12 +23,12 @@ const asked = (pull: number, along: number, durationFactor = 1.6): TwoWays => ({
   pull,
   along,
 });
-const site = (capacity: Capacity) =>
+const site = (capacity: SaidCapacity) =>
   togetherSite<TwoWays>({
     ruleId: 'beam.tieTogether',
     memberId: 'beam',
     place: { kind: 'joint', name: 'post' },
-    capacity,
+    holder: ratedHolder(capacity),
     parts: [
       { part: 'pull', force: (r) => r.pull },
       { part: 'along', force: (r) => r.along },

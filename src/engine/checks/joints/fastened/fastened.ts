@@ -1,0 +1,134 @@
+import { clause } from '../../../../data/sources.ts';
+import { breaks, notGiven, outside, type Verdict } from '../../../check.ts';
+import type { Message } from '../../../message.ts';
+import { put, type Note } from '../../../note.ts';
+import type { FastenedCapacity } from '../../../project/model.ts';
+import { INCHES_PER_FOOT, quantity } from '../../../units.ts';
+import { refused, type Refused } from '../../fasteners/refused.ts';
+import type { Pounds } from '../../fasteners/withdrawal.ts';
+import type { JointSetting } from '../joint-setting.ts';
+import { ratedFor, type JointPart, type RatedPart } from '../rated.ts';
+import { placeRow, rowHolds, type PlacedRow } from './row-holds.ts';
+import { togetherOnRow, type ShareOf } from './row-together.ts';
+import type { Woods } from './standing.ts';
+
+type Placed = Extract<PlacedRow, { readonly ok: true }>;
+
+/** The fasteners of a joint, placed in it. */
+export interface Fastened {
+  readonly setting: JointSetting;
+  readonly capacity: FastenedCapacity;
+  readonly rows: readonly PlacedRow[];
+}
+
+export const fastenedAt = (setting: JointSetting, woods: Woods, capacity: FastenedCapacity): Fastened => ({
+  setting,
+  capacity,
+  rows: capacity.rows.map((row) => placeRow(setting, woods, row)),
+});
+
+/**
+ * What the fasteners of a joint hold in one direction and one load duration. Rows do not add: they share no load in
+ * proportion to their strength, so the strongest counts alone (own rule). What they hold on to beyond the pieces counts by
+ * its rating.
+ * @returns capacity [lb]; where there is none, the verdict for a demand [lb]
+ * @source NDS 11.2.2; OWN: the strongest row alone
+ */
+export function fastenedPart(fastened: Fastened, part: JointPart, CD: number, note?: Note): RatedPart {
+  const { setting, capacity, rows } = fastened;
+  const isFoot = setting.lower.of === 'pier';
+  const rating = capacity.alsoRated ? ratedFor(capacity.alsoRated, part, CD, note) : null;
+  if (isFoot && !rating) return refusedPart(refused('anchorNotRated'));
+  if (rating && !rating.ok) return rating;
+  if (isFoot && part !== 'pull') return rating!;
+  const strongest = strongestRow(fastened, part, CD);
+  if (!strongest.ok) return refusedPart(strongest);
+  if (note) rowHolds(setting, strongest.row, part, CD, note);
+  const { pounds } = strongest;
+  const capacityLb = Math.min(pounds, rating?.ok ? rating.capacityLb : Infinity);
+  note?.({
+    symbol: 'R',
+    words: rows.length > 1 ? 'what the strongest row of the joint holds' : 'what the fasteners of the joint hold',
+    formula: rating ? 'min(F, Z)' : 'F',
+    put: [
+      put('F', pounds, 'lb', setting.upper.of === 'sheet' ? 'fasteners on each foot' : 'fasteners'),
+      ...(rating?.ok ? [put('Z', rating.capacityLb, 'lb', 'rated beyond them')] : []),
+    ],
+    result: quantity(capacityLb, 'lb'),
+    clause: clause('OWN', 'the strongest row alone'),
+  });
+  return { ok: true, capacityLb, reason: rating?.ok && rating.capacityLb < pounds ? rating.reason : null };
+}
+
+/**
+ * Share that several directions at once take of one row of driven fasteners, by the equation for pull and sideways force
+ * together.
+ * @returns null where different rows are the strongest, a strap or a rating takes part, or the row is of bolts
+ * @source NDS 12.4
+ */
+export function fastenedTogether(fastened: Fastened, parts: readonly JointPart[], CD: number): ShareOf | null {
+  const found = parts.map((part) => strongestRow(fastened, part, CD));
+  const [first] = found;
+  const isOne = first?.ok && found.every((s) => s.ok && s.row === first.row);
+  return isOne && !fastened.capacity.alsoRated ? togetherOnRow(fastened.setting, first.row, parts, CD) : null;
+}
+
+type Strongest = { readonly ok: true; readonly row: Placed; readonly pounds: number } | Refused;
+
+function strongestRow({ setting, rows }: Fastened, part: JointPart, CD: number): Strongest {
+  let best: Strongest | null = null;
+  let why: Refused | null = null;
+  for (const row of rows) {
+    const held: Pounds = row.ok ? rowHolds(setting, row, part, CD) : row;
+    if (!held.ok) why ??= held;
+    else if (row.ok) {
+      const pounds = held.pounds * perFoot(setting, row);
+      if (!best?.ok || pounds > best.pounds) best = { ok: true, row, pounds };
+    }
+  }
+  return best ?? why ?? refused('fastenersNone');
+}
+
+/** Rows of a sheet are asked by the foot: so many screws in each spacing. */
+const perFoot = ({ upper }: JointSetting, { row }: Placed): number =>
+  upper.of === 'sheet' && row.spacingIn !== null ? INCHES_PER_FOOT / row.spacingIn : 1;
+
+/** What is merely not said is not given; what the equations do not reach is outside; what does not fit breaks. */
+const NOT_SAID: ReadonlySet<Message['code']> = new Set([
+  'anchorNotRated',
+  'endNotGiven',
+  'fastenersNone',
+  'fastenersNeedPlate',
+  'footHeldByRating',
+  'headNotKnown',
+  'memberNotGiven',
+  'rowDoesNotAct',
+  'sheetThicknessNotGiven',
+  'spacingNotGiven',
+  'strapOnlyPulls',
+  'strapWidthNotGiven',
+  'strapWithoutFasteners',
+  'wallOnlyRated',
+]);
+const BEYOND: ReadonlySet<Message['code']> = new Set([
+  'driftPinNotPulled',
+  'fastenerSizeNotListed',
+  'fastenerTooThick',
+  'fastenerTwoPlanes',
+  'fastenerWoodTooLight',
+  'fastenerYieldNotListed',
+  'fastenersDoNotPush',
+  'pulledLagNotListed',
+  'pulledWoodTooLight',
+  'toedOnlyNails',
+]);
+
+const refusedPart = ({ reason }: Refused): RatedPart => ({
+  ok: false,
+  verdict: (demandLb): Verdict | null => {
+    const demand = quantity(demandLb, 'lb');
+    if (NOT_SAID.has(reason.code)) return demandLb > 0 ? notGiven(reason, demand) : null;
+    if (BEYOND.has(reason.code)) return demandLb > 0 ? outside(reason, demand) : null;
+    return breaks(reason);
+  },
+});

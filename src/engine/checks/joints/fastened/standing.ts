@@ -1,0 +1,241 @@
+import { STEELS } from '../../../../data/fasteners/steel.ts';
+import type { FastenerRow } from '../../../project/model.ts';
+import type { PlateSteel } from '../../fasteners/dowel-bearing.ts';
+import { refused, type Refused } from '../../fasteners/refused.ts';
+import { edgeBeside, stretchIn, type ShankLine, type StickShape } from '../../fasteners/round-geometry.ts';
+import { drivenInto, shankPath } from '../../fasteners/shank-path.ts';
+import { cross, dot, lengthOf, plus, unit, type Vector } from '../../fasteners/space.ts';
+import type { JointPiece, JointSetting } from '../joint-setting.ts';
+import { UP } from '../stick-shape.ts';
+import type { ShankSize } from './shank-size.ts';
+import type { PieceWood } from './wood-of-piece.ts';
+
+/** A piece of wood as a shank stands in it. */
+export interface InWood {
+  readonly material: 'wood';
+  readonly wood: PieceWood;
+  readonly shape: StickShape;
+  /** of the shank in it [in] */
+  readonly lengthIn: number;
+  /** from the shank to the end of its fibres and to its nearer edge; Infinity where it runs along the grain [in] */
+  readonly endIn: number;
+  readonly edgeIn: number;
+  /** whole section of the stick there [in2] */
+  readonly grossIn2: number;
+}
+
+export interface InSteel {
+  readonly material: 'steel';
+  readonly lengthIn: number;
+  readonly steel: PlateSteel;
+}
+
+/** A fastener of a row where it joins two pieces, the head in or on the side one, the point or nut in the main one. */
+export interface Standing {
+  readonly ok: true;
+  readonly into: Vector;
+  readonly side: InWood | InSteel;
+  readonly main: InWood;
+  readonly gapIn: number;
+  /** beyond the main piece: nut and what sticks out of a bolt; 0 of a driven one [in] */
+  readonly beyondIn: number;
+  readonly planes: 1 | 2;
+}
+
+export interface Woods {
+  readonly upper: PieceWood | null;
+  readonly lower: PieceWood | null;
+}
+
+/** Cosine under which a shank counts as square to the grain. */
+const SQUARE = 1e-6;
+
+/**
+ * Where the fasteners of a row stand: one place through both pieces, or with a plate one place in each piece of wood.
+ * @returns each place, or why the row does not fit there
+ */
+export function standingsOf(
+  setting: JointSetting,
+  woods: Woods,
+  row: FastenerRow,
+  size: ShankSize,
+): readonly (Standing | Refused)[] {
+  const { upper, lower } = setting;
+  if (lower.of === 'wall') return [refused('wallOnlyRated')];
+  if (upper.of === 'sheet') return [throughSheet(setting, woods, row, size)];
+  if (row.plate)
+    return [[upper, woods.upper] as const, [lower, woods.lower] as const].flatMap(([piece, wood]) =>
+      piece.of === 'wood' ? [throughPlate(setting, piece, wood, row, size)] : [],
+    );
+  if (lower.of === 'pier' || !setting.line) return [refused('fastenersNeedPlate')];
+  return [throughBoth(setting, setting.line, woods, row, size)];
+}
+
+/** The steel of a row's plate or strap. */
+export const steelOf = ({ plate }: FastenerRow): PlateSteel => STEELS[plate?.steel ?? 'plate'];
+
+function throughBoth(
+  { upper, lower }: JointSetting,
+  line: ShankLine,
+  woods: Woods,
+  row: FastenerRow,
+  size: ShankSize,
+): Standing | Refused {
+  if (!upper.shape || !lower.shape || !woods.upper || !woods.lower)
+    return notKnown(upper.shape && woods.upper ? lower : upper);
+  const path = shankPath(upper.shape, lower.shape, line);
+  if (!path.ok) return path;
+  const flatIn = row.headFlatIn ?? 0;
+  const sideIn = path.side.thicknessIn - flatIn;
+  if (!(sideIn > 0)) return refused('headFlatTooDeep', { flatIn, thicknessIn: path.side.thicknessIn });
+  const inMain = reaching(size, { ...path, side: { ...path.side, thicknessIn: sideIn } }, flatIn);
+  if (!inMain.ok) return inMain;
+  const from = stretchIn(lower.shape, line)!.fromIn;
+  return {
+    ok: true,
+    into: line.into,
+    side: {
+      material: 'wood',
+      wood: woods.upper,
+      shape: upper.shape,
+      lengthIn: sideIn,
+      endIn: endOf(upper, line.into, sideIn, row),
+      edgeIn: path.side.edgeHalfWayIn ?? Infinity,
+      grossIn2: grossOf(upper),
+    },
+    main: inWood(lower, woods.lower, line, from, inMain.lengthIn, row),
+    gapIn: path.gapIn,
+    beyondIn: inMain.beyondIn,
+    planes: 1,
+  };
+}
+
+interface InMain {
+  readonly ok: true;
+  readonly lengthIn: number;
+  readonly beyondIn: number;
+}
+
+/** A driven shank ends in the main piece; a bolt goes through and has its nut on it, let in as deep as its head. */
+function reaching(
+  { kind, lengthIn, nominalIn }: ShankSize,
+  path: Parameters<typeof drivenInto>[0],
+  flatIn: number,
+): InMain | Refused {
+  if (kind !== 'bolt') {
+    const driven = drivenInto(path, lengthIn);
+    return driven.ok ? { ok: true, lengthIn: driven.penetrationIn, beyondIn: 0 } : driven;
+  }
+  const mainIn = path.main.thicknessIn - flatIn;
+  const beyondIn = lengthIn - (path.side.thicknessIn + path.gapIn + mainIn);
+  return beyondIn >= nominalIn
+    ? { ok: true, lengthIn: mainIn, beyondIn }
+    : refused('boltTooShort', { lengthIn, leastIn: lengthIn - beyondIn + nominalIn });
+}
+
+/** A screw through the sheet of the roof, square to it. */
+function throughSheet(
+  { lower, line }: JointSetting,
+  { lower: wood }: Woods,
+  row: FastenerRow,
+  size: ShankSize,
+): Standing | Refused {
+  if (!row.plate) return refused('sheetThicknessNotGiven');
+  if (!lower.shape || !wood || !line) return notKnown(lower);
+  const whole = stretchIn(lower.shape, line);
+  if (!whole) return refused('shankMissesStick', { stick: lower.label });
+  return inMainOf(lower, wood, { ...line, at: plus(line.at, line.into, whole.fromIn) }, row, size, 1);
+}
+
+/** A fastener through a plate on the side of a piece, level and square to its grain. */
+function throughPlate(
+  setting: JointSetting,
+  piece: JointPiece,
+  wood: PieceWood | null,
+  row: FastenerRow,
+  size: ShankSize,
+): Standing | Refused {
+  const { shape } = piece;
+  if (!shape || !wood) return notKnown(piece);
+  const room = Math.min(...(piece.toEndsIn ?? [0, 0]));
+  const shiftIn = Math.max(0, (row.endIn ?? 0) - room);
+  if (room + shiftIn <= 0) return refused('endNotGiven', { piece: piece.label });
+  const onAxis = plus(shape.axisAt, shape.axis, dot(plus(setting.at, shape.axisAt, -1), shape.axis));
+  const inward = (piece.toEndsIn?.[0] ?? 0) < (piece.toEndsIn?.[1] ?? 0) ? shiftIn : -shiftIn;
+  const level = cross(shape.axis, UP);
+  const into = lengthOf(level) > SQUARE ? unit(level) : setting.ways.across;
+  const at = plus(onAxis, shape.axis, inward);
+  const stretch = stretchIn(shape, { at, into });
+  if (!stretch) return refused('shankMissesStick', { stick: piece.label });
+  return inMainOf(piece, wood, { at: plus(at, into, stretch.fromIn), into }, row, size, row.plate?.each ?? 1);
+}
+
+/** Steel under the head and wood behind it, which begins where the line does. */
+function inMainOf(
+  piece: JointPiece,
+  wood: PieceWood,
+  line: ShankLine,
+  row: FastenerRow,
+  size: ShankSize,
+  plates: 1 | 2,
+): Standing | Refused {
+  const steelIn = row.plate!.thicknessIn;
+  const roomIn = stretchIn(piece.shape!, line)!.toIn;
+  const isBolt = size.kind === 'bolt';
+  const planes = isBolt ? plates : 1;
+  const beyondIn = isBolt ? size.lengthIn - roomIn - planes * steelIn : 0;
+  const lengthIn = isBolt ? roomIn : size.lengthIn - steelIn;
+  if (isBolt && beyondIn < size.nominalIn)
+    return refused('boltTooShort', { lengthIn: size.lengthIn, leastIn: size.lengthIn - beyondIn + size.nominalIn });
+  if (lengthIn > roomIn) return refused('shankComesOut', { lengthIn: size.lengthIn, roomIn: roomIn + steelIn });
+  return {
+    ok: true,
+    into: line.into,
+    side: { material: 'steel', lengthIn: steelIn, steel: steelOf(row) },
+    main: inWood(piece, wood, line, 0, lengthIn, row),
+    gapIn: 0,
+    beyondIn,
+    planes,
+  };
+}
+
+function inWood(
+  piece: JointPiece,
+  wood: PieceWood,
+  line: ShankLine,
+  fromIn: number,
+  lengthIn: number,
+  row: FastenerRow,
+): InWood {
+  const shape = piece.shape!;
+  const beside = edgeBeside(shape, line, fromIn + lengthIn / 2);
+  return {
+    material: 'wood',
+    wood,
+    shape,
+    lengthIn,
+    endIn: beside === null ? Infinity : endOf(piece, line.into, lengthIn, row),
+    edgeIn: beside ?? roundness(shape),
+    grossIn2: grossOf(piece),
+  };
+}
+
+function grossOf({ stick, shape }: JointPiece): number {
+  if (stick?.kind === 'sawn') return stick.breadthIn * stick.depthIn;
+  return (Math.PI * (shape?.diameterIn ?? 0) ** 2) / 4;
+}
+
+/** A shank down the middle of a log has its radius of wood beside it. */
+const roundness = ({ diameterIn }: StickShape): number => (diameterIn === null ? Infinity : diameterIn / 2);
+
+/**
+ * Wood along the grain from a shank to the end of its fibres. In a stick that ends on the other one aslant the fibres
+ * beside the shank end at the contact: half of its way in, along the grain.
+ */
+function endOf({ shape, toEndsIn }: JointPiece, into: Vector, lengthIn: number, { endIn }: FastenerRow): number {
+  const room = Math.min(...(toEndsIn ?? [0, 0]));
+  const aslant = Math.abs(dot(shape!.axis, into));
+  return room <= 0 && aslant > SQUARE ? lengthIn / 2 / aslant : Math.max(room, endIn ?? 0);
+}
+
+const notKnown = ({ label }: JointPiece): Refused => refused('memberNotGiven', { member: label });
