@@ -84,7 +84,7 @@ function onTheBeam(link: CordLink, told: Told): readonly string[] {
 }
 
 /** So many alike pieces are told one by one; of more only the worst are named. */
-const FEW = 4;
+export const FEW = 4;
 
 interface Force {
   readonly id: string;

@@ -38,13 +38,19 @@ beforeEach(() => pretendBrowser());
 afterEach(closeFrame);
 
 describe('the pier of a post', () => {
-  it('tells what this post brings to it, and the concrete that it and all of them take', async () => {
-    await openPier();
+  it('tells what one of many posts brings to it; of few that is told above', async () => {
+    await openPier(exampleProject('gable'));
     const post = present()
       .evaluation!.lines.flatMap((line) => line.posts)
       .find(({ postId }) => postId === 'post-1')!;
     const force = (lb: number): string => `${Math.round(lb).toLocaleString('en-US')} lb`;
-    expect(said()).toContain(`A1 presses down with ${force(post.greatestDownLb)} at the worst`);
+    const name = screen.getByRole<HTMLInputElement>('radio', { checked: true }).closest('label')?.textContent ?? '';
+    expect(said()).toContain(`${name.trim()} presses down with ${force(post.greatestDownLb)} at the worst`);
+  });
+
+  it('tells the concrete that it and all of them take', async () => {
+    await openPier();
+    expect(said()).not.toContain('presses down with');
     // 24 in across, 60 in long: pi x 5 ft3, in bags of 0.45 and 0.6 ft3; four of them
     expect(said()).toContain('It takes 15.71 ft³ of concrete, 35 bags of 60 lb or 27 bags of 80 lb of dry mix');
     expect(said()).toContain('all 4 together 62.83 ft³, 140 bags of 60 lb or 105 bags of 80 lb.');

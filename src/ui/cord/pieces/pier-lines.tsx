@@ -3,17 +3,19 @@ import type { Evaluation } from '../../../engine/evaluation.ts';
 import type { PostGeometry } from '../../../engine/geometry/shelter.ts';
 import { useWorkbench } from '../../state/use-workbench.ts';
 import { showQuantity } from '../../units/show-quantity.ts';
+import { FEW } from '../comes-down.ts';
 
 interface LineProps {
   readonly memberId: string;
   readonly evaluation: Evaluation;
 }
 
-/** What this one foot gets, the worst of each direction: every pier answers for its own. */
+/** What this one foot gets, the worst of each direction: every pier answers for its own. Of few, each is told above. */
 export function ReactionLine({ memberId, evaluation, name }: LineProps & { readonly name: string }) {
   const system = useWorkbench((state) => state.system);
-  const reaction = evaluation.lines.flatMap((line) => line.posts).find(({ postId }) => postId === memberId);
-  if (!reaction) return null;
+  const posts = evaluation.lines.flatMap((line) => line.posts);
+  const reaction = posts.find(({ postId }) => postId === memberId);
+  if (!reaction || posts.length <= FEW) return null;
   const force = (lb: number): string => showQuantity({ value: Math.round(lb), unit: 'lb' }, system);
   return (
     <p>
