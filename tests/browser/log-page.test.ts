@@ -158,6 +158,21 @@ describe('the log page', () => {
     await close();
   });
 
+  it('has controls as tall as a thumb on a telephone', async () => {
+    const { page, close } = await openDemo(PHONE);
+    await openLog(page, 'post', /^Log of post /);
+    await page.getByRole('button', { name: /^one more cut / }).click();
+    await page.getByRole('button', { name: 'remove' }).waitFor();
+    const low = await page.locator('.log-sheet :is(.tool, .opens, .chooser label)').evaluateAll((controls) =>
+      controls
+        .map((each) => ({ words: each.textContent, px: each.getBoundingClientRect().height }))
+        // half a pixel is the browser's own rounding
+        .filter(({ px }) => px < 43.5),
+    );
+    expect(low).toEqual([]);
+    await close();
+  });
+
   for (const { words, options } of [
     { words: 'on a desk', options: {} },
     { words: 'on a telephone', options: PHONE },
