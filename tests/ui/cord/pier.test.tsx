@@ -40,12 +40,12 @@ afterEach(closeFrame);
 describe('the pier of a post', () => {
   it('tells what one of many posts brings to it; of few that is told above', async () => {
     await openPier(exampleProject('gable'));
-    const post = present()
-      .evaluation!.lines.flatMap((line) => line.posts)
-      .find(({ postId }) => postId === 'post-1')!;
-    const force = (lb: number): string => `${Math.round(lb).toLocaleString('en-US')} lb`;
-    const name = screen.getByRole<HTMLInputElement>('radio', { checked: true }).closest('label')?.textContent ?? '';
-    expect(said()).toContain(`${name.trim()} presses down with ${force(post.greatestDownLb)} at the worst`);
+    const { lines, shelter } = present().evaluation!;
+    const { id } = shelter.posts.find(({ label }) => label === 'A1')!;
+    const { greatestDownLb } = lines.flatMap((line) => line.posts).find(({ postId }) => postId === id)!;
+    expect(said()).toContain(
+      `A1 presses down with ${Math.round(greatestDownLb).toLocaleString('en-US')} lb at the worst`,
+    );
   });
 
   it('tells the concrete that it and all of them take', async () => {
