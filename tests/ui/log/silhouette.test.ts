@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { missingRuns, mostMissing, runsOf, type Needed } from '../../../src/ui/log/silhouette.ts';
+import { between, missingRuns, mostMissing, runsOf, type Needed } from '../../../src/ui/log/silhouette.ts';
 
 const place = (atIn: number, hasIn: number, needsIn: number): Needed => ({ atIn, hasIn, needsIn });
 
@@ -27,5 +27,13 @@ describe('the thinnest log that would do, as it is drawn', () => {
       isMore: false,
     });
     expect(mostMissing([place(0, 10, 9)])).toBeNull();
+  });
+
+  // straight between: at a quarter of the way from 10 to 12 and from 4 to 8
+  it('can be cut down to a stretch, with its ends put in between places', () => {
+    const places = [place(0, 10, 4), place(8, 12, 8), place(16, 12, 8)];
+    expect(between(places, 2, 8)).toEqual([place(2, 10.5, 5), place(8, 12, 8)]);
+    expect(between(places, 2, 6)).toEqual([place(2, 10.5, 5), place(6, 11.5, 7)]);
+    expect(between(places, -1, 20)).toEqual(places);
   });
 });
