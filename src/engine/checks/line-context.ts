@@ -103,7 +103,7 @@ function forceSteps(
       formula: secondOrder ? 'sum of factor × case, the sway of each times B' : 'sum of factor × case',
       put: [
         ...parts.map((p) => put(`${p.factor} ×`, p.value, unit, p.name)),
-        ...(fromAcross === 0 ? [] : [put('+', fromAcross, unit, 'push across the lines, hardest way of holding it')]),
+        ...(fromAcross === 0 ? [] : [put('1 ×', fromAcross, unit, 'push across the lines, hardest way of holding it')]),
       ],
       result: quantity(response.values[index]!, unit),
       clause: clause('MECHANICS', secondOrder ? 'plane frame, second order' : 'plane frame, first order'),

@@ -8,6 +8,7 @@ import type { Step } from '../../../src/engine/note.ts';
 import type { Project } from '../../../src/engine/project/model.ts';
 import type { Quantity } from '../../../src/engine/units.ts';
 import { EXAMPLES, everythingGivenText, exampleText, soundProject } from '../../support/files.ts';
+import { tiedShed } from '../../support/tied-shed.ts';
 import { standingProject } from './standing-project.ts';
 import { evaluated, off, rowOf, PATIENCE_MS, runs } from './whole.ts';
 
@@ -20,6 +21,7 @@ const NO_STEPS_BEFORE: readonly string[] = [
   'pier.pad',
   'pier.width',
   'frame.balance',
+  'sway.transverse',
   'sheet.span',
   'sway.alongRated',
   'sway.acrossRated',
@@ -69,6 +71,15 @@ describe('explain', () => {
       const rows = worstOfEachRule(evaluated(project).checks);
       expect(rows.length).toBeGreaterThan(20);
       expect(rows.flatMap((row) => stepFaults(project, row))).toEqual([]);
+    },
+    PATIENCE_MS,
+  );
+
+  it(
+    'tells the same of a shed that frames hold across',
+    () => {
+      const project = tiedShed();
+      expect(worstOfEachRule(evaluated(project).checks).flatMap((row) => stepFaults(project, row))).toEqual([]);
     },
     PATIENCE_MS,
   );

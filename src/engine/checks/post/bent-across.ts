@@ -35,12 +35,12 @@ function byFrame(inRow: PostInRow): BentAcross {
     note?.({
       symbol: 'My',
       words: 'moment across the line, from the frame that the post stands in; hardest way of holding the push',
-      formula: 'max(k+ × M+, k- × M-)',
+      formula: 'max(kf × Mf, kb × Mb)',
       put: [
-        put('M+', plusLbIn, 'lb·in', 'moment that stretches the front face'),
-        put('k+', onPlus, '1', onPlus === 1 ? 'no housing in that face' : 'housing of a stretched face (own rule)'),
-        put('M-', minusLbIn, 'lb·in', 'moment that stretches the back face'),
-        put('k-', onMinus, '1', onMinus === 1 ? 'no housing in that face' : 'housing of a stretched face (own rule)'),
+        put('Mf', plusLbIn, 'lb·in', 'moment that stretches the front face'),
+        put('kf', onPlus, '1', onPlus === 1 ? 'no housing in that face' : 'housing of a stretched face (own rule)'),
+        put('Mb', minusLbIn, 'lb·in', 'moment that stretches the back face'),
+        put('kb', onMinus, '1', onMinus === 1 ? 'no housing in that face' : 'housing of a stretched face (own rule)'),
       ],
       result: quantity(moment, 'lb·in'),
       clause: clause('MECHANICS', 'plane frame across the lines, first order'),
