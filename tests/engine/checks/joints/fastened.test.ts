@@ -1,0 +1,227 @@
+import { describe, expect, it } from 'vitest';
+import { holderAt } from '../../../../src/engine/checks/joints/holder.ts';
+import { jointsOf } from '../../../../src/engine/checks/joints/joints.ts';
+import type { JointPart } from '../../../../src/engine/checks/joints/rated.ts';
+import { stepsOf } from '../../../../src/engine/note.ts';
+import type { FastenedCapacity, FastenerRow, JointKind, Project } from '../../../../src/engine/project/model.ts';
+import { plainShed } from '../../../support/plain-shed.ts';
+import { jointSource } from '../../frame/line-bench.ts';
+
+const STORM = 1.6;
+/** Western larch among the groups of NDS Table 12.3.3A: 0.50. */
+const G = 0.5;
+
+const row = (change: Partial<FastenerRow>): FastenerRow => ({
+  fastener: 'lag',
+  diameterIn: 0.5,
+  lengthIn: 6,
+  count: 1,
+  rows: 1,
+  spacingIn: null,
+  endIn: null,
+  acts: 'both',
+  driven: 'wet',
+  ...change,
+});
+/** Wood screws No. 10 with a washer of 1/2 in. */
+const SCREWS = row({ fastener: 'screw', diameterIn: 0.19, lengthIn: 4, washerIn: 0.5, count: 2, spacingIn: 2 });
+/** Straps 3/16 in. by 2 in. on both sides of beam and post, two lag screws 1/2 by 4 in. in each end. */
+const STRAPS = row({
+  lengthIn: 4,
+  count: 2,
+  spacingIn: 2.5,
+  endIn: 4,
+  plate: { thicknessIn: 0.1875, widthIn: 2, steel: 'plate', each: 2 },
+});
+
+const shedWith = (kind: JointKind, rows: readonly FastenerRow[], more: Partial<FastenedCapacity> = {}): Project => ({
+  ...plainShed(),
+  joints: { defaults: [{ kind, capacity: { kind: 'fasteners', rows: [...rows], shoulder: false, ...more } }], own: [] },
+});
+
+function answerOf(project: Project, kind: JointKind, part: JointPart, CD = STORM) {
+  const source = jointSource(project);
+  const joint = jointsOf(project, source.shelter).find((j) => j.kind === kind)!;
+  return holderAt(source, kind, joint.key).part(part, CD);
+}
+const holds = (project: Project, kind: JointKind, part: JointPart, CD = STORM): number => {
+  const answer = answerOf(project, kind, part, CD);
+  return answer.ok ? answer.capacityLb : NaN;
+};
+const reasonOf = (project: Project, kind: JointKind, part: JointPart): string | undefined => {
+  const answer = answerOf(project, kind, part);
+  const verdict = answer.ok ? null : answer.verdict(100);
+  return verdict ? `${verdict.status} ${verdict.reason?.code}` : undefined;
+};
+
+describe('screws down through a purlin into a rafter', () => {
+  // NDS 2018 12.2.2 by hand: 2850 G2 D = 135.4 lb for each inch of thread. Of 4 in. there are 2 in the rafter, less a point
+  // of two diameters; both woods are said to be used wet, CM 0.7; two screws. Their heads and steel hold more.
+  it('hold the thread in the rafter against pull', () => {
+    const W = 2850 * G ** 2 * 0.19;
+    const each = W * (2 - 2 * 0.19) * STORM * 0.7;
+    expect(holds(shedWith('purlinRafter', [SCREWS]), 'purlinRafter', 'pull')).toBeCloseTo(2 * each, 6);
+  });
+
+  // NDS 2018 12.3.1, mode IV, thinner than 1/4 in.: Fe = 16600 G^1.84, Fyb 80,000 psi (Table I1, nominal 0.19), root 0.152 in.
+  // (Table L3), KD by the nominal diameter 10 D + 0.5 = 2.4, as the published example has it.
+  it('bend in both sticks when they are pushed sideways', () => {
+    const Fe = 16600 * G ** 1.84;
+    const Z = (0.152 ** 2 / 2.4) * Math.sqrt((2 * Fe * 80_000) / (3 * 2));
+    const project = shedWith('purlinRafter', [SCREWS]);
+    expect(holds(project, 'purlinRafter', 'across')).toBeCloseTo(2 * Z * STORM * 0.7, 6);
+    expect(holds(project, 'purlinRafter', 'along')).toBeCloseTo(2 * Z * STORM * 0.7, 6);
+  });
+
+  it('do not hold a direction in which they are said not to act', () => {
+    const project = shedWith('purlinRafter', [{ ...SCREWS, acts: 'lateral' }]);
+    expect(reasonOf(project, 'purlinRafter', 'pull')).toBe('notGiven rowDoesNotAct');
+    expect(holds(project, 'purlinRafter', 'across')).toBeGreaterThan(0);
+  });
+
+  it('of two kinds count by the stronger alone, whichever is written first', () => {
+    const lag = row({ diameterIn: 0.25, lengthIn: 5, washerIn: 0.75 });
+    const alone = [SCREWS, lag].map((r) => holds(shedWith('purlinRafter', [r]), 'purlinRafter', 'pull'));
+    expect(alone[0]).not.toBeCloseTo(alone[1]!, 0);
+    for (const rows of [
+      [SCREWS, lag],
+      [lag, SCREWS],
+    ])
+      expect(holds(shedWith('purlinRafter', rows), 'purlinRafter', 'pull')).toBeCloseTo(Math.max(...alone), 9);
+  });
+
+  it.each([
+    ['too short', { lengthIn: 2.5 }, 'fail fastenerTooShort'],
+    ['ending in the purlin', { lengthIn: 1.5 }, 'fail shankEndsEarly'],
+    ['longer than purlin and rafter', { lengthIn: 11 }, 'fail shankComesOut'],
+    ['of no listed size', { diameterIn: 0.2 }, 'outside fastenerSizeNotListed'],
+    ['two without a spacing', { spacingIn: null }, 'notGiven spacingNotGiven'],
+    ['side by side in 2 in. of rafter', { rows: 2, spacingIn: 2 }, 'fail fastenerNearEdge'],
+  ] as const)('%s are refused with the rule', (_, change, reason) => {
+    expect(reasonOf(shedWith('purlinRafter', [{ ...SCREWS, ...change }]), 'purlinRafter', 'across')).toBe(reason);
+  });
+});
+
+describe('a lag screw square to the post through the end of a brace', () => {
+  const lag = row({ lengthIn: 7, washerIn: 1.375, headFlatIn: 0.25 });
+  const project = shedWith('bracePost', [lag]);
+
+  // NDS 2018 12.4.1: a pull along the brace, at 45 degrees to the surface of the post, against what it holds along the log
+  // and along its own shank.
+  it('holds the pull of the brace by the equation for both at once', () => {
+    const [pull, Z] = [holds(project, 'bracePost', 'pull'), holds(project, 'bracePost', 'along')];
+    // shank in the post: 7 - (2.5 / cos 45 - 0.25) = 3.714 in.; thread of a 7 in. screw 4 in. with a tip of 5/16 in.
+    const p = 7 - (2.5 * Math.SQRT2 - 0.25);
+    const W = 1800 * G ** 1.5 * 0.5 ** 0.75 * (Math.min(4, p) - 5 / 16) * STORM;
+    const washer = (Math.PI * (1.375 ** 2 - 0.5625 ** 2)) / 4;
+    expect(W).toBeGreaterThan(300 * washer * 0.5);
+    const sin2 = 0.5;
+    const allowed = (w: number): number => (w * Z) / (w * (1 - sin2) + Z * sin2);
+    // its washer on the brace, at 45 degrees to the grain, or its thread: the lesser holds
+    expect(pull).toBeLessThanOrEqual(allowed(W) + 1e-6);
+    expect(pull).toBeGreaterThan(0);
+  });
+
+  it('wants a flat as wide as its washer on the round of the brace', () => {
+    const bare = shedWith('bracePost', [row({ lengthIn: 7, washerIn: 1.375 })]);
+    expect(reasonOf(bare, 'bracePost', 'pull')).toBe('fail washerNeedsFlat');
+  });
+
+  it('holds no more for a longer load', () => {
+    for (const part of ['pull', 'along', 'across'] as const)
+      expect(holds(project, 'bracePost', part, 0.9)).toBeLessThan(holds(project, 'bracePost', part));
+  });
+
+  it('tells how it comes about, down to the number that judged', () => {
+    const source = jointSource(project);
+    const joint = jointsOf(project, source.shelter).find((j) => j.kind === 'bracePost')!;
+    const { value, steps } = stepsOf((note) => holderAt(source, 'bracePost', joint.key).part('pull', STORM, note));
+    expect(value.ok && steps.at(-1)!.result.value).toBe(value.ok && value.capacityLb);
+    const told = new Set(steps.map((step) => step.symbol));
+    expect(["W'p", "Z'", "Zα'", 'Pw'].filter((symbol) => !told.has(symbol))).toEqual([]);
+  });
+});
+
+describe('straps from a beam down its post', () => {
+  // AISI S100 D2, D3 by hand (from memory): two straps 3/16 by 2 in. of A36: gross t w 36 / 1.67 = 8.08 kip each, net
+  // t (w - (1/2 + 1/32)) 58 / 2 = 7.99 kip each; the lag screws hold far less.
+  it('hold no more than steel and fasteners', () => {
+    expect(reasonOf(shedWith('beamPost', [STRAPS]), 'beamPost', 'pull')).toBeUndefined();
+    const held = holds(shedWith('beamPost', [STRAPS]), 'beamPost', 'pull');
+    expect(held).toBeLessThan(2 * 0.1875 * (2 - 17 / 32) * 29_000);
+    expect(held).toBeGreaterThan(0);
+    const narrow = { ...STRAPS, plate: { ...STRAPS.plate!, widthIn: 0.6 } };
+    expect(holds(shedWith('beamPost', [narrow]), 'beamPost', 'pull')).toBeCloseTo(
+      2 * 0.1875 * (0.6 - 17 / 32) * 29_000,
+      6,
+    );
+  });
+
+  it('pull only: sideways another row or a rating is asked for', () => {
+    expect(reasonOf(shedWith('beamPost', [STRAPS]), 'beamPost', 'across')).toBe('notGiven strapOnlyPulls');
+  });
+
+  it('say what is missing of them', () => {
+    const { plate: _, ...loose } = STRAPS;
+    expect(reasonOf(shedWith('beamPost', [{ ...loose, fastener: 'strap' }]), 'beamPost', 'pull')).toBe(
+      'notGiven strapWithoutFasteners',
+    );
+    expect(reasonOf(shedWith('beamPost', [{ ...STRAPS, endIn: null }]), 'beamPost', 'pull')).toBe(
+      'notGiven endNotGiven',
+    );
+  });
+
+  it('a long screw down through the beam would end before the post', () => {
+    expect(reasonOf(shedWith('beamPost', [row({ lengthIn: 8 })]), 'beamPost', 'pull')).toBe('fail shankEndsEarly');
+  });
+});
+
+describe('a post base', () => {
+  const anchor = {
+    label: 'anchor, invented',
+    parts: { pushLb: null, pullLb: 700, alongLb: 500, acrossLb: 400 },
+    durationIncluded: 1.6,
+  };
+
+  it('is not given while its anchor in the concrete is not rated', () => {
+    expect(reasonOf(shedWith('postFoot', [STRAPS]), 'postFoot', 'pull')).toBe('notGiven anchorNotRated');
+  });
+
+  it('holds what the weaker of fasteners and anchor hold, and sideways what it is rated for', () => {
+    const project = shedWith('postFoot', [STRAPS], { alsoRated: anchor });
+    expect(holds(project, 'postFoot', 'pull')).toBe(700);
+    expect(holds(project, 'postFoot', 'along')).toBe(500);
+    const one = shedWith('postFoot', [{ ...STRAPS, count: 1 }], {
+      alsoRated: { ...anchor, parts: { ...anchor.parts, pullLb: 90_000 } },
+    });
+    expect(holds(one, 'postFoot', 'pull')).toBeLessThan(90_000);
+  });
+});
+
+describe('a sheet on its screws', () => {
+  const screws = row({
+    fastener: 'screw',
+    diameterIn: 0.19,
+    lengthIn: 1.5,
+    washerIn: 0.5,
+    spacingIn: 9,
+    plate: { thicknessIn: 0.0142, widthIn: null, steel: 'strap', each: 1 },
+  });
+
+  // By the foot of row 12 / 9 screws. AISI S100 J4.4.2 by hand (from memory): 1.5 t dw Fu / 3 = 1.5 x 0.0142 x 0.5 x 45000 / 3.
+  it('holds by the foot of row, here by the sheet drawn over the washers', () => {
+    const over = (1.5 * 0.0142 * 0.5 * 45_000) / 3;
+    const thread = 2850 * G ** 2 * 0.19 * (1 - 0.38) * STORM * 0.7;
+    const held = holds(shedWith('sheetPurlin', [screws]), 'sheetPurlin', 'pull');
+    expect(held).toBeCloseTo((Math.min(over, thread) * 12) / 9, 6);
+  });
+
+  it('wants the thickness of the sheet', () => {
+    const { plate: _, ...loose } = screws;
+    expect(reasonOf(shedWith('sheetPurlin', [loose]), 'sheetPurlin', 'pull')).toBe('notGiven sheetThicknessNotGiven');
+  });
+});
+
+it('what a wall holds is never computed', () => {
+  expect(reasonOf(shedWith('stripBeam', []), 'stripBeam', 'pull')).toBe('notGiven fastenersNone');
+});
