@@ -72,6 +72,9 @@ export function groupsOf(
             holeIn: 24,
             backfill: 'concrete',
             treatment: 'treated for ground contact',
+            ...(r.sheetOn === 'rafters'
+              ? { useCategory: 'UC4B' as const, pad: { acrossIn: 20, thickIn: 8 }, keyed: true }
+              : {}),
             fixedBelowGradeIn: 12,
             fixity,
           }
