@@ -14,7 +14,7 @@ export function prepared(): Plugin {
     configResolved: (config) => {
       root = config.root;
     },
-    async load(id) {
+    async transform(_code, id) {
       if (!PREPARED.test(id)) return null;
       const { module, dependencies } = await runnerImport<Readonly<Record<string, string>>>(id, {
         root,

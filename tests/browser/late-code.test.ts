@@ -6,8 +6,8 @@ import { keptProject } from './support/device.ts';
 import { eventually } from './support/eventually.ts';
 import { countsToShow, demo, figuresOf } from './support/figures.ts';
 import { openFile } from './support/files.ts';
-import { exampleText } from '../support/files.ts';
-import { DESK, figuresShown } from './support/workbench.ts';
+import { exampleText, soundProject } from '../support/files.ts';
+import { DESK, figuresShown, saved } from './support/workbench.ts';
 
 afterAll(closeBrowser);
 
@@ -117,6 +117,25 @@ describe('while the program is on its way', () => {
     const { project } = await keptProject(page);
     expect(project.members.find(({ id }) => id === 'post-2')).toMatchObject({ xIn: 144 });
     await openLink(page, 'beam A');
+    await context.close();
+  });
+
+  it('the project that was open last is opened at the visit after the one at which it did not come', async () => {
+    const { page, context, letGo } = await openHeldBack();
+    await letGo('come');
+    await openFile(page, 'lean-to.shelter.json', exampleText('lean-to'));
+    const { name } = soundProject(exampleText('lean-to')).title;
+    await eventually(() => field(page, 'Name of the project').inputValue()).toBe(name);
+    await saved(page);
+    await page.unrouteAll();
+    await page.route(/\/assets\/program-.*\.js$/, (route) => route.abort());
+    await page.reload();
+    await page.getByRole('dialog').waitFor();
+    expect(await page.getByRole('dialog').innerText()).toContain('could not be fetched');
+    await page.unrouteAll();
+    await page.reload();
+    await figuresShown(page);
+    expect(await field(page, 'Name of the project').inputValue()).toBe(name);
     await context.close();
   });
 });

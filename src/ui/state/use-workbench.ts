@@ -80,7 +80,8 @@ function keepView(shelf: Shelf): void {
     const view: View = { lastId: project?.title.id ?? null, system };
     shelf.writeView(view).catch(() => undefined); // only a convenience; the project's own failure to save is told
   };
-  write(workbench.getState());
+  // a project that could not be read because the program did not come is still the one to go on with
+  if (doors.program() || present().refusal === null) write(present());
   workbench.subscribe((state, before) => {
     if (state.project?.title.id !== before.project?.title.id || state.system !== before.system) write(state);
   });
