@@ -1,8 +1,9 @@
 import type { LogReport } from './evaluation.ts';
-import type { Shelter, Stick } from './geometry/shelter.ts';
+import type { PostGeometry, Shelter, Stick } from './geometry/shelter.ts';
 import { logValues } from './material/log-values.ts';
 import { sawnValues } from './material/sawn-values.ts';
 import { strengthRatio } from './material/strength-ratio.ts';
+import { treatedValues } from './material/treated-values.ts';
 import type { MaterialAnswer } from './material/values.ts';
 import { message } from './message.ts';
 import type { Project } from './project/model.ts';
@@ -33,10 +34,15 @@ export function materialsOf(project: Project, shelter: Shelter): Materials {
   const byStock = new Map<string, MaterialAnswer>();
   const byMember = new Map<string, MaterialAnswer>();
   const users = new Map<string, string[]>();
+  const treated = new Set(shelter.posts.filter(isTreated).map(({ id }) => id));
   for (const member of members) {
     const key = stockKey(member.stick);
     if (member.stick && !byStock.has(key)) byStock.set(key, valuesOfStick(project, member.stick));
-    byMember.set(member.id, byStock.get(key) ?? notGivenYet(member));
+    const answer = byStock.get(key) ?? notGivenYet(member);
+    byMember.set(
+      member.id,
+      answer.ok && treated.has(member.id) ? { ...answer, values: treatedValues(answer.values) } : answer,
+    );
     if (member.stick?.kind === 'round')
       users.set(member.stick.logId, [...(users.get(member.stick.logId) ?? []), member.id]);
   }
@@ -59,6 +65,8 @@ export function materialsOf(project: Project, shelter: Shelter): Materials {
       }),
   };
 }
+
+const isTreated = ({ foot }: PostGeometry): boolean => foot.kind === 'embedded' && foot.treatment !== null;
 
 const notGivenYet = (member: WithStick): MaterialAnswer => ({
   ok: false,

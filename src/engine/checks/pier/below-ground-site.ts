@@ -1,4 +1,4 @@
-import { clause, remembered } from '../../../data/sources.ts';
+import { clause } from '../../../data/sources.ts';
 import { outside } from '../../check.ts';
 import type { LineResponse } from '../../frame/line-frame.ts';
 import { diameterAt } from '../../geometry/shelter.ts';
@@ -12,14 +12,6 @@ import type { CheckSite } from '../site-of-check.ts';
 import { adjustedCompression } from '../wood/column.ts';
 import { pullAndBending, roundPushAndBending } from '../wood/interaction.ts';
 import { depthOf, type Buried } from './buried.ts';
-
-/**
- * What preservative treatment may cost in strength: steam conditioning of round poles and incising of sawn sticks take a
- * fifth; how a post was treated is not asked, so that is taken off every one (safe side).
- * @source NDS 4.3.8 (incising), 6.3.5 (steaming), from memory
- */
-const TREATED_SHARE = 0.8;
-const TREATED = remembered('NDS', '4.3.8, 6.3.5');
 
 /** What acts on the post where it bends most below the ground. */
 interface Acting {
@@ -55,11 +47,11 @@ export function belowGroundSite(buried: Buried, values: DesignValues): CheckSite
     demand: (r, note) => {
       const { peak, section, axialLb } = acting(r, note);
       const CD = r.combination.durationFactor;
-      const share = treatedShare(note);
+      if (note) for (const of of ['Fb', axialLb > 0 ? 'Ft' : 'Fc'] as const) values.steps(of).forEach(note);
       const fb = peak.momentLbIn / section.modulusIn3;
-      const Fb = share * values.FbPsi * CD;
-      if (axialLb > 0) return pullAndBending(axialLb / section.areaIn2, share * values.FtPsi * CD, fb, Fb, Fb, note);
-      const FcStar = adjustedCompression(share * values.FcPsi, CD, note);
+      const Fb = values.FbPsi * CD;
+      if (axialLb > 0) return pullAndBending(axialLb / section.areaIn2, values.FtPsi * CD, fb, Fb, Fb, note);
+      const FcStar = adjustedCompression(values.FcPsi, CD, note);
       return roundPushAndBending(-axialLb / section.areaIn2, FcStar, fb, Fb, Infinity, note);
     },
     capacity: () => 1,
@@ -86,16 +78,4 @@ function sawnSection({ breadthIn, depthIn }: Extract<Buried['stick'], { kind: 's
         clause: clause('MECHANICS', 'stresses in a corner add up'),
       }),
   };
-}
-
-function treatedShare(note?: Note): number {
-  note?.({
-    symbol: 'Ctr',
-    words: 'what treatment may leave of the strength: steamed or incised, taken for every post in the ground',
-    formula: 'as stated',
-    put: [],
-    result: quantity(TREATED_SHARE, '1'),
-    clause: TREATED,
-  });
-  return TREATED_SHARE;
 }
