@@ -10,11 +10,13 @@ export const PLACES = [
 ] as const;
 export type PlaceId = (typeof PLACES)[number]['id'];
 
-const listen = (changed: () => void): (() => void) => {
+/** Calls when the address names another place, or another part of one. */
+export const listenToAddress = (changed: () => void): (() => void) => {
   addEventListener('hashchange', changed);
   return () => removeEventListener('hashchange', changed);
 };
 
-const placeInAddress = (): PlaceId => PLACES.find(({ id }) => location.hash === `#${id}`)?.id ?? 'frame';
+/** A place may have parts: `#check-sheet/calculation` is at the check sheet. */
+const placeInAddress = (): PlaceId => PLACES.find(({ id }) => location.hash.split('/')[0] === `#${id}`)?.id ?? 'frame';
 
-export const usePlace = (): PlaceId => useSyncExternalStore(listen, placeInAddress);
+export const usePlace = (): PlaceId => useSyncExternalStore(listenToAddress, placeInAddress);

@@ -49,7 +49,8 @@ const METRIC: Readonly<Partial<Record<Unit, Showing>>> = {
   mph: { per: PER.metresPerSecondPerMph, unit: 'm/s', decimals: 1 },
 };
 
-const showing = (unit: Unit, system: UnitSystem): Showing =>
+/** How a unit reads in the chosen system: what one of ours is worth, its name, its usual decimals. */
+export const showing = (unit: Unit, system: UnitSystem): Showing =>
   (system === 'metric' ? METRIC[unit] : undefined) ?? { per: 1, ...FEET[unit] };
 
 /** The unit's name in the chosen system, for column heads. */
