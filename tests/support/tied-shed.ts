@@ -1,5 +1,5 @@
 import type { Member, Project } from '../../src/engine/project/model.ts';
-import { lineId, plainShed, postId, PLAIN, type Measures } from './plain-shed.ts';
+import { plainShed, postId, type Measures } from './plain-shed.ts';
 
 /** What the tests vary on frames across a plain shed: a tie log between the lines at every post, a brace at each end. */
 export interface Tied {
@@ -30,13 +30,13 @@ const TIED: Tied = {
 };
 
 const tieId = (k: number): string => `tie-${k}`;
-export const acrossBraceId = (k: number, end: 'near' | 'far'): string => `across-${k}-${end}`;
+const acrossBraceId = (k: number, end: 'near' | 'far'): string => `across-${k}-${end}`;
 
 /** A plain shed of two lines that frames across hold. */
 export function tiedShed(change: Partial<Tied> = {}, measures: Partial<Measures> = {}): Project {
   const t = { ...TIED, ...change };
   const plain = plainShed(measures);
-  const [near, far] = (measures.lineYsIn ?? PLAIN.lineYsIn).length === 2 ? [0, 1] : [0, 1];
+  const [near, far] = [0, 1];
   const lengthIn = 200;
   const members = t.at.flatMap((k): Member[] => [
     {
@@ -108,5 +108,3 @@ export function tiedShed(change: Partial<Tied> = {}, measures: Partial<Measures>
     lateral: { ...plain.lateral, across: [{ by: 'transverseFrame' }] },
   };
 }
-
-export { lineId };

@@ -28,7 +28,7 @@ export function placeBrace(
     member.to === 'line'
       ? alongTarget(post, beams, sign * traits.runIn)
       : acrossTarget(post, ties, member.to, sign * traits.runIn);
-  const label = `brace ${post.label}${member.side === 'plus' ? '+' : '−'}`;
+  const label = `brace ${post.label}${TOWARD[member.to === 'line' ? 'along' : 'across'][member.side]}`;
   if (!top) {
     return {
       brace: null,
@@ -81,6 +81,12 @@ export function placeBrace(
     faults: [],
   };
 }
+
+/** As braces are told apart: along the line by its sense, across it by the side that they reach to. */
+const TOWARD = {
+  along: { plus: '+', minus: '−' },
+  across: { plus: ' front', minus: ' back' },
+} as const;
 
 interface Target {
   readonly id: string;

@@ -27,7 +27,7 @@ export function turnedRow(project: Project, shelter: Shelter, row: RowGeometry):
 }
 
 /** Of the rafters that join the tops of posts without a tie log: they hand the push from one to the next, and no more. */
-export const RAFTERS = 'rafters';
+const RAFTERS = 'rafters';
 const LINK: Stick = {
   kind: 'typed',
   name: RAFTERS,

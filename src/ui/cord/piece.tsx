@@ -42,9 +42,9 @@ export function Piece(props: PieceProps) {
     case 'pier':
       return <OneOfAlike {...props} />;
     case 'swayAlong':
-      return <SwayPiece way="along" names={props.names} />;
+      return <SwayPiece way="along" {...props} />;
     case 'swayAcross':
-      return <SwayPiece way="across" names={props.names} />;
+      return <SwayPiece way="across" {...props} />;
   }
 }
 

@@ -1,4 +1,5 @@
 import type { CheckRow, Evaluation } from '../../engine/evaluation.ts';
+import { rowsAcross } from '../../engine/geometry/rows.ts';
 import { showLength } from '../units/show-length.ts';
 import type { UnitSystem } from '../units/system.ts';
 
@@ -9,10 +10,15 @@ export function namesOf({ shelter, logs }: Pick<Evaluation, 'shelter' | 'logs'>)
   const parts = new Map<string, string>([
     ...shelter.lines.map((line) => [line.id, `line ${line.label}`] as const),
     ...shelter.planes.map(({ id, label }) => [id, label] as const),
-    ...shelter.ties.map(({ id }, i) => [id, `tie log ${i + 1}`] as const),
-    ...[...shelter.beams, ...shelter.posts, ...shelter.braces, ...shelter.rafters, ...shelter.purlins].map(
-      ({ id, label }) => [id, label] as const,
-    ),
+    ...rowsAcross(shelter).map(({ id, label }) => [id, label] as const),
+    ...[
+      ...shelter.ties,
+      ...shelter.beams,
+      ...shelter.posts,
+      ...shelter.braces,
+      ...shelter.rafters,
+      ...shelter.purlins,
+    ].map(({ id, label }) => [id, label] as const),
   ]);
   return new Map([...logs.map(({ logId, memberIds }) => [logId, logName(memberIds, parts)] as const), ...parts]);
 }
@@ -72,9 +78,11 @@ export function stretchInWords(
   return kind === 'whole' ? alone : `at ${alone}`;
 }
 
-/** Distances run from the start of the member: a beam's left end, the eave of a rafter. */
+/** Distances run from the start of the member: a beam's left end, the eave of a rafter, the back end of a tie log. */
 function stationInWords(ruleId: string, atIn: number | undefined, system: UnitSystem): string | null {
   if (atIn === undefined) return null;
-  const start = ruleId.startsWith('rafter.') ? 'the eave end' : 'the left end';
+  const start = STARTS[ruleId.split('.')[0] ?? ''] ?? 'the left end';
   return `${showLength(atIn, system)} from ${start}`;
 }
+
+const STARTS: Readonly<Record<string, string>> = { rafter: 'the eave end', tie: 'the back end' };

@@ -1,4 +1,5 @@
 import type { Evaluation } from '../../engine/evaluation.ts';
+import { rowsAcross } from '../../engine/geometry/rows.ts';
 import type { PlaneGeometry, PostGeometry, Shelter } from '../../engine/geometry/shelter.ts';
 import type { Message } from '../../engine/message.ts';
 import type { Project } from '../../engine/project/model.ts';
@@ -27,18 +28,17 @@ export function pieceNames(project: Project, evaluation: Evaluation): PieceNames
   const names = new Map<string, string>([
     ...shelter.lines.map((l) => [l.id, `line ${l.label}`] as const),
     ...shelter.planes.map(({ id, label }) => [id, label] as const),
-    ...[...shelter.beams, ...shelter.braces, ...shelter.rafters, ...shelter.purlins].map(
+    ...[...shelter.beams, ...shelter.braces, ...shelter.ties, ...shelter.rafters, ...shelter.purlins].map(
       (m) => [m.id, m.label] as const,
     ),
     ...shelter.posts.map((p) => [p.id, `post ${p.label}`] as const),
-    ...shelter.ties.map((t) => [t.id, 'tie log'] as const),
+    ...rowsAcross(shelter).map((row) => [row.id, row.label] as const),
     ...project.ownLoads.map((load) => [load.id, `own load ${load.name}`] as const),
     ...evaluation.logs.map(
       (log) => [log.logId, inShort(log.memberIds, shelter, (id) => pieces.get(id)?.words ?? id)] as const,
     ),
     ['site', 'site'],
     ['shelter', 'shelter'],
-    ['ties', 'tie logs'],
   ]);
   const nameOf = (id: string): string => names.get(id) ?? id;
   return {
@@ -83,7 +83,8 @@ function groupsOf(shelter: Shelter): readonly { readonly ids: readonly string[];
         group(`purlins/${plane.id}`, `${counted('purlin', purlins.length)}${onPlane(plane)}`, purlins),
       ];
     }),
-    group('ties', 'tie logs', shelter.ties),
+    group('ties', counted('tie log', shelter.ties.length), shelter.ties),
+    group('rows', 'frames across', rowsAcross(shelter)),
   ];
 }
 

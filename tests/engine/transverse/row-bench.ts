@@ -13,14 +13,14 @@ import { WOOD } from '../../support/plain-shed.ts';
 import { combination, lineLoadsOf } from '../frame/hand-line.ts';
 
 /** The members of the first row of a sound project, turned into its plane. */
-export function rowMembers(project: Project): LineMembers {
+function rowMembers(project: Project): LineMembers {
   const { shelter, faults } = placeShelter(project);
   if (faults.length > 0) throw new Error(JSON.stringify(faults));
   return turnedRow(project, shelter, rowsAcross(shelter)[0]!);
 }
 
 /** Level pushes at the tops of the posts of a row, in the order of the posts [lb]. */
-export const pushedAtTops = ({ posts }: LineMembers, pushesLb: readonly number[]): LineCase => ({
+const pushedAtTops = ({ posts }: LineMembers, pushesLb: readonly number[]): LineCase => ({
   ...emptyLineCase('push'),
   atPosts: posts.map((p, i) => ({ postId: p.id, zIn: p.axisZIn, downLb: 0, alongLb: pushesLb[i] ?? 0 })),
 });

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { SYSTEM_WORDS } from '../../../data/words/cord.ts';
+import type { Evaluation } from '../../../engine/evaluation.ts';
 import type { Lateral, Project } from '../../../engine/project/model.ts';
 import { YoursChoice } from '../../fields/choice.tsx';
 import { CommandButton } from '../../fields/command-choice.tsx';
@@ -9,6 +10,7 @@ import { useOpenProject } from '../../state/use-workbench.ts';
 import type { Names } from '../places.ts';
 import { sentenceCase } from '../letter-case.ts';
 
+const FramesAcross = late(async () => (await import('./frames-across.tsx')).FramesAcross);
 const Raising = late(async () => (await import('../raising.tsx')).Raising);
 
 const SYSTEMS = [
@@ -18,11 +20,12 @@ const SYSTEMS = [
 
 interface SwayPieceProps {
   readonly way: 'along' | 'across';
+  readonly evaluation: Evaluation;
   readonly names: Names;
 }
 
 /** What holds the shelter sideways is named by the person, never inferred. */
-export function SwayPiece({ way, names }: SwayPieceProps) {
+export function SwayPiece({ way, evaluation, names }: SwayPieceProps) {
   const project = useOpenProject();
   const systems = project.lateral[way];
   return (
@@ -45,13 +48,14 @@ export function SwayPiece({ way, names }: SwayPieceProps) {
           Nobody has said what holds it {way}. <CommandButton words="say it" perform={(p) => withSystem(p, way)} />
         </p>
       )}
+      {way === 'across' && <FramesAcross evaluation={evaluation} names={names} />}
       <WhileRaised way={way} names={names} />
     </>
   );
 }
 
 /** Folded until it is asked for: its figures are worked out only while they are seen. */
-function WhileRaised(props: SwayPieceProps) {
+function WhileRaised(props: Pick<SwayPieceProps, 'way' | 'names'>) {
   const [isOpen, setIsOpen] = useState(false);
   return (
     <details className="folding" open={isOpen} onToggle={({ currentTarget }) => setIsOpen(currentTarget.open)}>
