@@ -1,10 +1,11 @@
 import type { StoreApi } from 'zustand/vanilla';
 import { message } from '../../engine/message.ts';
 import type { Project } from '../../engine/project/model.ts';
+import type { ParseAnswer } from '../../engine/project/parse.ts';
 import { textOf, type Doors } from './doors.ts';
 import { failed, reasonOf } from './saving.ts';
 import type { OnShelf, Shelf, ShelfRecord } from './shelf.ts';
-import type { Arrival, Workbench } from './workbench.ts';
+import type { Arrival, Refusal, Workbench } from './workbench.ts';
 
 export interface OpeningParts {
   readonly workbench: StoreApi<Workbench>;
@@ -34,6 +35,8 @@ export interface Opening {
   /** ... or take what the other tab saved. */
   readonly takeOther: () => Promise<void>;
 }
+
+type Unread = Pick<Refusal, 'faults'> & { readonly ok: false };
 
 const renamed = (project: Project, suffix: string, words: string): Project => ({
   ...project,
@@ -86,37 +89,36 @@ export function createOpening(parts: OpeningParts): Opening {
     return true;
   };
 
-  /** The project that a text holds; null when it is refused, with everything that is wrong with it. */
-  const read = async (text: string, name: string): Promise<Project | null> => {
+  /** The project that a text holds, or everything that is wrong with it. */
+  const read = async (text: string): Promise<ParseAnswer | Unread> => {
     try {
-      const { parse } = await doors.whenThere();
-      const parsed = parse(text);
-      if (parsed.ok) return parsed.project;
-      act().refuse({ name, faults: parsed.faults });
+      return (await doors.whenThere()).parse(text);
     } catch (error) {
-      act().refuse({ name, faults: [message('programNotFetched', { detail: reasonOf(error) })] });
+      return { ok: false, faults: [message('programNotFetched', { detail: reasonOf(error) })] };
     }
-    return null;
   };
 
   const openText = async (text: string, name: string): Promise<boolean> => {
-    const parsed = await read(text, name);
-    return parsed !== null && openProject(parsed);
+    const parsed = await read(text);
+    if (parsed.ok) return openProject(parsed.project);
+    act().refuse({ name, faults: parsed.faults });
+    return false;
   };
 
-  const openRecord = async ({ text, name, counter, drafts }: ShelfRecord): Promise<boolean> => {
-    const project = await read(text, name);
-    if (project) act().adopt(project, { counter, drafts, onShelf: true });
-    return project !== null;
+  const openRecord = async ({ text, name, counter, drafts }: ShelfRecord): Promise<Refusal | null> => {
+    const parsed = await read(text);
+    if (!parsed.ok) return { name, faults: parsed.faults };
+    act().adopt(parsed.project, { counter, drafts, onShelf: true });
+    return null;
   };
 
   const openShelved = async (id: string): Promise<boolean> => (await cleared()) && readShelved(id);
 
   const readShelved = async (id: string): Promise<boolean> => {
     const record = await orNull(shelf.read(id));
-    if (record) return openRecord(record);
-    act().refuse({ name: id, faults: [message('shelfHasNot')] });
-    return false;
+    const refusal = record ? await openRecord(record) : { name: id, faults: [message('shelfHasNot')] };
+    if (refusal) act().refuse(refusal);
+    return refusal === null;
   };
 
   const openExample = async (file: string): Promise<boolean> => {
@@ -138,7 +140,10 @@ export function createOpening(parts: OpeningParts): Opening {
       const view = await orNull(shelf.readView());
       if (view) act().setSystem(view.system);
       const record = view?.lastId ? await orNull(shelf.read(view.lastId)) : null;
-      if (!record || !(await openRecord(record))) await openProject(demo());
+      const refusal = record && (await openRecord(record));
+      if (record && !refusal) return;
+      await openProject(demo());
+      if (refusal) act().refuse(refusal);
     },
     keepCopy: () => {
       const { project, drafts } = workbench.getState();

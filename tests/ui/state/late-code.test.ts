@@ -216,6 +216,19 @@ describe('when the program cannot be fetched', () => {
     expect(state().project?.title.name).toBe('Small');
   });
 
+  it('a project that lies on this device gives way to the demo, and the reason stays to be read', async () => {
+    const shelf = memoryShelf();
+    shelf.records.set('mine', { counter: 3, savedAt: 1, name: 'Mine', drafts: {}, text: saveText(smallProject()) });
+    await shelf.writeView({ lastId: 'mine', system: 'feet' });
+    const booting = opening(shelf).boot();
+    await rest();
+    await fail();
+    await booting;
+    expect(state().project?.title.name).toBe('Small');
+    expect(state().refusal).toMatchObject({ name: 'Mine', faults: [{ code: 'programNotFetched' }] });
+    expect(shelf.records.get('mine')?.counter).toBe(3);
+  });
+
   it('the project and the typing are kept on the device all the same, as a file that can be read', async () => {
     const shelf = memoryShelf();
     const autosave = startAutosave({ workbench, shelf, doors, now: () => 1, restMs: 1e9 });
