@@ -40,4 +40,8 @@ export const JOINT_MESSAGES = {
   anchorNotRated: 'What holds the base to its concrete is not computed: give its rating beside the fasteners.',
   footHeldByRating:
     'Sideways a post base holds by its shape and its anchor: give what they are rated for beside the fasteners.',
+  noFastenersFit:
+    'No screws, lag screws, straps or pins of the listed sizes hold all that is asked here: take a rated part, or a heavier joint.',
+  tieOnlyRated: 'How fasteners hold a tie log between its posts is not computed: take a rated part.',
+  noSuchJoint: 'This shelter has no such joint.',
 } as const;

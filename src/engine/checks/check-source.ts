@@ -3,9 +3,9 @@ import type { ClauseRef } from '../../data/sources.ts';
 import type { CheckRow } from '../evaluation.ts';
 import { isWorse, type Verdict } from '../check.ts';
 import { put, stepsOf, type Step } from '../note.ts';
-import { quantity } from '../units.ts';
+import { quantity, type Unit } from '../units.ts';
 import type { JudgedSections } from './judged-sections.ts';
-import { isAsked, rowsOf, siteKey, verdictAt, type Asked, type CheckGroup } from './site-of-check.ts';
+import { isAsked, rowsOf, siteKey, verdictAt, type Asked, type CheckGroup, type CheckSite } from './site-of-check.ts';
 
 /** Rows, and the way back from a row to its steps; groups of unlike responses stand side by side behind it. */
 export interface CheckSource {
@@ -15,8 +15,20 @@ export interface CheckSource {
    * before any number, null where this source has no such row or combination.
    */
   readonly explain: (key: string, combinationId?: string) => readonly Step[] | null;
+  /** what a row asks in each combination, whatever holds it; left out where no load decides, null without such a row */
+  readonly asked?: (key: string) => AskedOf | null;
   /** round members whose sections it judges; left out where it judges none */
   readonly sections?: readonly JudgedSections[];
+}
+
+/** The greatest demand of a row in each combination, of all its scenarios. */
+export interface AskedOf {
+  readonly unit: Unit;
+  readonly combinations: readonly {
+    readonly id: string;
+    readonly durationFactor: number;
+    readonly demand: number;
+  }[];
 }
 
 /** A group as a source. The worst response of a combination tells its steps where several scenarios share it. */
@@ -36,7 +48,23 @@ export function checkSource<R extends Asked>(group: CheckGroup<R>): CheckSource 
       const { value, steps } = stepsOf((note) => verdictAt(site, worst.response, note));
       return [...steps, ...ratioSteps(value, site.clause ?? RULES[site.ruleId].clause)];
     },
+    asked: (key) => {
+      const site = group.sites.find((candidate) => siteKey(candidate) === key);
+      return site ? greatestDemands(site, group.responses) : null;
+    },
   };
+}
+
+function greatestDemands<R extends Asked>(site: CheckSite<R>, responses: readonly R[]): AskedOf {
+  const greatest = new Map<string, AskedOf['combinations'][number]>();
+  for (const r of responses) {
+    if (!isAsked(site, r)) continue;
+    const { id, durationFactor } = r.combination;
+    const demand = site.demand(r);
+    const known = greatest.get(id);
+    if (!known || demand > known.demand) greatest.set(id, { id, durationFactor, demand });
+  }
+  return { unit: site.unit, combinations: [...greatest.values()] };
 }
 
 /** Rows that no load decides. */

@@ -1,6 +1,7 @@
 import { between, roundDiameterWithin } from '../../geometry/beam-shape.ts';
 import type { BeamGeometry, BraceGeometry, PostGeometry, Stick, TieGeometry } from '../../geometry/shelter.ts';
 import type { Face } from '../fasteners/round-geometry.ts';
+import { radiansFromDegrees } from '../../units.ts';
 import { cross, plus, unit, type Vector } from '../fasteners/space.ts';
 import type { JointPiece } from './joint-setting.ts';
 import { ACROSS_Y, ALONG_X, shapeOf, UP } from './stick-shape.ts';
@@ -39,11 +40,14 @@ export function postPiece(post: PostGeometry, zIn: number, cuts: readonly Face[]
   };
 }
 
-/** A brace near one of its ends. */
+/** A brace near one of its ends. Its wood begins where the log's does, not where the axes meet. */
 export function bracePiece(brace: BraceGeometry, end: 'post' | 'top'): JointPiece {
   const [from, to] = [pointOf(brace.postPoint), pointOf(brace.topPoint)];
   const axis = unit(plus(to, from, -1));
   const atIn = end === 'post' ? 0 : brace.lengthIn;
+  const phi = radiansFromDegrees(brace.phiDeg);
+  const fromIn = letInTo(brace.postDiameterIn, brace.ends.post) / Math.sin(phi);
+  const toIn = brace.lengthIn - letInTo(brace.topDiameterIn, brace.ends.top) / Math.cos(phi);
   const aside = brace.plane === 'along' ? ACROSS_Y : ALONG_X;
   return {
     id: brace.id,
@@ -55,9 +59,13 @@ export function bracePiece(brace: BraceGeometry, end: 'post' | 'top'): JointPiec
       { axisAt: end === 'post' ? from : to, axis, up: cross(aside, axis) },
       diameterAlong(brace.stick, atIn),
     ),
-    toEndsIn: [atIn, brace.lengthIn - atIn],
+    toEndsIn: [atIn - fromIn, toIn - atIn],
   };
 }
+
+/** From the axis of a log to where a brace ends on it. */
+const letInTo = (diameterIn: number, { kind, depthIn }: BraceGeometry['ends']['post']): number =>
+  diameterIn / 2 - (kind === 'coped' ? 0 : depthIn);
 
 /** A tie log where it meets a post. */
 export function tiePiece(tie: TieGeometry, yIn: number, cuts: readonly Face[] = []): JointPiece {

@@ -99,13 +99,17 @@ const ASKED_BY: Readonly<Record<JointKind, Ways>> = {
 };
 
 /** The four demands of a joint, as the checks of a shelter found them. */
-export function demandsOf(setting: JointSetting, evaluation: Evaluation): JointDemands {
+export function demandsOf(setting: JointSetting, evaluation: Pick<Evaluation, 'checks' | 'lines'>): JointDemands {
   const ways = ASKED_BY[setting.kind];
   const demand = (part: JointPart): JointDemand => demandAt(ways[part], setting, evaluation);
   return { push: demand('push'), pull: demand('pull'), along: demand('along'), across: demand('across') };
 }
 
-function demandAt(where: Where, setting: JointSetting, { checks, lines }: Evaluation): JointDemand {
+function demandAt(
+  where: Where,
+  setting: JointSetting,
+  { checks, lines }: Pick<Evaluation, 'checks' | 'lines'>,
+): JointDemand {
   if ('because' in where) return { asked: false, reason: message(where.because) };
   const rows = checks.filter((c) => c.ruleId === where.rule && c.memberId === setting.upper.id);
   const found = placesOf(setting).flatMap((place) => rows.find((c) => placeName(c) === place) ?? [])[0];

@@ -22,17 +22,26 @@ export const nearly = (lengthIn: number | null): number | null =>
 /** Checks of the first of some alike members, told of each of them under its own name. */
 export function alikeSource<R extends Asked>(group: CheckGroup<R>, memberIds: readonly string[]): CheckSource {
   const first = checkSource(group);
+  /** The key under which the first of them knows a row of any. */
+  const keyOfFirst = (key: string): string | null => {
+    for (const site of group.sites)
+      for (const memberId of memberIds)
+        if (checkKey(site.ruleId, memberId, site.place) === key)
+          return checkKey(site.ruleId, site.memberId, site.place);
+    return null;
+  };
   return {
     rows: () => {
       const rows = first.rows();
       return memberIds.flatMap((memberId) => rows.map((row) => renamed(row, memberId)));
     },
     explain: (key, combinationId) => {
-      for (const site of group.sites)
-        for (const memberId of memberIds)
-          if (checkKey(site.ruleId, memberId, site.place) === key)
-            return first.explain(checkKey(site.ruleId, site.memberId, site.place), combinationId);
-      return null;
+      const known = keyOfFirst(key);
+      return known === null ? null : first.explain(known, combinationId);
+    },
+    asked: (key) => {
+      const known = keyOfFirst(key);
+      return known === null ? null : (first.asked?.(known) ?? null);
     },
   };
 }

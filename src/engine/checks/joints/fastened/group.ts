@@ -31,6 +31,8 @@ export interface GrainLoad {
 
 /** Parts of a direction smaller than this ask nothing of a distance. */
 const SOME = 0.1;
+/** To the end of a piece whose end grain holds the shank: there is none beside it [in]. */
+const NO_END_IN = 1e4;
 /** Cosine above which a row counts as running along the grain. */
 const SAME_WAY = 0.98;
 
@@ -95,7 +97,7 @@ export function placeIn(
   const grain = grainOf(piece, into);
   const beside = grain && unit(cross(into, grain));
   const edgeIn = Math.max(0, piece.edgeIn - (beside ? spread(group, beside) : 0));
-  const endIn = grain && !group.beginsAtEnd ? piece.endIn - spread(group, grain) : piece.endIn;
+  const endIn = grain ? piece.endIn - (group.beginsAtEnd ? 0 : spread(group, grain)) : NO_END_IN;
   const { spacingIn } = group;
   return {
     nominalIn: size.nominalIn,

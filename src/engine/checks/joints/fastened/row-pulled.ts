@@ -1,6 +1,5 @@
 import { CUT_WASHERS } from '../../../../data/fasteners/bolts.ts';
 import type { PulledKind } from '../../../../data/fasteners/kind.ts';
-import { PULLED_LAG } from '../../../../data/fasteners/placement.ts';
 import { STEELS } from '../../../../data/fasteners/steel.ts';
 import { FASTENER_WORDS } from '../../../../data/words/fasteners-pulled.ts';
 import { remembered } from '../../../../data/sources.ts';
@@ -9,6 +8,7 @@ import { put, type Note } from '../../../note.ts';
 import { quantity } from '../../../units.ts';
 import { tensionOfSteel } from '../../fasteners/fastener-tension.ts';
 import { headPullThrough } from '../../fasteners/head-pull-through.ts';
+import { geometryFactor } from '../../fasteners/placement.ts';
 import { pullOver } from '../../fasteners/pull-over.ts';
 import { refused, type Refused } from '../../fasteners/refused.ts';
 import { angleToGrainDeg } from '../../fasteners/round-geometry.ts';
@@ -122,19 +122,10 @@ function steelHolds({ size }: RowThere, _: number, note?: Note): Pounds {
   };
 }
 
-/** Lag screws that are pulled want distances of their own. @source NDS Table 12.5.1E, from memory */
+/** What is pulled wants distances of its own. @source NDS Table 12.5.1E, from memory; thin shanks: commentary C12.1.6 */
 function tooNear({ size, standing, group }: RowThere): Refused | null {
-  if (size.kind !== 'lag') return null;
   const { main, into } = standing;
-  const D = size.nominalIn;
   const place = placeIn(main, into, group, loadOn(main, into, group, group.along), size, 0, false);
-  const asked = [
-    { code: 'fastenerNearEdge', gotIn: place.unloadedEdgeIn, diameters: PULLED_LAG.edge },
-    { code: 'fastenerNearEnd', gotIn: place.endIn, diameters: PULLED_LAG.end },
-    { code: 'fastenersNearInRow', gotIn: group.spacingIn || Infinity, diameters: PULLED_LAG.spacing },
-  ] as const;
-  const short = asked.find(({ gotIn, diameters }) => gotIn < diameters * D - 1e-9);
-  return short
-    ? refused(short.code, { gotIn: short.gotIn, leastIn: short.diameters * D, diameters: short.diameters })
-    : null;
+  const factor = geometryFactor({ ...place, loads: [] });
+  return factor.ok ? null : factor;
 }

@@ -1,4 +1,5 @@
 import { clause } from '../../../../data/sources.ts';
+import { LEAST_HOLD } from '../../../../data/fasteners/withdrawal.ts';
 import { put, type Note } from '../../../note.ts';
 import type { FastenerRow } from '../../../project/model.ts';
 import { quantity } from '../../../units.ts';
@@ -6,6 +7,7 @@ import { groupActionFactor, type RowPiece } from '../../fasteners/group-action.t
 import { adjustedLateral, type LateralSetting } from '../../fasteners/lateral-factors.ts';
 import { lateralValue, type JoinedPiece } from '../../fasteners/lateral.ts';
 import { geometryFactor } from '../../fasteners/placement.ts';
+import { refused, type Refused } from '../../fasteners/refused.ts';
 import { angleToGrainDeg } from '../../fasteners/round-geometry.ts';
 import { bearingDiameter } from '../../fasteners/shank.ts';
 import type { Vector } from '../../fasteners/space.ts';
@@ -40,6 +42,8 @@ const LEAST_WIDTH = 3;
  */
 export function heldSideways(there: RowThere, force: Vector, CD: number, note?: Note): Pounds {
   const { standing, group, size } = there;
+  const short = tooShort(there);
+  if (short) return short;
   const inMain = loadOn(standing.main, standing.into, group, force);
   const inSide = standing.side.material === 'wood' ? loadOn(standing.side, standing.into, group, force) : null;
   const Z = lateralValue(
@@ -104,6 +108,15 @@ export function heldSideways(there: RowThere, force: Vector, CD: number, note?: 
     clause: clause('NDS', '11.2.2'),
   });
   return { ok: true, pounds };
+}
+
+/** A driven shank that hardly reaches the piece that is to hold it. @source NDS 12.1.4.6, 12.1.5.6, 12.1.6.5, from memory */
+function tooShort({ size, standing }: RowThere): Refused | null {
+  if (size.kind === 'bolt' || size.kind === 'driftPin') return null;
+  const diameters = LEAST_HOLD[size.kind];
+  const leastIn = diameters * size.nominalIn + (size.kind === 'lag' ? size.tipIn : 0);
+  const reachIn = standing.main.lengthIn;
+  return reachIn < leastIn ? refused('fastenerTooShort', { reachIn, leastIn, diameters }) : null;
 }
 
 /** Fasteners that act at one place: with plates on both sides each side has its own, but a bolt goes through both. */

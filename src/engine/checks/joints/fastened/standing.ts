@@ -215,7 +215,7 @@ function inWood(
     shape,
     lengthIn,
     endIn: beside === null ? Infinity : endOf(piece, line.into, lengthIn, row),
-    edgeIn: beside ?? roundness(shape),
+    edgeIn: beside ?? halfWidth(piece),
     grossIn2: grossOf(piece),
   };
 }
@@ -225,8 +225,9 @@ function grossOf({ stick, shape }: JointPiece): number {
   return (Math.PI * (shape?.diameterIn ?? 0) ** 2) / 4;
 }
 
-/** A shank down the middle of a log has its radius of wood beside it. */
-const roundness = ({ diameterIn }: StickShape): number => (diameterIn === null ? Infinity : diameterIn / 2);
+/** A shank down the middle of a stick has half of its width beside it. */
+const halfWidth = ({ stick, shape }: JointPiece): number =>
+  (stick?.kind === 'sawn' ? Math.min(stick.breadthIn, stick.depthIn) : (shape?.diameterIn ?? 0)) / 2;
 
 /**
  * Wood along the grain from a shank to the end of its fibres. In a stick that ends on the other one aslant the fibres
