@@ -35,7 +35,8 @@ interface OnSeat {
 /**
  * A beam rolling off its posts: the push across, taken at the level of the rafter seats, and the turning of a log that
  * bows to the side, against what presses the seat and what its tie may pull, times half the width of the seat. Wind across
- * counts whole in every combination that holds any (safe side). The push itself is asked of the joint by `beam.tieAcross`.
+ * counts whole in every combination that holds any (safe side). The push itself is asked of the joint by `beam.tieAcross`; what
+ * share of the tie it takes is not free to pull.
  * @param known  the frame lines that are analysed; while one is not, the push is not known
  * @source OWN: moments about the edge of the seat; gravity light x 0.6 where wind lifts (ASCE7 2.4.1)
  */
@@ -93,9 +94,28 @@ function rollingSite(source: JointSource, across: AcrossForce, place: BeamOnPost
     return M;
   };
   const tieOf = (r: OnSeat, note?: Note) => joint.part('pull', r.combination.durationFactor, note);
+  const freeShare = (r: OnSeat, note?: Note): number => {
+    const P = pushOn(r);
+    const level = joint.part('across', r.combination.durationFactor, note);
+    const share = level.ok ? Math.max(0, 1 - P / level.capacityLb) : P > 0 ? 0 : 1;
+    note?.({
+      symbol: 's',
+      words: 'share of the tie that the push across leaves free',
+      formula: level.ok ? 'max(0, 1 - P / Z)' : 's',
+      put: level.ok
+        ? [
+            put('P', P, 'lb', 'push across at this seat'),
+            put('Z', level.capacityLb, 'lb', 'what the tie carries across'),
+          ]
+        : [put('s', share, '1', 'none: what the tie carries across is not given')],
+      result: quantity(share, '1'),
+      clause: clause('OWN', 'one straight sum of shares'),
+    });
+    return share;
+  };
   const held = (r: OnSeat, note?: Note): number => {
     const tie = tieOf(r, note);
-    const F = tie.ok ? tie.capacityLb : 0;
+    const F = tie.ok ? tie.capacityLb * freeShare(r, note) : 0;
     const M = (r.downLb + F) * lever.halfIn;
     note?.({
       symbol: 'M max',
@@ -103,7 +123,7 @@ function rollingSite(source: JointSource, across: AcrossForce, place: BeamOnPost
       formula: '(R + F) × a',
       put: [
         put('R', r.downLb, 'lb', 'push of the beam on the seat, from the frame analysis; a lift is less than zero'),
-        put('F', F, 'lb', 'pull of its tie to the post'),
+        put('F', F, 'lb', 'pull of its tie to the post, as far as it is free'),
         put('a', lever.halfIn, 'in', 'from the middle of the seat to its edge'),
       ],
       result: quantity(M, 'lb·in'),

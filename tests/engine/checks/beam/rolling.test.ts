@@ -32,10 +32,10 @@ const joined = (capacity: Capacity, measures: Partial<Measures> = {}): Project =
   joints: { defaults: [{ kind: 'beamPost', capacity }], own: [] },
 });
 
-const strap = (pullLb: number | null): RatedCapacity => ({
+const strap = (pullLb: number | null, acrossLb: number | null = null): RatedCapacity => ({
   kind: 'rated',
   label: 'strap, invented',
-  parts: { pushLb: null, pullLb, alongLb: null, acrossLb: null },
+  parts: { pushLb: null, pullLb, alongLb: null, acrossLb },
   durationIncluded: 1.6,
 });
 
@@ -88,9 +88,20 @@ describe('a beam rolling on its posts', () => {
   });
 
   it('[beam.rolling] the pull of a strap helps on the same lever, less for a load that lasts longer, and uplift takes from it', () => {
-    const project = joined(strap(3200));
-    expect(rowOf(project, { downLb: -400 }).capacity!.value).toBeCloseTo((3200 - 400) * HALF, 9);
-    expect(rowOf(project, { downLb: 100 }, SNOW).capacity!.value).toBeCloseTo((3200 * (1.15 / 1.6) + 100) * HALF, 9);
+    const project = joined(strap(3200, 2000));
+    const free = 1 - IN_WIND / 2 / 2000;
+    expect(rowOf(project, { downLb: -400 }).capacity!.value).toBeCloseTo((3200 * free - 400) * HALF, 9);
+    const longer = 1.15 / 1.6;
+    const freeInSnow = 1 - STILL / 2 / (2000 * longer);
+    expect(rowOf(project, { downLb: 100 }, SNOW).capacity!.value).toBeCloseTo(
+      (3200 * longer * freeInSnow + 100) * HALF,
+      9,
+    );
+  });
+
+  it('[beam.rolling] a strap that is not known to carry the push across, or is used up by it, pulls nothing', () => {
+    for (const across of [null, IN_WIND / 2])
+      expect(rowOf(joined(strap(3200, across)), { downLb: 2000 }).capacity!.value).toBeCloseTo(2000 * HALF, 9);
   });
 
   it('[beam.rolling] what its weight does not hold is not given, fails on bare contact, and breaks where the wind lifts it off', () => {
