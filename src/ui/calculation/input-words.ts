@@ -61,7 +61,7 @@ const unitOf = (key: string): (typeof UNITS)[number] | undefined => UNITS.find((
 const isLength = (key: string): boolean => /[a-z]In$|^[xyz]In$|[A-Z]In$/.test(key) && !key.endsWith('PerIn');
 
 /** Thicknesses are read in inches, however many. */
-const isThickness = (key: string): boolean => /diameter|across|breadth|depth|thick|knot/i.test(key);
+const isThickness = (key: string): boolean => /diameter|across|breadth|thick|knot|^depthIn$/i.test(key);
 
 /** `pastRafterIn` reads `past rafter`: stored names are words of the trade with their unit behind. */
 export function nameOfKey(key: string): string {

@@ -50,7 +50,7 @@ function permitBlocks({ shelter }: Evaluation, system: UnitSystem): readonly Blo
         { head: 'no permit asked', share: 190 },
         { head: 'up to', share: 60, align: 'right' },
         { head: 'under the roof', share: 90, align: 'right' },
-        { head: 'inside the posts', share: 90, align: 'right' },
+        { head: 'posts, axis to axis', share: 90, align: 'right' },
         { head: 'clause', share: 110 },
       ],
       rows: PERMIT_SIZES.map(({ words, areaFt2, clause }) => ({
