@@ -1,5 +1,5 @@
 import type { Shelter } from '../../../engine/geometry/shelter.ts';
-import { stockOf } from '../../../engine/project/traits.ts';
+import { stockOf, traitsOf } from '../../../engine/project/traits.ts';
 import { postsOf } from '../../drawing/shelter-parts.ts';
 import { Yours } from '../../fields/yours.tsx';
 import { useOpenProject } from '../../state/use-workbench.ts';
@@ -48,9 +48,14 @@ export function PostPiece({ memberId, shelter, name }: PostPieceProps) {
             <Yours path={`members[${memberId}].xIn`} label={`Post ${name}: from the mark`} /> from the mark of the line
           </>
         )}
-        , axis to axis. The top of its pier lies{' '}
-        <Yours path={`members[${memberId}].pierTopZIn`} label={`Post ${name}: top of the pier`} /> above the mark, the
-        ground <Yours path={`members[${memberId}].gradeZIn`} label={`Post ${name}: ground`} /> above it.
+        , axis to axis.{' '}
+        {traitsOf(project, member).foot.kind === 'pier' && (
+          <>
+            The top of its pier lies{' '}
+            <Yours path={`members[${memberId}].pierTopZIn`} label={`Post ${name}: top of the pier`} /> above the mark.{' '}
+          </>
+        )}
+        The ground lies <Yours path={`members[${memberId}].gradeZIn`} label={`Post ${name}: ground`} /> above the mark.
       </p>
       {stock?.kind === 'log' && <LogSentences memberId={memberId} of={`post ${name}`} />}
       <LookAtLog memberId={memberId} />
