@@ -52,7 +52,8 @@ export function PostPiece({ memberId, shelter, name }: PostPieceProps) {
         {traitsOf(project, member).foot.kind === 'pier' && (
           <>
             The top of its pier lies{' '}
-            <Yours path={`members[${memberId}].pierTopZIn`} label={`Post ${name}: top of the pier`} /> above the mark.{' '}
+            <Yours path={`members[${memberId}].pierTopZIn`} label={`Post ${name}: top of the pier`} /> above the
+            mark.{' '}
           </>
         )}
         The ground lies <Yours path={`members[${memberId}].gradeZIn`} label={`Post ${name}: ground`} /> above the mark.
