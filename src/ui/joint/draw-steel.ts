@@ -1,0 +1,89 @@
+import { cross, dot, lengthOf, plus, unit, type Vector } from '../../engine/checks/fasteners/space.ts';
+import type { Point } from '../drawing/paper.ts';
+import type { Pen } from './pen.ts';
+import { onShank, type Shank } from './shanks.ts';
+
+/** Steel beyond the outermost fastener of a plate, in diameters; drawn only. */
+const PAST_DIAMETERS = 2;
+const LEAST_PAST_IN = 1 / 2;
+/** Steel is drawn at least this thick [px]. */
+const THICK_PX = 2;
+
+/** Straps and side plates of a row: one over both pieces where their faces look the same way, else one on each. */
+export function drawSteel(pen: Pen, shanks: readonly Shank[], joint: Vector): void {
+  const faces = new Map<string, Shank[]>();
+  for (const shank of shanks) {
+    const key = [shank.main.id, ...shank.into.map((v) => v.toFixed(2))].join(' ');
+    faces.set(key, [...(faces.get(key) ?? []), shank]);
+  }
+  const groups = [...faces.values()];
+  const met = new Set<readonly Shank[]>();
+  for (const group of groups) {
+    if (met.has(group)) continue;
+    const partner = groups.find((other) => other !== group && !met.has(other) && faceAlike(group[0]!, other[0]!));
+    met.add(group);
+    if (partner) met.add(partner);
+    drawPlate(pen, pathOver(group, partner ?? [], joint), group[0]!, false);
+    const through = group[0]!.plate?.each === 2 && group[0]!.nutIn !== null;
+    if (through) drawPlate(pen, pathOver(group, partner ?? [], joint, true), group[0]!, true);
+  }
+}
+
+const faceAlike = (a: Shank, b: Shank): boolean => a.main.id !== b.main.id && dot(a.into, b.into) > 0.99;
+
+/** The middle of the steel on the wood, from its outermost fasteners on one piece to those on the other. */
+function pathOver(group: readonly Shank[], partner: readonly Shank[], joint: Vector, isFar = false): readonly Vector[] {
+  const [far, near] = [group, partner].map((shanks) => {
+    const places = shanks.map((s) => onShank(s, isFar && s.nutIn !== null ? s.nutIn : (s.plate?.thicknessIn ?? 0)));
+    return farAndNear(places, joint);
+  });
+  const path = [...(far ?? []), ...(near ?? []).toReversed()];
+  const pastIn = PAST_DIAMETERS * (group[0]?.size.nominalIn ?? 0);
+  return longer(path, Math.max(pastIn, LEAST_PAST_IN), joint);
+}
+
+/** Of fasteners in lines beside one another: the middle of those farthest from the joint, and of those nearest to it. */
+function farAndNear(places: readonly Vector[], joint: Vector): readonly Vector[] {
+  if (places.length === 0) return [];
+  const middle = middleOf(places);
+  const away = plus(middle, joint, -1);
+  const longest = places.map((p) => plus(p, middle, -1)).reduce((a, b) => (lengthOf(b) > lengthOf(a) ? b : a));
+  const way = lengthOf(away) > 0.3 ? away : longest;
+  const offs = places.map((p) => dot(plus(p, middle, -1), way));
+  const at = (off: number): Vector => middleOf(places.filter((_, i) => Math.abs(offs[i]! - off) < 1e-6));
+  return [at(Math.max(...offs)), at(Math.min(...offs))];
+}
+
+const middleOf = (places: readonly Vector[]): Vector =>
+  places.reduce<Vector>((sum, p) => plus(sum, p, 1 / places.length), [0, 0, 0]);
+
+/** A path run on past both of its ends; that of a single fastener runs through it toward the joint. */
+function longer(path: readonly Vector[], pastIn: number, joint: Vector): readonly Vector[] {
+  const kept = path.filter((p, i) => i === 0 || lengthOf(plus(p, path[i - 1]!, -1)) > 1e-6);
+  const [first, last] = [kept[0]!, kept.at(-1)!];
+  const out = (at: Vector, from: Vector): Vector => {
+    const run = plus(at, from, -1);
+    return lengthOf(run) > 1e-6 ? plus(at, unit(run), pastIn) : at;
+  };
+  if (kept.length === 1) return [out(first, joint), plus(first, plus(joint, first, -1), 0.5)];
+  return [out(first, kept[1]!), ...kept, out(last, kept.at(-2)!)];
+}
+
+function drawPlate(pen: Pen, path: readonly Vector[], shank: Shank, isFar: boolean): void {
+  const { sketch, look, at } = pen;
+  const { plate, into } = shank;
+  if (!plate || path.length < 2) return;
+  const facing = dot(into, look.toward);
+  if (Math.abs(facing) > 0.7) {
+    const isNear = isFar ? facing > 0 : facing < 0;
+    const way = unit(cross(into, plus(path.at(-1)!, path[0]!, -1)));
+    const half = (plate.widthIn ?? 0) / 2;
+    const band = [...path.map((p) => plus(p, way, half)), ...path.toReversed().map((p) => plus(p, way, -half))];
+    sketch.outline(band.map(at), isNear ? 'ink-line' : 'hidden-line', { covers: isNear });
+    return;
+  }
+  const thickIn = Math.max(plate.thicknessIn, THICK_PX / sketch.view.scale);
+  const out = isFar ? thickIn : -thickIn;
+  const strip: readonly Point[] = [...path, ...path.toReversed().map((p) => plus(p, into, out))].map(at);
+  sketch.outline(strip, 'ink-line', { covers: true });
+}

@@ -1,0 +1,161 @@
+import { stretchIn, type ShankLine, type StickShape } from '../../engine/checks/fasteners/round-geometry.ts';
+import { cross, dot, lengthOf, plus, unit, type Vector } from '../../engine/checks/fasteners/space.ts';
+import { shankSize, type ShankSize } from '../../engine/checks/joints/fastened/shank-size.ts';
+import type { JointPiece, JointSetting } from '../../engine/checks/joints/joint-setting.ts';
+import { opposite, UP } from '../../engine/checks/joints/stick-shape.ts';
+import type { FastenerRow } from '../../engine/project/model.ts';
+
+type Plate = NonNullable<FastenerRow['plate']>;
+
+/** One fastener as it stands in a joint. Lengths along it are told from under its head [in]. */
+export interface Shank {
+  readonly row: FastenerRow;
+  readonly size: ShankSize;
+  readonly headAt: Vector;
+  readonly into: Vector;
+  /** piece under its head; null where that is steel */
+  readonly side: JointPiece | null;
+  /** piece that holds its point or has its nut */
+  readonly main: JointPiece;
+  readonly entersIn: number;
+  readonly inMainIn: number;
+  /** under the nut of a bolt */
+  readonly nutIn: number | null;
+  readonly plate: Plate | null;
+}
+
+/** Screws of a sheet are drawn as far as this from the joint [in]. */
+const SHEET_ROW_IN = 9;
+/** Parts of a direction smaller than this are none. */
+const SOME = 0.1;
+
+/** Every fastener of a row where it stands; one that finds no wood there is not drawn. */
+export function shanksOf(setting: JointSetting, row: FastenerRow, fromSide: Vector): readonly Shank[] {
+  if (row.fastener === 'strap') return [];
+  return standsOf(setting, row, fromSide).flatMap((stand) =>
+    gridOf(setting, row, stand).flatMap((at): readonly Shank[] => {
+      const shank = shankAt(row, stand, { at, into: stand.into });
+      return shank ? [shank] : [];
+    }),
+  );
+}
+
+/** Where the fasteners of a row are driven: through both pieces, or through steel into one. */
+interface Stand {
+  readonly side: JointPiece | null;
+  readonly main: JointPiece;
+  readonly at: Vector;
+  readonly into: Vector;
+  /** away from the end of the piece, where the row begins at a distance from it */
+  readonly inward: Vector | null;
+}
+
+function standsOf(setting: JointSetting, row: FastenerRow, fromSide: Vector): readonly Stand[] {
+  const { upper, lower, line } = setting;
+  if (upper.of === 'sheet') return lower.shape && line ? [{ side: null, main: lower, ...line, inward: null }] : [];
+  if (!row.plate) return line ? [{ side: upper, main: lower, ...line, inward: null }] : [];
+  return [upper, lower].flatMap((piece, i): readonly Stand[] => {
+    const stand = besideSteel(setting, piece, i === 0 ? lower : upper, row, fromSide);
+    if (!stand) return [];
+    const isOnBothSides = row.plate?.each === 2 && row.fastener !== 'bolt';
+    return isOnBothSides ? [stand, { ...stand, into: opposite(stand.into) }] : [stand];
+  });
+}
+
+/** Through a plate on the side of a piece: level, square to its grain, and as far from its end as the row says. */
+function besideSteel(
+  { at, ways }: JointSetting,
+  piece: JointPiece,
+  other: JointPiece,
+  { endIn }: FastenerRow,
+  fromSide: Vector,
+): Stand | null {
+  const { shape, toEndsIn } = piece;
+  if (!shape || !toEndsIn) return null;
+  const { axis } = shape;
+  const toStart = toEndsIn[0] < toEndsIn[1];
+  const away = toStart ? axis : opposite(axis);
+  const onAxis = plus(shape.axisAt, axis, dot(plus(at, shape.axisAt, -1), axis));
+  const shiftIn = (endIn ?? 0) - Math.min(...toEndsIn) + hiddenIn(onAxis, away, toEndsIn, other.shape);
+  const level = cross(axis, UP);
+  const into = lengthOf(level) > SOME ? unit(level) : ways.across;
+  return {
+    side: null,
+    main: piece,
+    at: plus(onAxis, away, Math.max(0, shiftIn)),
+    into: dot(into, fromSide) > 0 ? opposite(into) : into,
+    inward: shiftIn > 0 ? away : null,
+  };
+}
+
+/** What a stick that ends on another one is short of the place where their axes meet [in]. */
+function hiddenIn(at: Vector, away: Vector, toEndsIn: readonly [number, number], other: StickShape | null): number {
+  if (Math.min(...toEndsIn) > 0 || !other || Math.abs(dot(away, other.axis)) > 0.99) return 0;
+  const inside = stretchIn(other, { at, into: away });
+  return inside && inside.fromIn < -SOME && Number.isFinite(inside.toIn) ? Math.max(0, inside.toIn) : 0;
+}
+
+/** Places of a row's fasteners: their lines along the strap, else along the grain that they cross. */
+function gridOf(setting: JointSetting, row: FastenerRow, { main, at, into, inward }: Stand): readonly Vector[] {
+  const isSheet = setting.upper.of === 'sheet';
+  const isStrap = row.plate !== undefined && !isSheet;
+  const wanted = isStrap ? setting.ways.pull : (main.shape?.axis ?? setting.ways.along);
+  const other = setting.upper.shape?.axis ?? setting.ways.along;
+  const along = squareTo(wanted, into) ?? squareTo(other, into) ?? setting.ways.across;
+  const across = unit(cross(into, along));
+  const spacing = row.spacingIn ?? 0;
+  if (isSheet) {
+    const each = spacing > 0 ? Math.min(4, Math.floor(SHEET_ROW_IN / spacing)) : 0;
+    return Array.from({ length: 2 * each + 1 }, (_, i) => plus(at, along, (i - each) * spacing));
+  }
+  const abreast = Math.min(row.rows, row.count);
+  const inRow = Math.ceil(row.count / abreast);
+  const beginsAtEnd = inward !== null && Math.abs(dot(inward, along)) > 0.5;
+  return Array.from({ length: row.count }, (_, i) => {
+    const [step, line] = [Math.floor(i / abreast), i % abreast];
+    const alongIn = beginsAtEnd ? step * spacing * Math.sign(dot(inward, along)) : (step - (inRow - 1) / 2) * spacing;
+    return plus(plus(at, along, alongIn), across, (line - (abreast - 1) / 2) * spacing);
+  });
+}
+
+function squareTo(v: Vector, n: Vector): Vector | null {
+  const rest = plus(v, n, -dot(v, n));
+  return lengthOf(rest) > SOME ? unit(rest) : null;
+}
+
+function shankAt(row: FastenerRow, { side, main }: Stand, line: ShankLine): Shank | null {
+  const inMain = main.shape && stretchIn(main.shape, line);
+  const inSide = side ? side.shape && stretchIn(side.shape, line) : inMain;
+  if (!inMain || !inSide) return null;
+  const flatIn = row.headFlatIn ?? 0;
+  const plate = row.plate ?? null;
+  const steelIn = plate?.thicknessIn ?? 0;
+  const headFromIn = side ? inSide.fromIn + flatIn : inSide.fromIn - steelIn;
+  const entersIn = inMain.fromIn - headFromIn;
+  if (row.fastener === 'strap') return null;
+  const isBolt = row.fastener === 'bolt';
+  const farIn = inMain.toIn - headFromIn - (side ? flatIn : 0);
+  return {
+    row,
+    size: sizeOf(row, row.fastener),
+    headAt: plus(line.at, line.into, headFromIn),
+    into: line.into,
+    side,
+    main,
+    entersIn,
+    inMainIn: isBolt ? farIn - entersIn : row.lengthIn - entersIn,
+    nutIn: isBolt ? farIn + (plate?.each === 2 ? steelIn : 0) : null,
+    plate,
+  };
+}
+
+/** A size that is not listed is drawn as a plain shank. */
+function sizeOf(row: FastenerRow, kind: ShankSize['kind']): ShankSize {
+  const answer = shankSize(row);
+  if (answer.ok) return answer.size;
+  const { diameterIn: nominalIn, lengthIn, washerIn } = row;
+  return { kind, nominalIn, lengthIn, rootIn: nominalIn, tipIn: 0, threadIn: 0, headIn: washerIn ?? null };
+}
+
+/** A place along a fastener, from under its head. */
+export const onShank = ({ headAt, into }: Shank, atIn: number): Vector => plus(headAt, into, atIn);
