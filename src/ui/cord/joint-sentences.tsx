@@ -1,74 +1,156 @@
+import '../styles/joint.css';
+import { useId, useMemo, useState } from 'react';
 import { JOINT_WORDS } from '../../data/words/cord.ts';
+import { STATUS_WORDS } from '../../data/words/status.ts';
+import type { JointSetting } from '../../engine/checks/joints/joint-setting.ts';
+import type { Evaluation } from '../../engine/evaluation.ts';
 import { setAt } from '../../engine/project/edits/set-at.ts';
-import { jointKey } from '../../engine/project/joint-capacity.ts';
 import type { Capacity, JointKind, Project } from '../../engine/project/model.ts';
-import { CommandButton, CommandChoice } from '../fields/command-choice.tsx';
-import { Yours } from '../fields/yours.tsx';
-import { useOpenProject } from '../state/use-workbench.ts';
-
-/** A rating starts empty, and as one that already counts on the ten minutes of a storm: never more than was meant. */
-const EMPTY_RATING: NonNullable<Capacity> = {
-  kind: 'rated',
-  label: '',
-  parts: { pushLb: null, pullLb: null, alongLb: null, acrossLb: null },
-  durationIncluded: 1.6,
-};
-
-const PARTS = [
-  { field: 'pullLb', words: 'pull' },
-  { field: 'pushLb', words: 'push' },
-  { field: 'alongLb', words: 'along' },
-  { field: 'acrossLb', words: 'across' },
-] as const;
+import { CommandButton } from '../fields/command-choice.tsx';
+import { useOpenProject, useWorkbench } from '../state/use-workbench.ts';
+import { showRatio } from '../units/show-quantity.ts';
+import { JointAsked } from './joint-asked.tsx';
+import { askedOf, jointsHere, type AskedJoint } from './joint-at.ts';
+import { CapacitySentence } from './joint-capacity.tsx';
+import { PieceChooser } from './piece-chooser.tsx';
+import { Folding } from './pieces/folding.tsx';
 
 interface JointsProps {
   readonly kind: JointKind;
-  /** one joint that may differ from its kind; its two members */
-  readonly one?: { readonly upper: string; readonly lower?: string; readonly words: string } | undefined;
+  /** the piece whose joints are told one by one, and what the joint is called where it has only one */
+  readonly one?: { readonly upper: string; readonly words: string } | undefined;
 }
 
-/** What all joints of a kind can carry, as somebody rated them, and one of them where it differs. */
+/** What all joints of a kind hold, and what is asked of the hardest of them. */
 export function JointSentences({ kind, one }: JointsProps) {
+  const evaluation = useWorkbench((state) => state.evaluation);
   const project = useOpenProject();
   const words = JOINT_WORDS[kind] ?? kind;
+  const upper = one?.upper;
+  const joints = useMemo(
+    () => (evaluation ? jointsHere(project, evaluation, kind, upper) : []),
+    [project, evaluation, kind, upper],
+  );
   const byKind = project.joints.defaults.find((joint) => joint.kind === kind)?.capacity ?? null;
-  const key = one ? jointKey(kind, one.upper, one.lower) : null;
-  const own = project.joints.own.find((joint) => joint.key === key);
+  const hardest = useMemo(() => (evaluation ? askedOf(joints, evaluation) : null), [joints, evaluation]);
   return (
-    <>
+    <section className="joint" aria-label={`Joint ${words}${one ? ` ${one.words}` : ''}`}>
       <CapacitySentence
         words={`Every joint ${words}`}
         capacity={byKind}
         path={`joints.defaults[${kind}].capacity`}
+        setting={hardest?.setting ?? null}
         write={(p, capacity) => withKind(p, kind, capacity)}
       />
-      {one && key !== null && own && (
+      {evaluation && hardest && (
         <>
-          <CapacitySentence
-            words={`The one ${one.words}`}
-            capacity={own.capacity}
-            path={`joints.own[${key}].capacity`}
-            write={(p, capacity) => setAt(p, `joints.own[${key}].capacity`, capacity)}
-          />
-          <p className="aside">
-            <CommandButton
-              words="as the others again"
-              name={`${words} ${one.words}: as the others`}
-              perform={(p) => ({ ...p, joints: { ...p.joints, own: p.joints.own.filter((each) => each.key !== key) } })}
-            />
-          </p>
+          {one ? (
+            <OneJoint {...{ kind, joints, hardest, evaluation, byKind }} called={one.words} />
+          ) : (
+            <Asked asked={hardest} evaluation={evaluation} words={`The hardest of ${joints.length}, ${words}`} />
+          )}
         </>
       )}
-      {one && key !== null && !own && (
-        <p className="aside">
-          <CommandButton
-            words={`another rating ${one.words} only`}
-            perform={(p) => ({ ...p, joints: { ...p.joints, own: [...p.joints.own, { key, capacity: byKind }] } })}
-          />
-        </p>
-      )}
+    </section>
+  );
+}
+
+interface OneJointProps {
+  readonly kind: JointKind;
+  readonly joints: readonly JointSetting[];
+  readonly hardest: AskedJoint;
+  readonly evaluation: Evaluation;
+  readonly byKind: Capacity;
+  readonly called: string;
+}
+
+/** One joint of a piece: of several the one that was picked, else the hardest. It may differ from its kind. */
+function OneJoint({ kind, joints, hardest, evaluation, byKind, called }: OneJointProps) {
+  const id = useId();
+  const [picked, setPicked] = useState<string | null>(null);
+  const setting = joints.find(({ key }) => key === picked) ?? hardest.setting;
+  const { key } = setting;
+  const asked = useMemo(() => askedOf([setting], evaluation), [setting, evaluation]);
+  const words = joints.length > 1 ? `at ${setting.lower.label}` : called;
+  return (
+    <>
+      <PieceChooser
+        name={`Which joint ${JOINT_WORDS[kind] ?? kind}, ${id}`}
+        ids={joints.map((joint) => joint.key)}
+        chosen={key}
+        names={new Map(joints.map((joint) => [joint.key, joint.lower.label]))}
+        onChoose={setPicked}
+      />
+      <div onFocusCapture={() => setPicked(key)}>
+        <OwnCapacity kind={kind} setting={setting} byKind={byKind} words={words} />
+      </div>
+      {asked && <Asked asked={asked} evaluation={evaluation} words={`The one ${words}`} />}
     </>
   );
+}
+
+interface OwnCapacityProps {
+  readonly kind: JointKind;
+  readonly setting: JointSetting;
+  readonly byKind: Capacity;
+  readonly words: string;
+}
+
+/** What one joint holds where it differs from its kind, and the way there and back. */
+function OwnCapacity({ kind, setting, byKind, words }: OwnCapacityProps) {
+  const { key } = setting;
+  const own = useOpenProject().joints.own.find((joint) => joint.key === key);
+  const path = `joints.own[${key}].capacity`;
+  if (!own) {
+    return (
+      <p className="aside">
+        <CommandButton
+          words={`other hardware ${words} only`}
+          perform={(p) => ({ ...p, joints: { ...p.joints, own: [...p.joints.own, { key, capacity: byKind }] } })}
+        />
+      </p>
+    );
+  }
+  return (
+    <>
+      <CapacitySentence
+        words={`The one ${words}`}
+        capacity={own.capacity}
+        path={path}
+        setting={setting}
+        write={(p, capacity) => setAt(p, path, capacity)}
+      />
+      <p className="aside">
+        <CommandButton
+          words="as the others again"
+          name={`${JOINT_WORDS[kind] ?? kind} ${words}: as the others`}
+          perform={(p) => ({ ...p, joints: { ...p.joints, own: p.joints.own.filter((each) => each.key !== key) } })}
+        />
+      </p>
+    </>
+  );
+}
+
+interface AskedProps {
+  readonly asked: AskedJoint;
+  readonly evaluation: Evaluation;
+  readonly words: string;
+}
+
+/** Folded on a narrow screen, where the word of the joint stands in its heading. */
+function Asked({ asked, evaluation, words }: AskedProps) {
+  return (
+    <Folding words={`${words}: ${worstInWords(asked)}`}>
+      <JointAsked asked={asked} evaluation={evaluation} words={words} />
+    </Folding>
+  );
+}
+
+function worstInWords({ worst }: AskedJoint): string {
+  if (!worst) return 'nothing is asked of it';
+  return worst.ratio === null
+    ? STATUS_WORDS[worst.status]
+    : `${STATUS_WORDS[worst.status]}, ${showRatio(worst.ratio)} at the worst`;
 }
 
 function withKind(project: Project, kind: JointKind, capacity: Capacity): Project {
@@ -77,47 +159,4 @@ function withKind(project: Project, kind: JointKind, capacity: Capacity): Projec
     ? defaults.map((joint) => (joint.kind === kind ? { ...joint, capacity } : joint))
     : [...defaults, { kind, capacity }];
   return { ...project, joints: { ...project.joints, defaults: next } };
-}
-
-interface CapacitySentenceProps {
-  readonly words: string;
-  readonly capacity: Capacity;
-  readonly path: string;
-  readonly write: (project: Project, capacity: Capacity) => Project;
-}
-
-function CapacitySentence({ words, capacity, path, write }: CapacitySentenceProps) {
-  const kinds: readonly { readonly kind: string; readonly words: string; readonly capacity: Capacity }[] = [
-    { kind: 'null', words: 'has no capacity given', capacity: null },
-    { kind: 'none', words: 'is held by contact only', capacity: { kind: 'none' } },
-    { kind: 'rated', words: 'is rated', capacity: capacity?.kind === 'rated' ? capacity : EMPTY_RATING },
-    ...(capacity?.kind === 'fasteners'
-      ? [{ kind: 'fasteners', words: 'has its fasteners written down', capacity }]
-      : []),
-  ];
-  return (
-    <p className="sentence">
-      {words}{' '}
-      <CommandChoice
-        label={`${words}: what it can carry`}
-        chosen={kinds.findIndex(({ kind }) => kind === (capacity?.kind ?? 'null'))}
-        options={kinds.map((each) => ({ words: each.words, perform: (p) => write(p, each.capacity) }))}
-      />
-      {capacity?.kind === 'rated' && (
-        <>
-          {' '}
-          by <Yours path={`${path}.label`} label={`${words}: who rated it`} kind="text" />:{' '}
-          {PARTS.map(({ field, words: part }, i) => (
-            <span key={field}>
-              {i > 0 && ', '}
-              {part} <Yours path={`${path}.parts.${field}`} label={`${words}: rated ${part}`} />
-            </span>
-          ))}
-          , with a load duration factor of{' '}
-          <Yours path={`${path}.durationIncluded`} label={`${words}: duration factor in the rating`} /> already in it
-        </>
-      )}
-      .
-    </p>
-  );
 }

@@ -178,7 +178,7 @@ describe('a link', () => {
     const user = userEvent.setup();
     openFrame();
     await user.click(head(/^sheet/));
-    expect(within(row(/^Sheet screws/)).getByText(/not given/)).toBeTruthy();
+    expect(within(row(/^Sheet screws, pull/)).getByText(/not given/)).toBeTruthy();
     await user.selectOptions(
       screen.getByRole('combobox', { name: 'Every joint sheet to purlin: what it can carry' }),
       'is rated',
@@ -186,7 +186,7 @@ describe('a link', () => {
     await user.click(field('Every joint sheet to purlin: rated pull'));
     await user.keyboard('200 lb');
     expect(at('joints.defaults[sheetPurlin].capacity.parts.pullLb')).toBe(200);
-    expect(within(row(/^Sheet screws/)).getByText(/passes/)).toBeTruthy();
+    expect(within(row(/^Sheet screws, pull/)).getByText(/passes/)).toBeTruthy();
   });
 
   it('respaces the rafters when the spacing is entered, and refuses what cannot be', async () => {

@@ -84,10 +84,7 @@ export function BeamPiece({ memberId, shelter, name }: BeamPieceProps) {
         <Yours path={`${seat}.depthIn`} label={`${name}: depth of the seat`} /> deep.
       </p>
       <LineHeight lineId={member.line} name={name} />
-      <JointSentences
-        kind="beamPost"
-        one={posts[0] && { upper: memberId, lower: posts[0].id, words: `at ${posts[0].label}` }}
-      />
+      <JointSentences kind="beamPost" one={{ upper: memberId, words: `of ${name}` }} />
     </>
   );
 }

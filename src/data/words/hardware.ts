@@ -1,0 +1,35 @@
+import type { FastenerKind } from '../fasteners/kind.ts';
+
+/** Words of what a person writes down of the hardware of a joint. */
+export const FASTENERS_WORDS: Readonly<Record<FastenerKind, string>> = {
+  lag: 'lag screws',
+  bolt: 'bolts',
+  screw: 'wood screws',
+  nail: 'nails',
+  spike: 'spikes',
+  driftPin: 'drift pins',
+};
+
+/** Which way the fasteners of a row count. */
+export const ACTS_WORDS = {
+  both: 'across the shank and along it',
+  lateral: 'across the shank only',
+  withdrawal: 'along the shank only',
+} as const;
+
+export const DRIVEN_WORDS = { wet: 'green wood', dry: 'dry wood' } as const;
+
+/** Directions in which a joint is asked. */
+export const PART_WORDS = {
+  pull: 'pulled apart',
+  push: 'pressed together',
+  along: 'pushed along',
+  across: 'pushed across',
+} as const;
+
+/** What the person should know before the first fastener is written down. */
+export const HARDWARE_ASIDES = {
+  wall: 'What holds a ledger to its wall is not computed: it counts by a rating.',
+  strongest: 'Unlike rows share no load as they are strong: only the strongest of them counts.',
+  foot: 'The base itself, and what holds it to its concrete, count by their rating.',
+} as const;

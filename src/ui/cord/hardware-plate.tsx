@@ -1,0 +1,102 @@
+import { SHEET_GAUGES } from '../../data/fasteners/sheet-steel.ts';
+import type { JointSetting } from '../../engine/checks/joints/joint-setting.ts';
+import { setAt } from '../../engine/project/edits/set-at.ts';
+import type { FastenerRow, Project } from '../../engine/project/model.ts';
+import { CommandChoice } from '../fields/command-choice.tsx';
+import { useWorkbench } from '../state/use-workbench.ts';
+import type { UnitSystem } from '../units/system.ts';
+import { ListedLength, TypedSize } from './hardware-size.tsx';
+import { sizeInWords, type ListedSize } from './hardware-sizes.ts';
+import { needsPlate, plateOf } from './hardware-usual.ts';
+
+type Plate = NonNullable<FastenerRow['plate']>;
+
+const PLATES = [
+  { steel: 'strap', each: 1, words: 'through a strap on one side' },
+  { steel: 'strap', each: 2, words: 'through straps on both sides' },
+  { steel: 'plate', each: 1, words: 'through a side plate on one side' },
+  { steel: 'plate', each: 2, words: 'through side plates on both sides' },
+] as const satisfies readonly (Pick<Plate, 'steel' | 'each'> & { readonly words: string })[];
+
+interface PlateProps {
+  readonly row: FastenerRow;
+  readonly path: string;
+  readonly of: string;
+  readonly setting: JointSetting | null;
+}
+
+/** The steel that the fasteners go through: none, straps, side plates, or the sheet of the roof. */
+export function HardwarePlate(props: PlateProps) {
+  const { row, path, of, setting } = props;
+  if (setting?.upper.of === 'sheet') return <SheetThickness {...props} />;
+  const { plate } = row;
+  const mayGoStraight = setting === null || !needsPlate(setting) || plate === undefined;
+  const straight = {
+    words: 'straight through both pieces',
+    perform: (p: Project) => setAt(p, `${path}.plate`, undefined),
+  };
+  const options = [
+    ...(mayGoStraight ? [straight] : []),
+    ...PLATES.map(({ steel, each, words }) => ({
+      words,
+      perform: (p: Project) => throughPlate(p, path, plateOf(steel, each, plate)),
+    })),
+  ];
+  const chosen = plate
+    ? PLATES.findIndex(({ steel, each }) => steel === plate.steel && each === plate.each) +
+      options.length -
+      PLATES.length
+    : 0;
+  return (
+    <>
+      <CommandChoice label={`${of}: what they go through`} chosen={chosen} options={options} />
+      {plate && (
+        <>
+          {' '}
+          <TypedSize path={`${path}.plate.thicknessIn`} label={`${of}: thickness of the steel`} /> thick and{' '}
+          <TypedSize path={`${path}.plate.widthIn`} label={`${of}: width of the steel`} /> wide
+        </>
+      )}
+    </>
+  );
+}
+
+/** Steel lies flat under the heads: no washer, no flat on the wood. */
+const throughPlate = (project: Project, path: string, plate: Plate): Project =>
+  ['washerIn', 'headFlatIn'].reduce(
+    (so, field) => setAt(so, `${path}.${field}`, undefined),
+    setAt(project, `${path}.plate`, plate),
+  );
+
+const gauges = (system: UnitSystem): readonly ListedSize[] =>
+  SHEET_GAUGES.rows.map(({ gauge, thicknessIn }) => ({
+    valueIn: thicknessIn,
+    words: `${gauge} gauge, ${sizeInWords(thicknessIn, system)}`,
+  }));
+
+/** Of the sheet only its thickness matters, and nobody knows it before it is given. */
+function SheetThickness({ row, path, of }: PlateProps) {
+  const system = useWorkbench((state) => state.system);
+  const label = `${of}: thickness of the sheet`;
+  if (row.plate) {
+    return (
+      <>
+        through a sheet of <ListedLength path={`${path}.plate.thicknessIn`} label={label} listed={gauges(system)} />
+      </>
+    );
+  }
+  return (
+    <>
+      through a sheet of{' '}
+      <CommandChoice
+        label={label}
+        chosen={-1}
+        unchosen="no thickness given"
+        options={gauges(system).map(({ valueIn, words }) => ({
+          words,
+          perform: (p) => setAt(p, `${path}.plate`, { thicknessIn: valueIn, widthIn: null, steel: 'strap', each: 1 }),
+        }))}
+      />
+    </>
+  );
+}

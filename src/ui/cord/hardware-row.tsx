@@ -1,0 +1,165 @@
+import { ACTS_WORDS, DRIVEN_WORDS, FASTENERS_WORDS } from '../../data/words/hardware.ts';
+import type { FastenerKind } from '../../data/fasteners/kind.ts';
+import { setAt } from '../../engine/project/edits/set-at.ts';
+import type { JointSetting } from '../../engine/checks/joints/joint-setting.ts';
+import type { FastenerRow } from '../../engine/project/model.ts';
+import { YoursChoice } from '../fields/choice.tsx';
+import { CommandButton, CommandChoice } from '../fields/command-choice.tsx';
+import { Yours } from '../fields/yours.tsx';
+import { useWorkbench } from '../state/use-workbench.ts';
+import { HardwarePlate } from './hardware-plate.tsx';
+import { ListedLength, TypedSize } from './hardware-size.tsx';
+import {
+  isSameSize,
+  listedDiameters,
+  listedLengths,
+  listedWashers,
+  namedSizes,
+  sizeInWords,
+} from './hardware-sizes.ts';
+import { asKind } from './hardware-usual.ts';
+
+export const FASTENER_KINDS = ['lag', 'bolt', 'screw', 'nail', 'spike', 'driftPin'] as const satisfies FastenerKind[];
+
+const choicesOf = (words: Readonly<Record<string, string>>) =>
+  Object.entries(words).map(([value, each]) => ({ value, words: each }));
+const ACTS = choicesOf(ACTS_WORDS);
+const DRIVEN = choicesOf(DRIVEN_WORDS);
+
+/** Depth of a flat before anybody types [in]; own choice. */
+const FIRST_FLAT_IN = 0.5;
+
+interface HardwareRowProps {
+  readonly row: FastenerRow;
+  readonly path: string;
+  /** what it is called in labels */
+  readonly of: string;
+  readonly setting: JointSetting | null;
+  readonly onTakeAway: Parameters<typeof CommandButton>[0]['perform'];
+}
+
+/** One row of fasteners as a sentence: which, how many, how they stand, under what, and what they are counted for. */
+export function HardwareRow({ row, path, of, setting, onTakeAway }: HardwareRowProps) {
+  const label = (what: string): string => `${of}: ${what}`;
+  const isSheet = setting?.upper.of === 'sheet';
+  return (
+    <p className="sentence">
+      <Yours path={`${path}.count`} label={label('how many')} /> <KindChoice {...{ row, path, setting }} of={of} />{' '}
+      <Size row={row} path={path} of={of} />
+      <Standing row={row} path={path} of={of} isSheet={isSheet} />,{' '}
+      <HardwarePlate row={row} path={path} of={of} setting={setting} />
+      {(isSheet || row.plate === undefined) && <Washer path={path} of={of} />}
+      {!isSheet && row.plate === undefined && <HeadFlat row={row} path={path} of={of} />}. They count{' '}
+      <YoursChoice path={`${path}.acts`} label={label('which way they count')} choices={ACTS} />, driven into{' '}
+      <YoursChoice path={`${path}.driven`} label={label('driven into')} choices={DRIVEN} />.{' '}
+      <CommandButton words="take these away" name={`${of} taken away`} perform={onTakeAway} />
+    </p>
+  );
+}
+
+type RowProps = Pick<HardwareRowProps, 'row' | 'path' | 'of'>;
+
+/** Another kind comes with a usual size of its own. */
+function KindChoice({ row, path, of, setting }: Omit<HardwareRowProps, 'onTakeAway'>) {
+  return (
+    <CommandChoice
+      label={`${of}: kind of fastener`}
+      chosen={FASTENER_KINDS.findIndex((kind) => kind === row.fastener)}
+      unchosen="straps, their fasteners not given"
+      options={FASTENER_KINDS.map((kind) => ({
+        words: FASTENERS_WORDS[kind],
+        perform: (p) => setAt(p, path, asKind(row, kind, setting)),
+      }))}
+    />
+  );
+}
+
+/** Thickness and length, of nails and spikes by their one name. */
+function Size({ row, path, of }: RowProps) {
+  const system = useWorkbench((state) => state.system);
+  const diameters = listedDiameters(row.fastener, system);
+  const lengths = listedLengths(row.fastener, system);
+  const named = namedSizes(row.fastener);
+  const thick = { path: `${path}.diameterIn`, label: `${of}: thickness` };
+  const long = { path: `${path}.lengthIn`, label: `${of}: length` };
+  const chosen = named.findIndex(
+    (each) => isSameSize(each.diameterIn, row.diameterIn) && isSameSize(each.lengthIn, row.lengthIn),
+  );
+  return (
+    <>
+      {named.length > 0 && (
+        <>
+          <CommandChoice
+            label={`${of}: size`}
+            chosen={chosen}
+            unchosen="of no listed size"
+            options={named.map(({ name, diameterIn, lengthIn }) => ({
+              words: `${name}, ${sizeInWords(lengthIn, system)}`,
+              perform: (p) => setAt(p, path, { ...row, diameterIn, lengthIn }),
+            }))}
+          />
+          ,{' '}
+        </>
+      )}
+      {diameters.length > 0 ? <ListedLength {...thick} listed={diameters} /> : <TypedSize {...thick} />} thick and{' '}
+      {lengths.length > 0 ? <ListedLength {...long} listed={lengths} /> : <TypedSize {...long} />} long
+    </>
+  );
+}
+
+/** How far they stand from one another and, where the joint does not say it itself, from the end. */
+function Standing({ row, path, of, isSheet }: RowProps & { readonly isSheet: boolean }) {
+  const apart = <Yours path={`${path}.spacingIn`} label={`${of}: apart`} />;
+  if (isSheet) return <> in every {apart} along each row</>;
+  const isGroup = row.count > 1 || row.spacingIn !== null;
+  const saysEnd = row.plate !== undefined || row.endIn !== null;
+  return (
+    <>
+      {isGroup && (
+        <>
+          {' '}
+          in <Yours path={`${path}.rows`} label={`${of}: lines beside one another`} /> {row.rows > 1 ? 'lines' : 'line'}
+          , {apart} apart
+        </>
+      )}
+      {saysEnd && (
+        <>
+          , the first <Yours path={`${path}.endIn`} label={`${of}: from the end`} /> from the end
+        </>
+      )}
+    </>
+  );
+}
+
+function Washer({ path, of }: Pick<RowProps, 'path' | 'of'>) {
+  const system = useWorkbench((state) => state.system);
+  return (
+    <>
+      ; under the head{' '}
+      <ListedLength
+        path={`${path}.washerIn`}
+        label={`${of}: washer`}
+        listed={listedWashers(system)}
+        without="no washer"
+      />
+    </>
+  );
+}
+
+/** On round wood a head, and most of all a washer, wants a flat. */
+function HeadFlat({ row, path, of }: RowProps) {
+  const flat = `${path}.headFlatIn`;
+  const words = `${of}: a flat under the head`;
+  if (row.headFlatIn === undefined)
+    return (
+      <>
+        , no flat <CommandButton words="cut a flat" name={words} perform={(p) => setAt(p, flat, FIRST_FLAT_IN)} />
+      </>
+    );
+  return (
+    <>
+      , on a flat <Yours path={flat} label={`${of}: depth of the flat`} /> deep{' '}
+      <CommandButton words="no flat" name={words} perform={(p) => setAt(p, flat, undefined)} />
+    </>
+  );
+}

@@ -1,0 +1,78 @@
+import { STEELS } from '../../data/fasteners/steel.ts';
+import type { FastenerKind } from '../../data/fasteners/kind.ts';
+import { commonPath, type JointSetting } from '../../engine/checks/joints/joint-setting.ts';
+import type { FastenerRow } from '../../engine/project/model.ts';
+import { listedLengths, namedSizes } from './hardware-sizes.ts';
+
+/** Thickness and length that a row of a kind begins with where the joint does not say more [in]; common practice. */
+const USUAL: Readonly<Record<FastenerKind, readonly [diameterIn: number, lengthIn: number]>> = {
+  lag: [0.5, 8],
+  bolt: [0.625, 12],
+  screw: [0.242, 4],
+  nail: [0.162, 3.5],
+  spike: [0.375, 8.5],
+  driftPin: [0.625, 18],
+};
+/** Of the screws of a roof's sheet [in]; common practice. */
+const SHEET_SCREW = { diameterIn: 0.242, lengthIn: 1.5, spacingIn: 12 } as const;
+/** A bar of flat steel before anybody types [in]; common practice. */
+const BAR = { thicknessIn: 0.1875, widthIn: 2 } as const;
+/** Depth in the piece that holds the point at which a first length aims, in diameters; own choice. */
+const AIMS_AT = 8;
+
+export const STEEL_WORDS = { strap: STEELS.strap.words, plate: STEELS.plate.words } as const;
+
+type Plate = NonNullable<FastenerRow['plate']>;
+
+/** A plate of the kind, with the measures of the one that is there. */
+export const plateOf = (steel: Plate['steel'], each: Plate['each'], now: Plate | undefined): Plate => ({
+  thicknessIn: now?.thicknessIn ?? BAR.thicknessIn,
+  widthIn: now?.widthIn ?? BAR.widthIn,
+  steel,
+  each,
+});
+
+/** Whether nothing reaches straight from one piece into the other. */
+export const needsPlate = ({ line, upper, lower }: JointSetting): boolean =>
+  upper.of !== 'sheet' && (line === null || lower.of === 'pier');
+
+/** A row before anybody types: one fastener of the usual size of its kind, as long as the joint lets it be. */
+export function usualRow(kind: FastenerKind, setting: JointSetting | null): FastenerRow {
+  const [diameterIn, lengthIn] = USUAL[kind];
+  const row: FastenerRow = {
+    fastener: kind,
+    diameterIn,
+    lengthIn,
+    count: 1,
+    rows: 1,
+    spacingIn: null,
+    endIn: null,
+    acts: 'both',
+    driven: 'wet',
+  };
+  if (setting?.upper.of === 'sheet') return kind === 'screw' ? { ...row, ...SHEET_SCREW } : { ...row, spacingIn: 12 };
+  const plate = setting && needsPlate(setting) ? { plate: plateOf('plate', 2, undefined) } : {};
+  return { ...row, ...plate, lengthIn: setting ? firstLength(kind, row, setting) : lengthIn };
+}
+
+/** The same row of another kind: how many and where stays, what belongs to the size goes. */
+export function asKind(row: FastenerRow, kind: FastenerKind, setting: JointSetting | null): FastenerRow {
+  const { washerIn: _, ...rest } = row;
+  const { diameterIn, lengthIn } = usualRow(kind, setting);
+  return { ...rest, fastener: kind, diameterIn, lengthIn };
+}
+
+/** The shortest listed length that goes deep enough into the piece that holds it, else the usual one. */
+function firstLength(kind: FastenerKind, { diameterIn, lengthIn }: FastenerRow, setting: JointSetting): number {
+  const path = needsPlate(setting) ? null : commonPath(setting);
+  if (!path?.ok) return lengthIn;
+  const beginsIn = path.side.thicknessIn + path.gapIn;
+  const endsIn = beginsIn + path.main.thicknessIn;
+  if (kind === 'bolt') return Math.ceil((endsIn + 1.5 * diameterIn) * 2) / 2;
+  const listed = [
+    ...listedLengths(kind, 'feet').map(({ valueIn }) => valueIn),
+    ...namedSizes(kind).flatMap((named) => (named.diameterIn === diameterIn ? [named.lengthIn] : [])),
+  ];
+  const lengths = listed.length > 0 ? listed : Array.from({ length: 48 }, (_, i) => (i + 1) / 2);
+  return lengths.find((each) => each >= beginsIn + AIMS_AT * diameterIn && each <= endsIn) ?? lengthIn;
+}

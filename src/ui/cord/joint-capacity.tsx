@@ -1,0 +1,56 @@
+import { HARDWARE_ASIDES } from '../../data/words/hardware.ts';
+import type { JointSetting } from '../../engine/checks/joints/joint-setting.ts';
+import type { Capacity, FastenedCapacity, Project } from '../../engine/project/model.ts';
+import { CommandChoice } from '../fields/command-choice.tsx';
+import { HardwareRows } from './hardware-rows.tsx';
+import { EMPTY_RATING, RatingWords } from './joint-rating.tsx';
+
+interface CapacityProps {
+  /** which joints it speaks of, at the start of a sentence */
+  readonly words: string;
+  readonly capacity: Capacity;
+  readonly path: string;
+  readonly setting: JointSetting | null;
+  readonly write: (project: Project, capacity: Capacity) => Project;
+}
+
+const NO_FASTENER: FastenedCapacity = { kind: 'fasteners', rows: [], shoulder: false };
+
+/** What a joint holds: nobody has said, contact only, somebody's rating, or its fasteners, which are computed. */
+export function CapacitySentence({ words, capacity, path, setting, write }: CapacityProps) {
+  const isFastened = capacity?.kind === 'fasteners';
+  const isWall = setting?.lower.of === 'wall';
+  const kinds: readonly { readonly kind: string; readonly words: string; readonly capacity: Capacity }[] = [
+    { kind: 'null', words: 'has no capacity given', capacity: null },
+    { kind: 'none', words: 'is held by contact only', capacity: { kind: 'none' } },
+    {
+      kind: 'rated',
+      words: 'is rated',
+      capacity: capacity?.kind === 'rated' ? capacity : { kind: 'rated', ...EMPTY_RATING },
+    },
+    ...(isWall && !isFastened
+      ? []
+      : [{ kind: 'fasteners', words: 'is held by fasteners', capacity: isFastened ? capacity : NO_FASTENER }]),
+  ];
+  return (
+    <>
+      <p className="sentence">
+        {words}{' '}
+        <CommandChoice
+          label={`${words}: what it can carry`}
+          chosen={kinds.findIndex(({ kind }) => kind === (capacity?.kind ?? 'null'))}
+          options={kinds.map((each) => ({ words: each.words, perform: (p) => write(p, each.capacity) }))}
+        />
+        {capacity?.kind === 'rated' && (
+          <>
+            {' '}
+            <RatingWords path={path} of={words} />
+          </>
+        )}
+        {isFastened ? ':' : '.'}
+      </p>
+      {isWall && <p className="aside">{HARDWARE_ASIDES.wall}</p>}
+      {isFastened && <HardwareRows capacity={capacity} path={path} of={words} setting={setting} />}
+    </>
+  );
+}
