@@ -45,7 +45,7 @@ export function assemble(project: Project): Assembled | { readonly faults: reado
       across,
       lines.filter((l) => l.isAnalysed),
     ),
-    ...acrossSources(frames, shelter.lines),
+    ...acrossSources(frames, shelter),
     plainSource(swayAcrossRows(project.lateral.across, across.asdLb, frames.rows.length > 0)),
   ];
   return { ...givens, lines, frames, sources };

@@ -2,9 +2,9 @@ import type { Fault } from '../message.ts';
 import { message } from '../message.ts';
 import type { MemberOf, Project } from '../project/model.ts';
 import { traitsOf } from '../project/traits.ts';
-import { degreesFromRadians } from '../units.ts';
+import { degreesFromRadians, radiansFromDegrees } from '../units.ts';
 import { between, roundDiameterWithin } from './beam-shape.ts';
-import type { BeamGeometry, BraceGeometry, PostGeometry, Stick, TieGeometry } from './shelter.ts';
+import type { BeamGeometry, BraceGeometry, PostGeometry, RafterGeometry, Stick, TieGeometry } from './shelter.ts';
 import { stickOf } from './sticks.ts';
 
 type Placed = { readonly brace: BraceGeometry | null; readonly faults: readonly Fault[] };
@@ -18,7 +18,7 @@ export function placeBrace(
   member: MemberOf<'brace'>,
   posts: readonly PostGeometry[],
   beams: readonly BeamGeometry[],
-  ties: readonly TieGeometry[],
+  across: RunAcross,
 ): Placed {
   const post = posts.find((p) => p.id === member.post);
   if (!post) return { brace: null, faults: [] };
@@ -27,7 +27,7 @@ export function placeBrace(
   const top =
     member.to === 'line'
       ? alongTarget(post, beams, sign * traits.runIn)
-      : acrossTarget(post, ties, member.to, sign * traits.runIn);
+      : acrossTarget(post, across, member.to, sign * traits.runIn);
   const label = `brace ${post.label}${TOWARD[member.to === 'line' ? 'along' : 'across'][member.side]}`;
   if (!top) {
     return {
@@ -111,16 +111,44 @@ function alongTarget(post: PostGeometry, beams: readonly BeamGeometry[], run: nu
 
 const reaches = (beam: BeamGeometry, xIn: number): boolean => beam.fromXIn - 1e-6 <= xIn && xIn <= beam.toXIn + 1e-6;
 
-function acrossTarget(post: PostGeometry, ties: readonly TieGeometry[], toId: string, run: number): Target | null {
+/** What runs across from the posts and may carry the top of a brace. */
+export interface RunAcross {
+  readonly ties: readonly TieGeometry[];
+  readonly rafters: readonly RafterGeometry[];
+}
+
+function acrossTarget(post: PostGeometry, { ties, rafters }: RunAcross, toId: string, run: number): Target | null {
+  const yIn = post.yIn + run;
+  const rafter = rafters.find((r) => r.id === toId);
+  if (rafter) return rafterTarget(post, rafter, yIn);
   const tie = ties.find((t) => t.id === toId && (t.fromPostId === post.id || t.toPostId === post.id));
   if (!tie) return null;
-  const yIn = post.yIn + run;
   if (yIn < Math.min(tie.fromYIn, tie.toYIn) || yIn > Math.max(tie.fromYIn, tie.toYIn)) return null;
   return {
     id: tie.id,
     point: { xIn: post.xIn, yIn, zIn: tie.axisZIn },
     diameterIn: diameterOf(tie.stick, Math.abs(yIn - tie.fromYIn)),
     meetsPostZIn: tie.axisZIn,
+  };
+}
+
+/** On the axis of a rafter that lies over the post, half its depth above its underside. */
+function rafterTarget(post: PostGeometry, rafter: RafterGeometry, yIn: number): Target | null {
+  const slope = radiansFromDegrees(rafter.slopeDeg);
+  const fromEave = (y: number): number => rafter.downY * (rafter.eaveYIn - y);
+  const seat = rafter.supports[0];
+  const atIn = fromEave(yIn);
+  if (!seat || atIn < -1e-6 || atIn > rafter.runIn + 1e-6) return null;
+  const axisZ = (at: number): number =>
+    seat.zIn -
+    rafter.seatCutIn +
+    (at - seat.atIn) * Math.tan(slope) +
+    diameterOf(rafter.stick, at / Math.cos(slope)) / 2 / Math.cos(slope);
+  return {
+    id: rafter.id,
+    point: { xIn: post.xIn, yIn, zIn: axisZ(atIn) },
+    diameterIn: diameterOf(rafter.stick, atIn / Math.cos(slope)),
+    meetsPostZIn: axisZ(fromEave(post.yIn)),
   };
 }
 

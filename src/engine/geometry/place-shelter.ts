@@ -46,19 +46,19 @@ export function placeShelter(project: Project): { readonly shelter: Shelter; rea
     const tie = m.role === 'tie' ? placeTie(project, m, posts) : null;
     return tie ? [tie] : [];
   });
-  const braces: BraceGeometry[] = [];
-  for (const m of project.members) {
-    if (m.role !== 'brace') continue;
-    const answer = placeBrace(project, m, posts, beams, ties);
-    if (answer.brace) braces.push(answer.brace);
-    allFaults.push(...answer.faults);
-  }
-
   const markOf = planeMarks(project, labels);
   const planes = project.roofPlanes.map((p) => placePlane(project, p, levels, planeLabel(markOf(p))));
   const rafters = planes.flatMap((p, i) =>
     placeRafters(project, p, project.roofPlanes[i]!, levels, stickName(markOf(p))),
   );
+  const braces: BraceGeometry[] = [];
+  for (const m of project.members) {
+    if (m.role !== 'brace') continue;
+    const answer = placeBrace(project, m, posts, beams, { ties, rafters });
+    if (answer.brace) braces.push(answer.brace);
+    allFaults.push(...answer.faults);
+  }
+
   const purlins = planes.flatMap((p) =>
     placePurlins(
       project,

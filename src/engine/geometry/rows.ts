@@ -1,5 +1,5 @@
 import type { Id } from '../project/model.ts';
-import type { PostGeometry, Shelter, TieGeometry } from './shelter.ts';
+import type { BraceGeometry, PostGeometry, Shelter, TieGeometry } from './shelter.ts';
 
 /** Posts of different lines that tie logs join across, or that stand at one x without any. */
 export interface RowGeometry {
@@ -11,13 +11,19 @@ export interface RowGeometry {
   /** ascending y */
   readonly posts: readonly PostGeometry[];
   readonly ties: readonly TieGeometry[];
+  /** from its posts to its ties */
+  readonly braces: readonly BraceGeometry[];
 }
 
 /** Posts that are no farther apart along the lines than this stand at one x [in]; as ties are asked to be. */
 const ONE_ROW_IN = 1;
 
 /** Every row across the lines: first those that ties join, then what is left by where it stands. Each post is in one. */
-export function rowsAcross({ posts, ties }: Pick<Shelter, 'posts' | 'ties'>): readonly RowGeometry[] {
+export function rowsAcross({
+  posts,
+  ties,
+  braces,
+}: Pick<Shelter, 'posts' | 'ties' | 'braces'>): readonly RowGeometry[] {
   const tied = joinedByTies(posts, ties);
   const loose = posts.filter((p) => !tied.some((group) => group.includes(p))).toSorted((a, b) => a.xIn - b.xIn);
   const standing = loose.reduce<PostGeometry[][]>((rows, post) => {
@@ -27,7 +33,7 @@ export function rowsAcross({ posts, ties }: Pick<Shelter, 'posts' | 'ties'>): re
     return rows;
   }, []);
   return [...tied, ...standing]
-    .map((group) => rowOf(group, ties))
+    .map((group) => rowOf(group, ties, braces))
     .toSorted((a, b) => a.xIn - b.xIn || a.id.localeCompare(b.id));
 }
 
@@ -41,14 +47,20 @@ function joinedByTies(posts: readonly PostGeometry[], ties: readonly TieGeometry
   return groups;
 }
 
-function rowOf(group: readonly PostGeometry[], ties: readonly TieGeometry[]): RowGeometry {
+function rowOf(
+  group: readonly PostGeometry[],
+  ties: readonly TieGeometry[],
+  braces: readonly BraceGeometry[],
+): RowGeometry {
   const posts = group.toSorted((a, b) => a.yIn - b.yIn || a.id.localeCompare(b.id));
   const ids = new Set(posts.map((p) => p.id));
+  const own = ties.filter((t) => ids.has(t.fromPostId)).toSorted((a, b) => a.fromYIn - b.fromYIn);
   return {
     id: `row:${posts[0]!.id}`,
     label: `row ${posts.map((p) => p.label).join(' ')}`,
     xIn: posts[0]!.xIn,
     posts,
-    ties: ties.filter((t) => ids.has(t.fromPostId)).toSorted((a, b) => a.fromYIn - b.fromYIn),
+    ties: own,
+    braces: braces.filter((b) => own.some((tie) => tie.id === b.toId)),
   };
 }

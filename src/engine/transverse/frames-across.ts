@@ -13,7 +13,7 @@ import { sharesOfLines } from './row-loads.ts';
 /** What is known of the frames that hold the shelter across. */
 export interface FramesAcross {
   readonly rows: readonly RowAnswer[];
-  /** frames are named, but these posts stand in none */
+  /** posts beside those of a frame on their line, which stand in none themselves */
   readonly loose: readonly PostGeometry[];
 }
 
@@ -24,16 +24,16 @@ export interface FramesAcross {
 export function framesAcrossOf(givens: Givens, lines: readonly AnalysedLine[]): FramesAcross {
   const named = givens.project.lateral.across.filter(isFrame);
   const rows = rowsAcross(givens.shelter).filter((row) => named.some((system) => holds(system, row)));
+  if (rows.length === 0) return { rows: [], loose: [] };
   const inRows = new Set(rows.flatMap((row) => row.posts));
   const isShared = givens.project.lateral.across.some((system) => system.by !== null && !isFrame(system));
-  const loose = named.length > 0 && !isShared ? givens.shelter.posts.filter((p) => !inRows.has(p)) : [];
-  if (rows.length === 0) return { rows: [], loose };
+  const inFrames = [...new Set(rows.flatMap((row) => row.posts.map((p) => p.line)))];
+  const loose = isShared ? [] : givens.shelter.posts.filter((p) => inFrames.includes(p.line) && !inRows.has(p));
   const unknown = lines.find((l) => !l.answer.ok);
   if (unknown) {
     const reason = message('acrossNotKnown', { line: unknown.members.line.label });
     return { rows: rows.map((row) => ({ ok: false, row, blocked: { status: 'notGiven', reason } })), loose };
   }
-  const inFrames = [...new Set(rows.flatMap((row) => row.posts.map((p) => p.line)))];
   const across = pushesAcross(givens, inFrames, {
     kind: givens.earthquake ? 'seismic' : 'notional',
     byLine: new Map(lines.map((l) => [l.members.line.id, l.inertiaLb])),

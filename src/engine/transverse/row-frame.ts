@@ -48,7 +48,7 @@ export function analyseRow(
   shareOf: ReadonlyMap<string, number>,
 ): RowAnswer {
   const { project, shelter, site, materials } = givens;
-  const members = turnedRow(project, shelter, row);
+  const members = turnedRow(project, row);
   const blocked = whyMembersUnknown(givens, members);
   if (blocked) return { ok: false, row, blocked };
   const dead = deadOfRow(givens, row);

@@ -67,14 +67,12 @@ export const pressedRow = (row: RowGeometry, caseId: string, pushOf: (post: Post
 const PROFILE_STEP_IN = 12;
 
 /** Own weight of what runs across: each tie log, and the braces together. */
-export function deadOfRow({ project, shelter, weights }: Givens, row: RowGeometry): readonly DeadPiece[] {
+export function deadOfRow({ project, weights }: Givens, row: RowGeometry): readonly DeadPiece[] {
   const piece = (name: string, caseOf: (weight: keyof TwoWeights) => Partial<LineCase>): DeadPiece => ({
     piece: name,
     heavy: { ...emptyLineCase(`dead-heavy-${name}`), ...caseOf('heavy') },
     light: { ...emptyLineCase(`dead-light-${name}`), ...caseOf('light') },
   });
-  const ids = new Set(row.posts.map((p) => p.id));
-  const braces = shelter.braces.filter((b) => b.plane === 'across' && ids.has(b.postId));
   return [
     ...row.ties.map((tie) =>
       piece(tie.id, (weight) => ({
@@ -82,7 +80,7 @@ export function deadOfRow({ project, shelter, weights }: Givens, row: RowGeometr
       })),
     ),
     piece('braces', (weight) => ({
-      onBraces: braces.map((b) => ({
+      onBraces: row.braces.map((b) => ({
         braceId: b.id,
         downLb: braceWeight(project, weights, b)[weight],
         alongLb: 0,

@@ -9,7 +9,7 @@ import { tieFitRows } from '../checks/transverse/tie-fit.ts';
 import type { CheckRow } from '../evaluation.ts';
 import type { LineResponse } from '../frame/line-frame.ts';
 import type { RowGeometry } from '../geometry/rows.ts';
-import type { LineGeometry } from '../geometry/shelter.ts';
+import type { LineGeometry, Shelter } from '../geometry/shelter.ts';
 import { message } from '../message.ts';
 import type { FramesAcross } from './frames-across.ts';
 import type { RowAnswer, RowFrame } from './row-frame.ts';
@@ -17,13 +17,16 @@ import type { RowAnswer, RowFrame } from './row-frame.ts';
 /** Every row of checks of the frames across, and what keeps some of them from being asked. */
 export const acrossSources = (
   { rows, loose }: FramesAcross,
-  lines: readonly LineGeometry[],
+  { lines, braces, rafters }: Pick<Shelter, 'lines' | 'braces' | 'rafters'>,
 ): readonly CheckSource[] => [
-  plainSource(
-    loose.map((post) =>
+  plainSource([
+    ...loose.map((post) =>
       plainRow('sway.across', post.id, WHOLE, outside(message('postInNoFrame', { post: post.label }))),
     ),
-  ),
+    ...braces
+      .filter((b) => rafters.some((r) => r.id === b.toId))
+      .map((b) => plainRow('brace.push', b.id, WHOLE, outside(message('braceToRafter', { brace: b.label })))),
+  ]),
   ...rows.flatMap((answer) => sourcesOf(answer, lines)),
 ];
 
@@ -54,9 +57,18 @@ function sourcesOf(answer: RowAnswer, lines: readonly LineGeometry[]): readonly 
         ...plainRow('sway.across', row.id, WHOLE, breaks(u.reason)),
         combinationId: u.combination.id,
       })),
+      ...shakenFeetRows(answer.frame, row),
       balanceRow('sway.transverse', row.id, frame.residual),
     ]),
   ];
+}
+
+/** Posts that stand by their feet alone have rules of their own in an earthquake (12.2.5.2), which are not computed. */
+function shakenFeetRows({ context, pushOf }: RowFrame, row: RowGeometry): readonly CheckRow[] {
+  const isShaken = context.frame.responses.some((r) => pushOf(r)?.comesWith.startsWith('seismic-'));
+  const hasFixedFeet = row.posts.some((p) => p.foot.fixity.across !== 'pinned');
+  if (!isShaken || !hasFixedFeet) return [];
+  return [plainRow('site.seismic', row.id, WHOLE, outside(message('seismicCantilever', { line: context.line.label })))];
 }
 
 /** How the braces work, and who holds the level part of the wind on the roof. */

@@ -7,7 +7,6 @@ import type {
   BraceGeometry,
   LineGeometry,
   PostGeometry,
-  Shelter,
   Stick,
   TieGeometry,
 } from '../geometry/shelter.ts';
@@ -18,9 +17,8 @@ import type { Project } from '../project/model.ts';
  * frame lines holds for it: mesh, braces as unknown forces, brace models, buckling, checks. Posts turn their other side and
  * their other fixity; the side plus of a brace is +y already.
  */
-export function turnedRow(project: Project, shelter: Shelter, row: RowGeometry): LineMembers {
-  const ids = new Set(row.posts.map((p) => p.id));
-  const braces = shelter.braces.filter((b) => b.plane === 'across' && ids.has(b.postId)).map(turnedBrace);
+export function turnedRow(project: Project, row: RowGeometry): LineMembers {
+  const braces = row.braces.map(turnedBrace);
   const ties = row.ties.map((tie) => turnedTie(project, row, tie, braces));
   const beams = ties.length === 0 && row.posts.length > 1 ? [raftersOver(row)] : ties;
   return { line: turnedLine(row, ties), beams, posts: row.posts.map(turnedPost), braces };

@@ -16,7 +16,7 @@ import { combination, lineLoadsOf } from '../frame/hand-line.ts';
 function rowMembers(project: Project): LineMembers {
   const { shelter, faults } = placeShelter(project);
   if (faults.length > 0) throw new Error(JSON.stringify(faults));
-  return turnedRow(project, shelter, rowsAcross(shelter)[0]!);
+  return turnedRow(project, rowsAcross(shelter)[0]!);
 }
 
 /** Level pushes at the tops of the posts of a row, in the order of the posts [lb]. */

@@ -99,6 +99,31 @@ describe('a shelter that frames hold across', () => {
   });
 });
 
+describe('fixed feet across in an earthquake', () => {
+  // ASCE 7-10 12.2.5.2, read in a public copy: such posts have a limit on what presses on them, and footings of their own
+  it('[site.seismic] are outside, a frame of ties and braces is shaken across', () => {
+    const shaken = (project: Project): Evaluation =>
+      evaluated({
+        ...project,
+        site: { ...project.site, seismic: { sds: 0.6, sd1: 0.2, r: 1.5, rGivenBy: '' } },
+        groups: project.groups.map((g) =>
+          g.role === 'post' && project.lateral.across[0]?.by === 'embeddedPosts'
+            ? { ...g, foot: { ...g.foot, fixity: { along: 'pinned', across: 'fixed' } } }
+            : g,
+        ),
+      });
+    const fixed = shaken(heldBy(tiedShed({ at: [] }), { by: 'embeddedPosts' })).checks;
+    expect(fixed.find((c) => c.key === 'site.seismic/row:post-0-0/whole')).toMatchObject({
+      status: 'outside',
+      reason: { code: 'seismicCantilever' },
+    });
+    const braced = shaken(tiedShed());
+    expect(braced.checks.some((c) => c.ruleId === 'site.seismic' && c.memberId.startsWith('row:'))).toBe(false);
+    expect(braced.loads.combinations.some((c) => c.id === '8+seismic-across-plus')).toBe(true);
+    expect(braced.loads.combinations.some((c) => c.id.includes('notional'))).toBe(false);
+  });
+});
+
 describe('what frames across bring to posts and feet', () => {
   const measures = { ...PLAIN, bracesAt: [] };
   it('is said of every foot: the push across in every combination, its greatest beside those along', () => {
@@ -122,6 +147,40 @@ describe('what frames across bring to posts and feet', () => {
       const alone = feet(held!)[i]!;
       expect(post.greatestDownLb).toBeGreaterThan(alone.greatestDownLb);
       expect(post.greatestUpLb).toBeGreaterThan(alone.greatestUpLb);
+    });
+  });
+});
+
+describe('a brace to a rafter', () => {
+  // the shed with its rafter over the first post, and that post's brace along the line turned to it
+  const shed = (): Project => {
+    const plain = heldBy(tiedShed({ at: [] }), { by: 'transverseFrame' });
+    const members = plain.members.map((m) =>
+      m.role === 'rafter' && m.id === 'rafter-1'
+        ? { ...m, xIn: 0.5 }
+        : m.id === 'brace-0-0-plus' && m.role === 'brace'
+          ? { ...m, to: 'rafter-1' }
+          : m,
+    );
+    return { ...plain, members };
+  };
+
+  it('is drawn to the rafter axis and not computed; no row stands on it', () => {
+    const { shelter, checks } = evaluated(shed());
+    const brace = shelter.braces.find((b) => b.id === 'brace-0-0-plus')!;
+    const rafter = shelter.rafters.find((r) => r.id === 'rafter-1')!;
+    expect([brace.plane, brace.toId, brace.topPoint.yIn]).toEqual(['across', 'rafter-1', PLAIN.runIn]);
+    // 2 x 8 on edge at 4 in 12: seat of line A at y 0 less its cut, half the depth over the cosine up, 30 in. down the slope
+    const seat = rafter.supports.find((s) => s.yIn === 0)!;
+    const axis = seat.zIn - 0.5 + 4 / Math.cos(Math.atan(4 / 12)) - (30 * 4) / 12;
+    expect(brace.topPoint.zIn).toBeCloseTo(axis, 9);
+    expect(checks.find((c) => c.key === 'brace.push/brace-0-0-plus/whole')).toMatchObject({
+      status: 'outside',
+      reason: { code: 'braceToRafter' },
+    });
+    expect(checks.find((c) => c.ruleId === 'sway.across')).toMatchObject({
+      status: 'fail',
+      reason: { code: 'rowsWithoutMembers' },
     });
   });
 });

@@ -22,7 +22,7 @@ export function rowInWords(
   { rowId, label, postIds, tieIds }: RowReport,
   { shelter, checks }: Pick<Evaluation, 'shelter' | 'checks'>,
 ): string {
-  const braces = shelter.braces.filter((b) => b.plane === 'across' && postIds.includes(b.postId));
+  const braces = shelter.braces.filter((b) => tieIds.includes(b.toId));
   const fixed = shelter.posts.filter((p) => postIds.includes(p.id) && p.foot.fixity.across !== 'pinned');
   const parts = [
     ...counted(tieIds.length, 'tie log', 'tie logs'),
