@@ -44,4 +44,11 @@ export const JOINT_MESSAGES = {
     'No screws, lag screws, straps or pins of the listed sizes hold all that is asked here: take a rated part, or a heavier joint.',
   tieOnlyRated: 'How fasteners hold a tie log between its posts is not computed: take a rated part.',
   noSuchJoint: 'This shelter has no such joint.',
+  chainNotLifted: 'No combination lifts any link over post {post}.',
+  chainNotGiven: 'Weakest over post {post}: nobody has said what the {link} can carry. It is asked {demandLb} lb.',
+  chainHoldMore:
+    'Weakest over post {post}: the {link}. It is asked {demandLb} lb and holds {holdsLb} lb: stronger hardware there raises the chain.',
+  chainPostThicker: 'Weakest over post {post}: the post itself, pulled and bent. A thicker log raises the chain.',
+  chainPierHeavier:
+    'Weakest over post {post}: the pier. {moreLb} lb more of concrete that hangs together would hold what lifts it.',
 } as const;

@@ -65,7 +65,8 @@ function deadReaction(c: LineSetting, rafter: RafterGeometry): TwoWeights {
   return { heavy: side('heavy'), light: side('light') };
 }
 
-function stripWeight({ project, line }: LineSetting): TwoWeights {
+/** Weight of the strip of a line [lb/in]. */
+export function stripWeight({ project, line }: Pick<LineSetting, 'project' | 'line'>): TwoWeights {
   const answer = weightOfStrip(project, line.id);
   const weight = answer.ok ? answer.at(0) : NOTHING;
   return {
@@ -124,8 +125,9 @@ function beamProfile(
 }
 
 /** Ties rest on the two posts that they join, a brace across hangs on its post whole. */
-function acrossFromPosts(
-  c: LineSetting,
+/** What runs across from the posts of a line and hangs on them: their part of each tie log, and whole braces [lb]. */
+export function acrossFromPosts(
+  c: Pick<LineSetting, 'project' | 'shelter' | 'posts' | 'weights'>,
 ): readonly { readonly postId: string; readonly zIn: number; readonly down: TwoWeights }[] {
   return c.posts.flatMap((post) => [
     ...c.shelter.ties
@@ -138,7 +140,7 @@ function acrossFromPosts(
 }
 
 /** By the lever rule about the other post; an end that reaches past a post counts. */
-function tieOnPost(c: LineSetting, tie: TieGeometry, post: PostGeometry): TwoWeights {
+function tieOnPost(c: Pick<LineSetting, 'shelter' | 'weights'>, tie: TieGeometry, post: PostGeometry): TwoWeights {
   const otherId = tie.fromPostId === post.id ? tie.toPostId : tie.fromPostId;
   const other = c.shelter.posts.find((p) => p.id === otherId)!;
   const weight = c.weights.of(tie.id);

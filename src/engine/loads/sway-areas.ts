@@ -58,7 +58,7 @@ export function shareOfRoof(shelter: Shelter, line: LineGeometry): number {
 }
 
 /** Share of a rafter's run that lies nearer to this line than to its neighbours, overhang included. */
-function shareOfLine(rafter: Shelter['rafters'][number], lineId: string): number {
+export function shareOfLine(rafter: Shelter['rafters'][number], lineId: string): number {
   const i = rafter.supports.findIndex((s) => s.line === lineId);
   if (i < 0) return 0;
   const at = rafter.supports[i]!.atIn;

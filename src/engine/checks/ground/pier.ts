@@ -15,7 +15,7 @@ const PLAIN = clause('OWN', 'plain concrete projects no farther than it is thick
 const ROUND_AS_SQUARE = remembered('OWN', 'round shaft as the square of equal area');
 
 /** Share of dead load that counts against uplift. @source ASCE 7-16 2.4.1, combination 7 */
-const DEAD_AGAINST_UPLIFT = 0.6;
+export const DEAD_AGAINST_UPLIFT = 0.6;
 
 /** What presses on the soil: the pad, or the shaft where there is none. */
 export function baseOfPier(pier: Pier): Base {
