@@ -184,3 +184,19 @@ describe('a brace to a rafter', () => {
     });
   });
 });
+
+describe('a foot on a pier that may not turn across', () => {
+  it('[post.footTurning] shows the moment of the row, which nobody rated', () => {
+    const plain = heldBy(tiedShed({ at: [] }), { by: 'embeddedPosts' });
+    const groups = plain.groups.map((g) =>
+      g.role === 'post'
+        ? { ...g, foot: { ...g.foot, fixity: { along: 'pinned' as const, across: 'fixed' as const } } }
+        : g,
+    );
+    const rows = evaluated({ ...plain, groups }).checks.filter((c) => c.ruleId === 'post.footTurning');
+    expect(rows.map((row) => [row.memberId, row.status])).toEqual(
+      ['post-0-0', 'post-0-1', 'post-1-0', 'post-1-1'].map((id) => [id, 'notGiven']),
+    );
+    for (const row of rows) expect(row.demand!.value).toBeGreaterThan(0);
+  });
+});

@@ -59,7 +59,7 @@ export function sitesOfPier(
     upliftSite(standing),
     sidewaysSite(standing),
     slidingSite(standing),
-    ...(turnsAlong(chain) ? [turningSite(standing)] : []),
+    ...(turnsAlong(chain) || chain.post.foot.fixity.across !== 'pinned' ? [turningSite(standing)] : []),
   ];
 }
 
@@ -186,9 +186,8 @@ function leastDead(context: LineCheckContext, chain: PostChain): number {
 }
 
 /** A rating in pounds says nothing of a moment: what the foot's hardware and anchors hold against turning is not given. */
-function turningSite({ context, chain }: Standing): CheckSite<LineResponse> {
-  const index = footIndex(context.frame.layout, chain);
-  const moment = (r: LineResponse): number => Math.abs(r.values[index + 2]!);
+function turningSite({ chain, forces }: Standing): CheckSite<LineResponse> {
+  const moment = (r: LineResponse): number => Math.hypot(...forces.turning(r, FOOT_WORDS));
   return {
     ruleId: 'post.footTurning',
     memberId: chain.memberId,
