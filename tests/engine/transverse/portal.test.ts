@@ -1,3 +1,4 @@
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { footIndex, pushIndex, sectionsOf } from '../../../src/engine/frame/read-response.ts';
 import type { Project } from '../../../src/engine/project/model.ts';
@@ -71,23 +72,47 @@ describe('a row across with a brace at each end', () => {
     expect(push(right, 0)).toBe(0);
   });
 
-  it('balances every push in both working sets: level, plumb and turning', () => {
-    for (const pullGiven of [true, false]) {
-      const { members, frame, response } = pushedRow(tiedShed(), [300, -900], pullGiven);
-      const sums = frame.mesh.posts.reduce(
-        (sum, chain) => {
-          const foot = footIndex(frame.layout, chain);
-          const [u, w] = [response.values[foot]!, response.values[foot + 1]!];
-          const { xIn, footZIn } = chain.post;
-          return { u: sum.u + u, w: sum.w + w, turn: sum.turn + w * xIn - u * footZIn };
+  it('balances every push: level, plumb and turning, on random rows in both working sets', () => {
+    const real = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+    fc.assert(
+      fc.property(
+        fc.record({
+          shed: fc.record({ downIn: real(16, 26), runIn: real(14, 40), dropIn: real(14, 34) }),
+          pushes: fc.tuple(real(-2000, 2000), real(-2000, 2000)),
+          piers: fc.tuple(real(0, 14), real(0, 14)),
+          posts: fc.tuple(real(8, 12), real(6, 8)),
+          awayIn: real(96, 150),
+          pullGiven: fc.boolean(),
+        }),
+        ({ shed, pushes, piers, posts, awayIn, pullGiven }) => {
+          const project = tiedShed(shed, {
+            pierTopsIn: piers,
+            postDiametersIn: posts,
+            lineYsIn: [0, awayIn],
+            bearing: { line: 0, of: 'bearing', zIn: 140 },
+          });
+          const { members, frame, response } = pushedRow(project, pushes, pullGiven);
+          const sums = frame.mesh.posts.reduce(
+            (sum, chain, i) => {
+              const foot = footIndex(frame.layout, chain);
+              const [u, w] = [response.values[foot]!, response.values[foot + 1]!];
+              const { xIn, footZIn, axisZIn } = chain.post;
+              return {
+                level: sum.level + u + pushes[i]!,
+                plumb: sum.plumb + w,
+                turning: sum.turning + w * xIn - u * footZIn - pushes[i]! * axisZIn,
+              };
+            },
+            { level: 0, plumb: 0, turning: 0 },
+          );
+          expect(members.posts).toHaveLength(2);
+          expect(sums.level).toBeCloseTo(0, 5);
+          expect(sums.plumb).toBeCloseTo(0, 5);
+          expect(sums.turning).toBeCloseTo(0, 3);
         },
-        { u: 0, w: 0, turn: 0 },
-      );
-      const turn = members.posts.reduce((sum, p, i) => sum - [300, -900][i]! * p.axisZIn, 0);
-      expect(sums.u).toBeCloseTo(600, 6);
-      expect(sums.w).toBeCloseTo(0, 6);
-      expect(sums.turn).toBeCloseTo(-turn, 4);
-    }
+      ),
+      { seed: 5, numRuns: 60 },
+    );
   });
 });
 
