@@ -17,6 +17,14 @@ export const ACTS_WORDS = {
   withdrawal: 'along the shank only',
 } as const;
 
+/** The steel that fasteners go through. */
+export const PLATE_WORDS = {
+  strap1: 'through a strap on one side',
+  strap2: 'through straps on both sides',
+  plate1: 'through a side plate on one side',
+  plate2: 'through side plates on both sides',
+} as const;
+
 export const DRIVEN_WORDS = { wet: 'green wood', dry: 'dry wood' } as const;
 
 /** Directions in which a joint is asked. */

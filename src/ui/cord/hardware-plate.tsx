@@ -1,4 +1,5 @@
 import { SHEET_GAUGES } from '../../data/fasteners/sheet-steel.ts';
+import { PLATE_WORDS } from '../../data/words/hardware.ts';
 import type { JointSetting } from '../../engine/checks/joints/joint-setting.ts';
 import { setAt } from '../../engine/project/edits/set-at.ts';
 import type { FastenerRow, Project } from '../../engine/project/model.ts';
@@ -11,12 +12,9 @@ import { needsPlate, plateOf } from './hardware-usual.ts';
 
 type Plate = NonNullable<FastenerRow['plate']>;
 
-const PLATES = [
-  { steel: 'strap', each: 1, words: 'through a strap on one side' },
-  { steel: 'strap', each: 2, words: 'through straps on both sides' },
-  { steel: 'plate', each: 1, words: 'through a side plate on one side' },
-  { steel: 'plate', each: 2, words: 'through side plates on both sides' },
-] as const satisfies readonly (Pick<Plate, 'steel' | 'each'> & { readonly words: string })[];
+const PLATES = (['strap', 'plate'] as const).flatMap((steel) =>
+  ([1, 2] as const).map((each) => ({ steel, each, words: PLATE_WORDS[`${steel}${each}`] })),
+);
 
 interface PlateProps {
   readonly row: FastenerRow;

@@ -17,7 +17,7 @@ import {
   namedSizes,
   sizeInWords,
 } from './hardware-sizes.ts';
-import { asKind } from './hardware-usual.ts';
+import { asKind, FIRST_FLAT_IN } from './hardware-usual.ts';
 
 export const FASTENER_KINDS = ['lag', 'bolt', 'screw', 'nail', 'spike', 'driftPin'] as const satisfies FastenerKind[];
 
@@ -25,9 +25,6 @@ const choicesOf = (words: Readonly<Record<string, string>>) =>
   Object.entries(words).map(([value, each]) => ({ value, words: each }));
 const ACTS = choicesOf(ACTS_WORDS);
 const DRIVEN = choicesOf(DRIVEN_WORDS);
-
-/** Depth of a flat before anybody types [in]; own choice. */
-const FIRST_FLAT_IN = 0.5;
 
 interface HardwareRowProps {
   readonly row: FastenerRow;

@@ -1,8 +1,8 @@
-import { STEELS } from '../../data/fasteners/steel.ts';
+import { CUT_WASHERS } from '../../data/fasteners/bolts.ts';
 import type { FastenerKind } from '../../data/fasteners/kind.ts';
 import { commonPath, type JointSetting } from '../../engine/checks/joints/joint-setting.ts';
 import type { FastenerRow } from '../../engine/project/model.ts';
-import { listedLengths, namedSizes } from './hardware-sizes.ts';
+import { isSameSize, listedLengths, namedSizes } from './hardware-sizes.ts';
 
 /** Thickness and length that a row of a kind begins with where the joint does not say more [in]; common practice. */
 const USUAL: Readonly<Record<FastenerKind, readonly [diameterIn: number, lengthIn: number]>> = {
@@ -17,10 +17,10 @@ const USUAL: Readonly<Record<FastenerKind, readonly [diameterIn: number, lengthI
 const SHEET_SCREW = { diameterIn: 0.242, lengthIn: 1.5, spacingIn: 12 } as const;
 /** A bar of flat steel before anybody types [in]; common practice. */
 const BAR = { thicknessIn: 0.1875, widthIn: 2 } as const;
+/** Depth of a flat before anybody types [in]; own choice. */
+export const FIRST_FLAT_IN = 0.5;
 /** Depth in the piece that holds the point at which a first length aims, in diameters; own choice. */
 const AIMS_AT = 8;
-
-export const STEEL_WORDS = { strap: STEELS.strap.words, plate: STEELS.plate.words } as const;
 
 type Plate = NonNullable<FastenerRow['plate']>;
 
@@ -51,20 +51,30 @@ export function usualRow(kind: FastenerKind, setting: JointSetting | null): Fast
     driven: 'wet',
   };
   if (setting?.upper.of === 'sheet') return kind === 'screw' ? { ...row, ...SHEET_SCREW } : { ...row, spacingIn: 12 };
-  const plate = setting && needsPlate(setting) ? { plate: plateOf('plate', 2, undefined) } : {};
-  return { ...row, ...plate, lengthIn: setting ? firstLength(kind, row, setting) : lengthIn };
+  if (!setting) return row;
+  if (needsPlate(setting)) return { ...row, plate: plateOf('plate', 2, undefined) };
+  return { ...row, ...underHead(row, setting), lengthIn: firstLength(kind, row, setting) };
 }
 
-/** The same row of another kind: how many and where stays, what belongs to the size goes. */
+/** The washer of its size where one is listed, and on a round piece the flat that a head wants. */
+function underHead({ diameterIn }: FastenerRow, { upper }: JointSetting): Pick<FastenerRow, 'washerIn' | 'headFlatIn'> {
+  const washer = CUT_WASHERS.rows.find(({ nominalIn }) => isSameSize(nominalIn, diameterIn));
+  return {
+    ...(washer ? { washerIn: washer.outsideIn } : {}),
+    ...(upper.stick?.kind === 'round' ? { headFlatIn: FIRST_FLAT_IN } : {}),
+  };
+}
+
+/** The same row of another kind: how many and how they stand stays, what belongs to the size comes anew. */
 export function asKind(row: FastenerRow, kind: FastenerKind, setting: JointSetting | null): FastenerRow {
-  const { washerIn: _, ...rest } = row;
-  const { diameterIn, lengthIn } = usualRow(kind, setting);
-  return { ...rest, fastener: kind, diameterIn, lengthIn };
+  const { count, rows, spacingIn, endIn, acts, driven, plate } = row;
+  const usual = usualRow(kind, setting);
+  return { ...usual, count, rows, spacingIn, endIn, acts, driven, ...(plate ? { plate } : {}) };
 }
 
 /** The shortest listed length that goes deep enough into the piece that holds it, else the usual one. */
 function firstLength(kind: FastenerKind, { diameterIn, lengthIn }: FastenerRow, setting: JointSetting): number {
-  const path = needsPlate(setting) ? null : commonPath(setting);
+  const path = commonPath(setting);
   if (!path?.ok) return lengthIn;
   const beginsIn = path.side.thicknessIn + path.gapIn;
   const endsIn = beginsIn + path.main.thicknessIn;

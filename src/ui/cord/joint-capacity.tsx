@@ -1,11 +1,15 @@
 import { HARDWARE_ASIDES } from '../../data/words/hardware.ts';
 import type { JointSetting } from '../../engine/checks/joints/joint-setting.ts';
-import type { Capacity, FastenedCapacity, Project } from '../../engine/project/model.ts';
+import type { Capacity, FastenedCapacity, JointKind, Project } from '../../engine/project/model.ts';
 import { CommandChoice } from '../fields/command-choice.tsx';
+import { HardwareProposal } from './hardware-proposal.tsx';
 import { HardwareRows } from './hardware-rows.tsx';
 import { EMPTY_RATING, RatingWords } from './joint-rating.tsx';
 
 interface CapacityProps {
+  readonly kind: JointKind;
+  /** of the one joint that it speaks of; left out for all of the kind */
+  readonly jointKey?: string;
   /** which joints it speaks of, at the start of a sentence */
   readonly words: string;
   readonly capacity: Capacity;
@@ -17,7 +21,7 @@ interface CapacityProps {
 const NO_FASTENER: FastenedCapacity = { kind: 'fasteners', rows: [], shoulder: false };
 
 /** What a joint holds: nobody has said, contact only, somebody's rating, or its fasteners, which are computed. */
-export function CapacitySentence({ words, capacity, path, setting, write }: CapacityProps) {
+export function CapacitySentence({ kind, jointKey, words, capacity, path, setting, write }: CapacityProps) {
   const isFastened = capacity?.kind === 'fasteners';
   const isWall = setting?.lower.of === 'wall';
   const kinds: readonly { readonly kind: string; readonly words: string; readonly capacity: Capacity }[] = [
@@ -38,7 +42,7 @@ export function CapacitySentence({ words, capacity, path, setting, write }: Capa
         {words}{' '}
         <CommandChoice
           label={`${words}: what it can carry`}
-          chosen={kinds.findIndex(({ kind }) => kind === (capacity?.kind ?? 'null'))}
+          chosen={kinds.findIndex((each) => each.kind === (capacity?.kind ?? 'null'))}
           options={kinds.map((each) => ({ words: each.words, perform: (p) => write(p, each.capacity) }))}
         />
         {capacity?.kind === 'rated' && (
@@ -51,6 +55,9 @@ export function CapacitySentence({ words, capacity, path, setting, write }: Capa
       </p>
       {isWall && <p className="aside">{HARDWARE_ASIDES.wall}</p>}
       {isFastened && <HardwareRows capacity={capacity} path={path} of={words} setting={setting} />}
+      {setting && !isWall && capacity?.kind !== 'rated' && (
+        <HardwareProposal kind={kind} jointKey={jointKey} of={words} write={write} />
+      )}
     </>
   );
 }

@@ -5,8 +5,10 @@ import { STATUS_WORDS } from '../../data/words/status.ts';
 import type { JointSetting } from '../../engine/checks/joints/joint-setting.ts';
 import type { Evaluation } from '../../engine/evaluation.ts';
 import { setAt } from '../../engine/project/edits/set-at.ts';
+import { capacityOf } from '../../engine/project/joint-capacity.ts';
 import type { Capacity, JointKind, Project } from '../../engine/project/model.ts';
 import { CommandButton } from '../fields/command-choice.tsx';
+import { late } from '../late.tsx';
 import { useOpenProject, useWorkbench } from '../state/use-workbench.ts';
 import { showRatio } from '../units/show-quantity.ts';
 import { JointAsked } from './joint-asked.tsx';
@@ -14,6 +16,8 @@ import { askedOf, jointsHere, type AskedJoint } from './joint-at.ts';
 import { CapacitySentence } from './joint-capacity.tsx';
 import { PieceChooser } from './piece-chooser.tsx';
 import { Folding } from './pieces/folding.tsx';
+
+const JointPicture = late(async () => (await import('../joint/joint-picture.tsx')).JointPicture);
 
 interface JointsProps {
   readonly kind: JointKind;
@@ -36,6 +40,7 @@ export function JointSentences({ kind, one }: JointsProps) {
   return (
     <section className="joint" aria-label={`Joint ${words}${one ? ` ${one.words}` : ''}`}>
       <CapacitySentence
+        kind={kind}
         words={`Every joint ${words}`}
         capacity={byKind}
         path={`joints.defaults[${kind}].capacity`}
@@ -114,6 +119,8 @@ function OwnCapacity({ kind, setting, byKind, words }: OwnCapacityProps) {
   return (
     <>
       <CapacitySentence
+        kind={kind}
+        jointKey={key}
         words={`The one ${words}`}
         capacity={own.capacity}
         path={path}
@@ -139,8 +146,11 @@ interface AskedProps {
 
 /** Folded on a narrow screen, where the word of the joint stands in its heading. */
 function Asked({ asked, evaluation, words }: AskedProps) {
+  const project = useOpenProject();
+  const { setting } = asked;
   return (
     <Folding words={`${words}: ${worstInWords(asked)}`}>
+      <JointPicture setting={setting} capacity={capacityOf(project, setting.kind, setting.key)} />
       <JointAsked asked={asked} evaluation={evaluation} words={words} />
     </Folding>
   );
