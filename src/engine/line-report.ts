@@ -5,7 +5,7 @@ import { beamStretches } from './checks/beam/beam-sections.ts';
 import { pullShareOf, stressAt } from './checks/beam/bending.ts';
 import { seatPushes } from './checks/beam/seat-pushes.ts';
 import { footIndex, holdIndex, pushIndex, sectionsOf, type PostChain } from './frame/read-response.ts';
-import type { Chain } from './frame/line-mesh.ts';
+import type { Chain } from './frame/mesh-builder.ts';
 import type { LineResponse } from './frame/line-frame.ts';
 import type { BuckledLine } from './frame/buckled-shape.ts';
 import { once } from './once.ts';

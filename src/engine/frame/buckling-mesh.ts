@@ -1,5 +1,6 @@
 import type { BarElement, BeamElement, FrameModel, FrameNode } from '../solver/model.ts';
-import type { Chain, LineMesh } from './line-mesh.ts';
+import type { LineMesh } from './line-mesh.ts';
+import type { Chain } from './mesh-builder.ts';
 
 /** Elements between joints: five keep the buckling load of any stretch within half of a per cent. */
 const LEAST_PIECES = 5;

@@ -1,6 +1,7 @@
 import type { LineCase } from '../loads/cases.ts';
 import type { ElementLoad, LoadState, NodeLoad } from '../solver/model.ts';
-import { SAME_PLACE_IN, type Chain, type LineMesh } from './line-mesh.ts';
+import type { LineMesh } from './line-mesh.ts';
+import { SAME_PLACE_IN, type Chain } from './mesh-builder.ts';
 
 /** A load case of the line as loads on nodes and elements of its mesh. */
 export function loadState(mesh: LineMesh, lineCase: LineCase): LoadState {

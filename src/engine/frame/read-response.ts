@@ -1,4 +1,5 @@
-import type { Chain, LineMesh } from './line-mesh.ts';
+import type { LineMesh } from './line-mesh.ts';
+import type { Chain } from './mesh-builder.ts';
 import type { Superposition } from './superposition.ts';
 
 /** One face of a node of a member: where it is and where its forces stand in a response. */

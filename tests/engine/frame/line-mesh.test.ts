@@ -1,7 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { analyseLine } from '../../../src/engine/frame/line-frame.ts';
-import { meshLine, SAME_PLACE_IN } from '../../../src/engine/frame/line-mesh.ts';
+import { meshLine } from '../../../src/engine/frame/line-mesh.ts';
+import { SAME_PLACE_IN } from '../../../src/engine/frame/mesh-builder.ts';
 import { footIndex, holdIndex, pinForce } from '../../../src/engine/frame/read-response.ts';
 import { emptyLineCase, type LineCase } from '../../../src/engine/loads/cases.ts';
 import { plainShed, WOOD } from '../../support/plain-shed.ts';

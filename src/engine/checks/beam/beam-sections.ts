@@ -1,5 +1,5 @@
 import type { LineResponse } from '../../frame/line-frame.ts';
-import { SAME_PLACE_IN, type Chain } from '../../frame/line-mesh.ts';
+import { SAME_PLACE_IN, type Chain } from '../../frame/mesh-builder.ts';
 import { sectionsOf, type SectionAt } from '../../frame/read-response.ts';
 import type { BeamGeometry, CutGeometry } from '../../geometry/shelter.ts';
 import type { Stretch } from '../../loads/stretches.ts';

@@ -1,5 +1,5 @@
 import type { LineResponse } from '../../frame/line-frame.ts';
-import type { Chain } from '../../frame/line-mesh.ts';
+import type { Chain } from '../../frame/mesh-builder.ts';
 import { sectionsOf } from '../../frame/read-response.ts';
 import type { CutGeometry, RoundStick } from '../../geometry/shelter.ts';
 import type { DesignValues } from '../../material/values.ts';

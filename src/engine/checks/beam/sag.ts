@@ -1,5 +1,5 @@
 import type { LineResponse } from '../../frame/line-frame.ts';
-import { SAME_PLACE_IN } from '../../frame/line-mesh.ts';
+import { SAME_PLACE_IN } from '../../frame/mesh-builder.ts';
 import { bowAt, bowOfBeam } from '../../geometry/bow.ts';
 import { put, type Note } from '../../note.ts';
 import { clause } from '../../../data/sources.ts';

@@ -1,7 +1,7 @@
 import { remembered } from '../../../data/sources.ts';
 import { breaks } from '../../check.ts';
 import type { LineResponse } from '../../frame/line-frame.ts';
-import { SAME_PLACE_IN } from '../../frame/line-mesh.ts';
+import { SAME_PLACE_IN } from '../../frame/mesh-builder.ts';
 import { clause } from '../../../data/sources.ts';
 import type { SeatGeometry } from '../../geometry/shelter.ts';
 import { put } from '../../note.ts';

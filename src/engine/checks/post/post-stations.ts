@@ -1,5 +1,5 @@
 import type { LineResponse } from '../../frame/line-frame.ts';
-import { SAME_PLACE_IN } from '../../frame/line-mesh.ts';
+import { SAME_PLACE_IN } from '../../frame/mesh-builder.ts';
 import { sectionsOf, type PostChain, type SectionAt } from '../../frame/read-response.ts';
 import type { BraceGeometry } from '../../geometry/shelter.ts';
 import type { LineCheckContext } from '../line-context.ts';

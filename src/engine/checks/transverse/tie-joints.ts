@@ -1,5 +1,5 @@
 import type { LineResponse } from '../../frame/line-frame.ts';
-import type { Chain } from '../../frame/line-mesh.ts';
+import type { Chain } from '../../frame/mesh-builder.ts';
 import type { PostChain } from '../../frame/read-response.ts';
 import { jointKey } from '../../project/joint-capacity.ts';
 import { holderAt } from '../joints/holder.ts';
