@@ -11,6 +11,8 @@ export interface DimensionWish {
   readonly side: -1 | 1;
   /** text of an upright line stays level */
   readonly level?: boolean;
+  /** the text may stand past the second end, in the run of the line */
+  readonly beyond?: boolean;
   readonly leaf?: Leaf;
 }
 
@@ -27,7 +29,10 @@ export function drawDimension(sketch: Sketch, wish: DimensionWish): void {
     key: wish.key,
     text: wish.text,
     kind: 'length',
-    centres: isUpright ? besideUpright(middle, wish, size, turned) : besideLevel(middle, wish, size),
+    centres: [
+      ...(isUpright ? besideUpright(middle, wish, size, turned) : besideLevel(middle, wish, size)),
+      ...(wish.beyond ? [pastEnd(wish, size)] : []),
+    ],
     about: middle,
     rotated: turned,
     ...(wish.leaf ? { leaf: wish.leaf } : {}),
@@ -66,6 +71,13 @@ function besideUpright(middle: Point, wish: DimensionWish, size: number, turned:
   return [wish.side, -wish.side].flatMap((side) =>
     [0, slide, -slide].map((along) => ({ x: middle.x + side * off, y: middle.y + along })),
   );
+}
+
+function pastEnd({ from, to, text }: DimensionWish, size: number): Point {
+  const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
+  const way = { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
+  const off = clearOfTicks(size) + (Math.abs(way.x) * textWidth(text, size) + Math.abs(way.y) * textHeight(size)) / 2;
+  return { x: to.x + way.x * off, y: to.y + way.y * off };
 }
 
 export interface Stop {

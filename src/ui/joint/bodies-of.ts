@@ -66,8 +66,11 @@ function thicknessOf(lying: Lying | null): number {
 }
 
 /** A brace on its logs, a tie between its posts: its end is cut to fit the other piece. */
+export const isFitted = (kind: JointSetting['kind']): boolean =>
+  kind === 'bracePost' || kind === 'braceTop' || kind === 'tiePost';
+
 function endsAgainst({ kind }: JointSetting, above: Lying, below: Lying): boolean {
-  if (kind !== 'bracePost' && kind !== 'braceTop' && kind !== 'tiePost') return false;
+  if (!isFitted(kind)) return false;
   const { axisAt, axis } = above.shape;
   const atEnd = Math.min(-above.endsIn[0], above.endsIn[1]) < 1e-6;
   return atEnd && stretchIn(below.shape, { at: axisAt, into: axis }) !== null;
@@ -83,7 +86,7 @@ function upperBody(setting: JointSetting, above: Lying, below: Lying | null, und
       return windowOf(above, around, cutsUnder(above, under));
     case 'rafterStrip':
     case 'rafterLedger':
-      return windowOf(above, around, birdsMouth(above, below));
+      return windowOf(above, around, birdsMouth(above, below, setting.kind === 'rafterLedger'));
     case 'rafterRafter':
       return plumbEnd(windowOf(above, around, []), setting);
     default:
@@ -109,7 +112,7 @@ const cutsUnder = (beam: Lying, under: Body | null): readonly LocalCut[] => (und
 const SEAT_ON_LOG_IN = 3.5;
 
 /** A seat cut of a rafter: level over what bears it, plumb at its lower end, and to where it runs out of the wood. */
-function birdsMouth(rafter: Lying, below: Lying | null): readonly LocalCut[] {
+function birdsMouth(rafter: Lying, below: Lying | null, isAtEnd: boolean): readonly LocalCut[] {
   const { axis, axisAt } = rafter.shape;
   const cos = Math.hypot(axis[0], axis[1]);
   const sin = axis[2];
@@ -124,7 +127,7 @@ function birdsMouth(rafter: Lying, below: Lying | null): readonly LocalCut[] {
     if (seatZ - undersideZ <= 1e-6) return [];
     const runsOutAt = sin > 0 ? ((seatZ - undersideZ) * cos) / sin : Infinity;
     const fromIn = place(-half, undersideZ - (half * sin) / cos);
-    const toIn = place(Math.min(half, runsOutAt), seatZ);
+    const toIn = isAtEnd ? rafter.endsIn[1] : place(Math.min(half, runsOutAt), seatZ);
     return [{ face, fromIn, toIn, rampIn: place(-half, seatZ) - fromIn }];
   });
 }

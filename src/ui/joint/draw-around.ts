@@ -1,5 +1,5 @@
 import { dot, plus, type Vector } from '../../engine/checks/fasteners/space.ts';
-import { stretchIn } from '../../engine/checks/fasteners/round-geometry.ts';
+import { stretchIn, type Face } from '../../engine/checks/fasteners/round-geometry.ts';
 import type { JointSetting } from '../../engine/checks/joints/joint-setting.ts';
 import { UP } from '../../engine/checks/joints/stick-shape.ts';
 import type { PostGeometry, Shelter } from '../../engine/geometry/shelter.ts';
@@ -23,22 +23,36 @@ export interface Around {
 
 export function drawAround(pen: Pen, around: Around): void {
   const { upper, lower } = around.setting;
-  if (lower.of === 'wall') drawWall(pen, around);
+  drawWall(pen, around);
   if (lower.of === 'pier') drawPier(pen, around);
   if (upper.of === 'sheet') drawSheet(pen, around);
 }
 
 /** A wall is cut where it is seen from its end; from the front it is what everything lies on. */
 function drawWall({ sketch, look, at }: Pen, { setting, reachIn }: Around): void {
-  const { ways } = setting;
-  if (Math.abs(dot(ways.pull, look.toward)) > 0.5) return;
-  const deepIn = reachIn / 3;
-  const face = [-1, 1].map((way) => plus(setting.at, UP, way * reachIn));
-  const back = face.toReversed().map((p) => plus(p, ways.pull, -deepIn));
+  const wall = wallOf(setting);
+  if (!wall || Math.abs(dot(wall.outward, look.toward)) > 0.5) return;
+  const deepIn = reachIn * WALL_DEEP;
+  const face = [-1, 1].map((way) => plus(wall.at, UP, way * reachIn));
+  const back = face.toReversed().map((p) => plus(p, wall.outward, -deepIn));
   sketch.hatch(hatchStrokes([...face, ...back].map(at), sketch.view.paper.textSize * 0.5));
   sketch.line(face.map(at), 'ink-line');
-  const beside = at(plus(face[1]!, ways.pull, 1.5));
-  sketch.text({ key: 'wall', text: JOINT_DRAWING_WORDS.wall, kind: 'note', centres: [beside], about: at(face[1]!) });
+  const foot = at(face[0]!);
+  const beside = at(plus(face[0]!, wall.outward, 1.5));
+  sketch.text({ key: 'wall', text: JOINT_DRAWING_WORDS.wall, kind: 'note', centres: [beside], about: foot });
+}
+
+/** Thickness of the wall that is drawn, as a share of what is drawn of the pieces. */
+export const WALL_DEEP = 1 / 3;
+
+/** The face of the wall at a ledger, with what lies on the ledger or without; null where there is none. */
+export function wallOf({ kind, upper, lower, at, ways }: JointSetting): Face | null {
+  if (kind === 'ledgerWall') return { at, outward: ways.pull };
+  if (kind !== 'rafterLedger' || !lower.shape || !upper.shape || lower.stick?.kind !== 'sawn') return null;
+  const { axis } = upper.shape;
+  const [toEave, toHigh] = upper.toEndsIn ?? [1, 0];
+  const outward: Vector = [0, Math.sign(toEave > toHigh ? -axis[1] : axis[1]) || 1, 0];
+  return { at: plus(lower.shape.axisAt, outward, -lower.stick.breadthIn / 2), outward };
 }
 
 /** How thick a sheet is drawn where nobody said it [in]. */
@@ -73,7 +87,7 @@ function topOf({ lower, line }: JointSetting): Vector | null {
 }
 
 /** How far down the pier is drawn, in its widths. */
-const PIER_DEEP = 0.6;
+export const PIER_DEEP = 0.6;
 
 /** The pier under a post with what stands between them: stand-off, moisture barrier, rated anchor. */
 function drawPier(pen: Pen, { setting, shelter, capacity, showLength }: Around): void {
@@ -97,7 +111,8 @@ function drawPier(pen: Pen, { setting, shelter, capacity, showLength }: Around):
   const size = sketch.view.paper.textSize;
   const note = (key: string, text: string, about: { x: number; y: number }, way: 1 | -1): void =>
     sketch.text({ key, text, kind: 'note', centres: [{ x: about.x + way * size * 4, y: about.y }], about });
-  note('pier', JOINT_DRAWING_WORDS.pier, sketch.view.at(x + half * 0.6, low + (topZ - low) * 0.3), -1);
+  const inPier = [0.3, 0.5, 0.2].map((up) => sketch.view.at(x - half * 0.5, low + (topZ - low) * up));
+  sketch.text({ key: 'pier', text: JOINT_DRAWING_WORDS.pier, kind: 'note', centres: inPier, about: inPier[0]! });
   if (standOffIn > 0) {
     const off = halfOf(post) + 1;
     drawDimension(sketch, {

@@ -101,7 +101,8 @@ function drawFromSide(pen: Pen, shank: Shank): void {
   const high = hexagon !== null ? DRAWN.hexHigh : DRAWN.nailHeadHigh;
   if (size.kind !== 'driftPin')
     sketch.outline(box(-under - high * size.nominalIn, -under, hexagon ?? headOf(shank)), 'ink-line', { covers: true });
-  if (nutIn === null) return;
+  // one that is too short for its nut has none
+  if (nutIn === null || lengthIn < nutIn + size.nominalIn) return;
   if (washer) sketch.outline(box(nutIn, nutIn + under, washer.outsideIn), 'ink-line', { covers: true });
   const nut = box(nutIn + under, nutIn + under + DRAWN.nutHigh * size.nominalIn, hexagon ?? headOf(shank));
   sketch.outline(nut, 'ink-line', { covers: true });

@@ -12,7 +12,7 @@ const THICK_PX = 2;
 /** Straps and side plates of a row: one over both pieces where their faces look the same way, else one on each. */
 export function drawSteel(pen: Pen, shanks: readonly Shank[], joint: Vector): void {
   const faces = new Map<string, Shank[]>();
-  for (const shank of shanks) {
+  for (const shank of shanks.filter(({ plate }) => plate !== null)) {
     const key = [shank.main.id, ...shank.into.map((v) => v.toFixed(2))].join(' ');
     faces.set(key, [...(faces.get(key) ?? []), shank]);
   }
@@ -33,23 +33,19 @@ const faceAlike = (a: Shank, b: Shank): boolean => a.main.id !== b.main.id && do
 
 /** The middle of the steel on the wood, from its outermost fasteners on one piece to those on the other. */
 function pathOver(group: readonly Shank[], partner: readonly Shank[], joint: Vector, isFar = false): readonly Vector[] {
-  const [far, near] = [group, partner].map((shanks) => {
-    const places = shanks.map((s) => onShank(s, isFar && s.nutIn !== null ? s.nutIn : (s.plate?.thicknessIn ?? 0)));
-    return farAndNear(places, joint);
-  });
+  const [far, near] = [group, partner].map((shanks) => farAndNear(shanks, joint, isFar));
   const path = [...(far ?? []), ...(near ?? []).toReversed()];
   const pastIn = PAST_DIAMETERS * (group[0]?.size.nominalIn ?? 0);
   return longer(path, Math.max(pastIn, LEAST_PAST_IN), joint);
 }
 
 /** Of fasteners in lines beside one another: the middle of those farthest from the joint, and of those nearest to it. */
-function farAndNear(places: readonly Vector[], joint: Vector): readonly Vector[] {
-  if (places.length === 0) return [];
-  const middle = middleOf(places);
-  const away = plus(middle, joint, -1);
-  const longest = places.map((p) => plus(p, middle, -1)).reduce((a, b) => (lengthOf(b) > lengthOf(a) ? b : a));
-  const way = lengthOf(away) > 0.3 ? away : longest;
-  const offs = places.map((p) => dot(plus(p, middle, -1), way));
+function farAndNear(shanks: readonly Shank[], joint: Vector, isFar: boolean): readonly Vector[] {
+  const [first] = shanks;
+  if (!first) return [];
+  const places = shanks.map((s) => onShank(s, isFar && s.nutIn !== null ? s.nutIn : (s.plate?.thicknessIn ?? 0)));
+  const way = dot(plus(middleOf(places), joint, -1), first.along) < 0 ? -1 : 1;
+  const offs = places.map((p) => way * dot(p, first.along));
   const at = (off: number): Vector => middleOf(places.filter((_, i) => Math.abs(offs[i]! - off) < 1e-6));
   return [at(Math.max(...offs)), at(Math.min(...offs))];
 }

@@ -119,7 +119,7 @@ function crossings(from: Point, to: Point, outline: readonly Point[]): readonly 
 /** A line that runs along an outline lies on it and not inside. */
 const ON_IT = 0.02;
 
-function isInside(p: Point, outline: readonly Point[]): boolean {
+export function isInside(p: Point, outline: readonly Point[]): boolean {
   let inside = false;
   for (const [i, a] of outline.entries()) {
     const b = outline[(i + 1) % outline.length]!;

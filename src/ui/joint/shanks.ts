@@ -4,6 +4,7 @@ import { shankSize, type ShankSize } from '../../engine/checks/joints/fastened/s
 import type { JointPiece, JointSetting } from '../../engine/checks/joints/joint-setting.ts';
 import { opposite, UP } from '../../engine/checks/joints/stick-shape.ts';
 import type { FastenerRow } from '../../engine/project/model.ts';
+import { isFitted } from './bodies-of.ts';
 
 type Plate = NonNullable<FastenerRow['plate']>;
 
@@ -13,6 +14,8 @@ export interface Shank {
   readonly size: ShankSize;
   readonly headAt: Vector;
   readonly into: Vector;
+  /** the way that the lines of its row run */
+  readonly along: Vector;
   /** piece under its head; null where that is steel */
   readonly side: JointPiece | null;
   /** piece that holds its point or has its nut */
@@ -32,12 +35,13 @@ const SOME = 0.1;
 /** Every fastener of a row where it stands; one that finds no wood there is not drawn. */
 export function shanksOf(setting: JointSetting, row: FastenerRow, fromSide: Vector): readonly Shank[] {
   if (row.fastener === 'strap') return [];
-  return standsOf(setting, row, fromSide).flatMap((stand) =>
-    gridOf(setting, row, stand).flatMap((at): readonly Shank[] => {
-      const shank = shankAt(row, stand, { at, into: stand.into });
+  return standsOf(setting, row, fromSide).flatMap((stand) => {
+    const along = lineOf(setting, row, stand);
+    return gridOf(setting, row, stand, along).flatMap((at): readonly Shank[] => {
+      const shank = shankAt(row, stand, { at, into: stand.into }, along);
       return shank ? [shank] : [];
-    }),
-  );
+    });
+  });
 }
 
 /** Where the fasteners of a row are driven: through both pieces, or through steel into one. */
@@ -64,7 +68,7 @@ function standsOf(setting: JointSetting, row: FastenerRow, fromSide: Vector): re
 
 /** Through a plate on the side of a piece: level, square to its grain, and as far from its end as the row says. */
 function besideSteel(
-  { at, ways }: JointSetting,
+  { kind, at, ways }: JointSetting,
   piece: JointPiece,
   other: JointPiece,
   { endIn }: FastenerRow,
@@ -76,7 +80,8 @@ function besideSteel(
   const toStart = toEndsIn[0] < toEndsIn[1];
   const away = toStart ? axis : opposite(axis);
   const onAxis = plus(shape.axisAt, axis, dot(plus(at, shape.axisAt, -1), axis));
-  const shiftIn = (endIn ?? 0) - Math.min(...toEndsIn) + hiddenIn(onAxis, away, toEndsIn, other.shape);
+  const shiftIn =
+    (endIn ?? 0) - Math.min(...toEndsIn) + (isFitted(kind) ? hiddenIn(onAxis, away, toEndsIn, other.shape) : 0);
   const level = cross(axis, UP);
   const into = lengthOf(level) > SOME ? unit(level) : ways.across;
   return {
@@ -95,16 +100,24 @@ function hiddenIn(at: Vector, away: Vector, toEndsIn: readonly [number, number],
   return inside && inside.fromIn < -SOME && Number.isFinite(inside.toIn) ? Math.max(0, inside.toIn) : 0;
 }
 
-/** Places of a row's fasteners: their lines along the strap, else along the grain that they cross. */
-function gridOf(setting: JointSetting, row: FastenerRow, { main, at, into, inward }: Stand): readonly Vector[] {
-  const isSheet = setting.upper.of === 'sheet';
-  const isStrap = row.plate !== undefined && !isSheet;
-  const wanted = isStrap ? setting.ways.pull : (main.shape?.axis ?? setting.ways.along);
-  const other = setting.upper.shape?.axis ?? setting.ways.along;
-  const along = squareTo(wanted, into) ?? squareTo(other, into) ?? setting.ways.across;
+/** The way that the lines of a row run: along the strap, else along the grain that its fasteners cross. */
+function lineOf({ upper, ways }: JointSetting, row: FastenerRow, { main, into }: Stand): Vector {
+  const isStrap = row.plate !== undefined && upper.of !== 'sheet';
+  const wanted = isStrap ? ways.pull : (main.shape?.axis ?? ways.along);
+  const other = upper.shape?.axis ?? ways.along;
+  return squareTo(wanted, into) ?? squareTo(other, into) ?? ways.across;
+}
+
+/** Places of a row's fasteners, on their lines beside one another. */
+function gridOf(
+  { upper }: JointSetting,
+  row: FastenerRow,
+  { at, into, inward }: Stand,
+  along: Vector,
+): readonly Vector[] {
   const across = unit(cross(into, along));
   const spacing = row.spacingIn ?? 0;
-  if (isSheet) {
+  if (upper.of === 'sheet') {
     const each = spacing > 0 ? Math.min(4, Math.floor(SHEET_ROW_IN / spacing)) : 0;
     return Array.from({ length: 2 * each + 1 }, (_, i) => plus(at, along, (i - each) * spacing));
   }
@@ -123,7 +136,7 @@ function squareTo(v: Vector, n: Vector): Vector | null {
   return lengthOf(rest) > SOME ? unit(rest) : null;
 }
 
-function shankAt(row: FastenerRow, { side, main }: Stand, line: ShankLine): Shank | null {
+function shankAt(row: FastenerRow, { side, main }: Stand, line: ShankLine, along: Vector): Shank | null {
   const inMain = main.shape && stretchIn(main.shape, line);
   const inSide = side ? side.shape && stretchIn(side.shape, line) : inMain;
   if (!inMain || !inSide) return null;
@@ -140,6 +153,7 @@ function shankAt(row: FastenerRow, { side, main }: Stand, line: ShankLine): Shan
     size: sizeOf(row, row.fastener),
     headAt: plus(line.at, line.into, headFromIn),
     into: line.into,
+    along,
     side,
     main,
     entersIn,
