@@ -41,3 +41,21 @@ export const HARDWARE_ASIDES = {
   strongest: 'Unlike rows share no load as they are strong: only the strongest of them counts.',
   foot: 'The base itself, and what holds it to its concrete, count by their rating.',
 } as const;
+
+/** Links of the uplift chain, from the roof to the soil. */
+export const CHAIN_WORDS = {
+  sheet: 'sheet screws',
+  purlin: 'purlin on rafter',
+  rafter: 'rafter on its line',
+  strip: 'strip on beam',
+  beam: 'beam on post',
+  post: 'the post itself',
+  foot: 'post on pier',
+  pier: 'pier in the soil',
+} as const;
+
+export const CHAIN_ASIDES = {
+  none: 'The chain is not known while the shelter cannot be placed.',
+  eachItsOwn:
+    'Each link is asked in the load that is hardest for it, those of the roof by the gusts on their own small area: what lifts one is not what lifts the one above it less the weight between. Weight added is 0.6 of the light weight.',
+} as const;

@@ -1,3 +1,4 @@
+import { FASTENER_WORDS } from '../../data/words/fasteners-pulled.ts';
 import { ACTS_WORDS, DRIVEN_WORDS, FASTENERS_WORDS } from '../../data/words/hardware.ts';
 import type { FastenerKind } from '../../data/fasteners/kind.ts';
 import { setAt } from '../../engine/project/edits/set-at.ts';
@@ -64,7 +65,7 @@ function KindChoice({ row, path, of, setting }: Omit<HardwareRowProps, 'onTakeAw
       chosen={FASTENER_KINDS.findIndex((kind) => kind === row.fastener)}
       unchosen="straps, their fasteners not given"
       options={FASTENER_KINDS.map((kind) => ({
-        words: FASTENERS_WORDS[kind],
+        words: (row.count === 1 ? FASTENER_WORDS : FASTENERS_WORDS)[kind],
         perform: (p) => setAt(p, path, asKind(row, kind, setting)),
       }))}
     />

@@ -6,6 +6,7 @@ import { YoursChoice } from '../../fields/choice.tsx';
 import { CommandButton, CommandChoice } from '../../fields/command-choice.tsx';
 import { Yours } from '../../fields/yours.tsx';
 import { useOpenProject } from '../../state/use-workbench.ts';
+import { UpliftOfPost } from '../joint-uplift.tsx';
 import { isOwn, memberIn, sharersOf, traitPath } from '../own.ts';
 import { madeLikeOthers, madeOwn } from '../own-edits.ts';
 import { BuriedSentences, START_BURIED } from './buried-post-sentences.tsx';
@@ -54,6 +55,7 @@ export function PierPiece({ memberId, evaluation, name }: PierPieceProps) {
   return (
     <>
       <ReactionLine memberId={memberId} evaluation={evaluation} name={name} />
+      <UpliftOfPost memberId={memberId} name={name} />
       <FootChoice path={path} name={name} foot={foot} />
       {foot.kind === 'pier' ? (
         <PierSentences path={path} name={name} foot={foot} />

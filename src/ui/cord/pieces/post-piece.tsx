@@ -4,6 +4,7 @@ import { postsOf } from '../../drawing/shelter-parts.ts';
 import { Yours } from '../../fields/yours.tsx';
 import { useOpenProject } from '../../state/use-workbench.ts';
 import { JointSentences } from '../joint-sentences.tsx';
+import { UpliftOfPost } from '../joint-uplift.tsx';
 import { LookAtLog } from '../../log/look-at-log.tsx';
 import { LogSentences } from '../log-sentences.tsx';
 import { memberIn, traitPath } from '../own.ts';
@@ -64,6 +65,7 @@ export function PostPiece({ memberId, shelter, name }: PostPieceProps) {
         <SawnSentence path={traitPath(project, memberId, 'stock')} of={`Post ${name}`} stock={stock} />
       )}
       <JointSentences kind="postFoot" one={{ upper: memberId, words: `of ${name}` }} />
+      <UpliftOfPost memberId={memberId} name={name} />
     </>
   );
 }
