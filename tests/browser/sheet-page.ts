@@ -64,7 +64,7 @@ export function pdfText(pdf: Buffer, ...options: readonly string[]): string {
   try {
     const file = join(folder, 'sheet.pdf');
     writeFileSync(file, pdf);
-    return execFileSync('pdftotext', [...options, file, '-'], { encoding: 'utf8' });
+    return execFileSync('pdftotext', [...options, file, '-'], { encoding: 'utf8', maxBuffer: 2 ** 27 });
   } finally {
     rmSync(folder, { recursive: true });
   }

@@ -5,18 +5,35 @@ import type { UnitSystem } from '../units/system.ts';
 /** Enough to redo a line with a pocket calculator and meet the next one. */
 const FIGURES = 4;
 const MOST_DECIMALS = 9;
+/** Below it zeros after the point are hard to count: powers of ten are written instead. */
+const LEAST_PLAIN = 1e-5;
+const NO_LIMIT = 'no limit';
 
-/** A number of a step with its unit: at least four figures of it, no zeros that say nothing. */
+/**
+ * A number of a step with its unit: at least four figures of it, no zeros that say nothing. What has no bound (the stress
+ * at which a held member would buckle) says so.
+ */
 export function showFigure({ value, unit }: Quantity, system: UnitSystem): string {
   const shown = showing(unit, system);
   const own = value * shown.per;
-  if (!Number.isFinite(own)) return '';
-  const before = own === 0 ? 1 : Math.floor(Math.log10(Math.abs(own))) + 1;
-  const most = Math.min(MOST_DECIMALS, Math.max(shown.decimals, FIGURES - before));
-  const rounded = Number(own.toFixed(most));
-  const amount = showNumber(rounded, decimalsOf(rounded, most));
+  if (Number.isNaN(own)) return '';
+  if (!Number.isFinite(own)) return NO_LIMIT;
+  const amount = own !== 0 && Math.abs(own) < LEAST_PLAIN ? inPowers(own) : plain(own, shown.decimals);
   if (shown.unit === '') return amount;
   return shown.unit === '°' ? `${amount}°` : `${amount} ${shown.unit}`;
+}
+
+function plain(own: number, usual: number): string {
+  const before = own === 0 ? 1 : Math.floor(Math.log10(Math.abs(own))) + 1;
+  const most = Math.min(MOST_DECIMALS, Math.max(usual, FIGURES - before));
+  const rounded = Number(own.toFixed(most));
+  return showNumber(rounded, decimalsOf(rounded, most));
+}
+
+/** `9.694 × 10^-13` */
+function inPowers(own: number): string {
+  const [digits = '', power = ''] = own.toExponential(FIGURES - 1).split('e');
+  return `${digits.replace('-', '−')} × 10^${power}`;
 }
 
 /** How many decimals a rounded number needs, at most so many. */

@@ -93,6 +93,8 @@ describe('a number of a step', () => {
     expect(showFigure({ value: 0.5, unit: '1' }, 'feet')).toBe('0.5');
     expect(showFigure({ value: 0, unit: 'lb' }, 'feet')).toBe('0 lb');
     expect(showFigure({ value: 45, unit: 'deg' }, 'feet')).toBe('45°');
+    expect(showFigure({ value: -9.6941e-13, unit: '1' }, 'feet')).toBe('−9.694 × 10^-13');
+    expect(showFigure({ value: Infinity, unit: 'psi' }, 'feet')).toBe('no limit');
     // 25.4 mm in an inch, by definition
     expect(showFigure({ value: 2, unit: 'in' }, 'metric')).toBe('50.8 mm');
   });
