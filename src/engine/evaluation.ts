@@ -138,7 +138,9 @@ export interface PostReactions {
 export interface SeatPushes {
   readonly beamId: string;
   readonly postId: string;
-  readonly byCombination: Readonly<Record<string, { readonly leastDownLb: number; readonly twistLbIn: number }>>;
+  readonly byCombination: Readonly<
+    Record<string, { readonly leastDownLb: number; readonly twistLbIn: number; readonly alongLb: number }>
+  >;
 }
 
 export interface MemberEnvelope {

@@ -111,6 +111,11 @@ function forceSteps(
   ];
 }
 
+/** How often the sway of a response counts, where it counts more than once. */
+export function tellSway({ secondOrder, buckling }: LineResponse, note: Note): void {
+  if (secondOrder) note(swayStep(secondOrder.times, buckling!.swayFactor));
+}
+
 /** What the loads add to the sway of a free line. */
 const swayStep = (times: number, swayFactor: number): Step => ({
   symbol: 'B',

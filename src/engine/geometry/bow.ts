@@ -45,3 +45,22 @@ export function bowAt(bowIn: number, { fromXIn, toXIn }: Pick<BeamGeometry, 'fro
   const share = (xIn - fromXIn) / (toXIn - fromXIn);
   return 4 * bowIn * share * (1 - share);
 }
+
+/**
+ * How far the axis of a beam that bows to the side lies beside a post: the log is laid with its axis over its first and
+ * its last post, and the posts stand in line [in].
+ * @param postXsIn  of every post under the beam, this one too
+ * @source MECHANICS parabola
+ */
+export function besidePost(
+  beam: Pick<BeamGeometry, 'fromXIn' | 'toXIn'>,
+  { sideIn }: Bow,
+  postXsIn: readonly number[],
+  xIn: number,
+): number {
+  const [first, last] = [Math.min(...postXsIn), Math.max(...postXsIn)];
+  if (xIn === first || xIn === last) return 0;
+  const share = (xIn - first) / (last - first);
+  const straight = bowAt(sideIn, beam, first) * (1 - share) + bowAt(sideIn, beam, last) * share;
+  return Math.abs(bowAt(sideIn, beam, xIn) - straight);
+}

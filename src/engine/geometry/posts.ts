@@ -2,8 +2,9 @@ import { insteadOf } from '../project/instead.ts';
 import type { Fault } from '../message.ts';
 import { message } from '../message.ts';
 import type { MemberOf, Project } from '../project/model.ts';
-import { traitsOf } from '../project/traits.ts';
+import { membersOf, traitsOf } from '../project/traits.ts';
 import { between, roundDiameterWithin } from './beam-shape.ts';
+import { besidePost, bowOfBeam } from './bow.ts';
 import { flatWidth, seatArea, seatOffset } from './seats.ts';
 import type { BeamGeometry, PostGeometry, SeatGeometry, Stick } from './shelter.ts';
 import { stickOf, woodEndsAt } from './sticks.ts';
@@ -98,6 +99,7 @@ function placeSeat(project: Project, beam: BeamGeometry, xIn: number, postDiamet
       : beam.stick?.kind === 'sawn'
         ? beam.stick.breadthIn
         : 0;
+  const besideIn = besidePost(beam, bowOfBeam(project, beam), postXsUnder(project, beam), xIn);
   const typed = insteadOf(project, 'seatAreaIn2', beam.id);
   return {
     beamId: beam.id,
@@ -107,8 +109,15 @@ function placeSeat(project: Project, beam: BeamGeometry, xIn: number, postDiamet
     widthIn,
     beamDiameterIn,
     postDiameterIn,
-    areaIn2: typed ? typed.value : seatArea(widthIn, beforeIn, beyondIn, postDiameterIn),
-    offsetIn: seatOffset(widthIn, beforeIn, beyondIn, postDiameterIn),
+    areaIn2: typed ? typed.value : seatArea(widthIn, beforeIn, beyondIn, postDiameterIn, besideIn),
+    offsetIn: seatOffset(widthIn, beforeIn, beyondIn, postDiameterIn, besideIn),
+    besideIn,
     toBeamEndIn: Math.max(0, Math.min(xIn - beforeIn - beam.fromXIn, beam.toXIn - xIn - beyondIn)),
   };
 }
+
+/** Where posts stand under a beam [in]. */
+const postXsUnder = (project: Project, { line, fromXIn, toXIn }: BeamGeometry): readonly number[] =>
+  membersOf(project, 'post')
+    .filter((p) => p.line === line && fromXIn - 1e-6 <= p.xIn && p.xIn <= toXIn + 1e-6)
+    .map((p) => p.xIn);

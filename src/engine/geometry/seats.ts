@@ -8,40 +8,63 @@ export function flatWidth(diameterIn: number, depthIn: number): number {
 }
 
 /**
- * Contact of a seat: the part of the flat's rectangle (width across, from `beforeIn` to `beyondIn` of the post axis)
- * that lies on the round post top [in2].
+ * Contact of a seat: the part of the flat's rectangle (width across, from `beforeIn` to `beyondIn` of the post axis, its
+ * middle `besideIn` of that axis) that lies on the round post top [in2].
  * @source MECHANICS area of a circle cut by a strip
  */
-export function seatArea(widthIn: number, beforeIn: number, beyondIn: number, postDiameterIn: number): number {
-  return halfStrip(widthIn, beforeIn, postDiameterIn / 2) + halfStrip(widthIn, beyondIn, postDiameterIn / 2);
+export function seatArea(
+  widthIn: number,
+  beforeIn: number,
+  beyondIn: number,
+  postDiameterIn: number,
+  besideIn = 0,
+): number {
+  const R = postDiameterIn / 2;
+  const edges = [widthIn / 2 + besideIn, widthIn / 2 - besideIn];
+  const area = edges.reduce((sum, edge) => sum + sideStrip(edge, beforeIn, R) + sideStrip(edge, beyondIn, R), 0);
+  return Math.max(0, area);
 }
 
-/** Area of x in [0, a], |y| <= w/2 inside a circle of radius R about the origin. */
-function halfStrip(width: number, a: number, R: number): number {
-  const half = Math.min(width / 2, R);
+/** Area of x in [0, a], y in [0, edge] inside a circle of radius R about the origin; less than zero where the edge is. */
+function sideStrip(edge: number, a: number, R: number): number {
+  const y = Math.min(Math.abs(edge), R);
   const reach = Math.min(Math.max(a, 0), R);
-  const corner = Math.sqrt(Math.max(0, R * R - half * half)); // where the strip's edge leaves the circle
-  if (reach <= corner) return 2 * half * reach;
-  return 2 * half * corner + 2 * (quarter(reach, R) - quarter(corner, R));
+  const corner = Math.sqrt(Math.max(0, R * R - y * y)); // where the strip's edge leaves the circle
+  const area = reach <= corner ? y * reach : y * corner + quarter(reach, R) - quarter(corner, R);
+  return Math.sign(edge) * area;
 }
 
 /**
  * How far the middle of a seat's contact lies from the post axis, toward `beyond` + [in]; 0 where nothing touches.
  * @source MECHANICS centroid of a circle cut by a strip
  */
-export function seatOffset(widthIn: number, beforeIn: number, beyondIn: number, postDiameterIn: number): number {
-  const area = seatArea(widthIn, beforeIn, beyondIn, postDiameterIn);
+export function seatOffset(
+  widthIn: number,
+  beforeIn: number,
+  beyondIn: number,
+  postDiameterIn: number,
+  besideIn = 0,
+): number {
+  const area = seatArea(widthIn, beforeIn, beyondIn, postDiameterIn, besideIn);
   const R = postDiameterIn / 2;
-  return area > 0 ? (halfStripMoment(widthIn, beyondIn, R) - halfStripMoment(widthIn, beforeIn, R)) / area : 0;
+  const edges = [widthIn / 2 + besideIn, widthIn / 2 - besideIn];
+  const moment = edges.reduce(
+    (sum, edge) => sum + sideStripMoment(edge, beyondIn, R) - sideStripMoment(edge, beforeIn, R),
+    0,
+  );
+  return area > 0 ? moment / area : 0;
 }
 
 /** First moment about x = 0 of the same area. */
-function halfStripMoment(width: number, a: number, R: number): number {
-  const half = Math.min(width / 2, R);
+function sideStripMoment(edge: number, a: number, R: number): number {
+  const y = Math.min(Math.abs(edge), R);
   const reach = Math.min(Math.max(a, 0), R);
-  const corner = Math.sqrt(Math.max(0, R * R - half * half));
-  if (reach <= corner) return half * reach * reach;
-  return half * corner * corner + (2 / 3) * (half ** 3 - Math.max(0, R * R - reach * reach) ** 1.5);
+  const corner = Math.sqrt(Math.max(0, R * R - y * y));
+  const moment =
+    reach <= corner
+      ? (y * reach * reach) / 2
+      : (y * corner * corner) / 2 + (y ** 3 - Math.max(0, R * R - reach * reach) ** 1.5) / 3;
+  return Math.sign(edge) * moment;
 }
 
 /** Integral of sqrt(R2 - x2) from 0 to x. */

@@ -133,6 +133,8 @@ export interface SeatGeometry {
   readonly areaIn2: number;
   /** middle of that overlap from the post axis, toward higher x + [in] */
   readonly offsetIn: number;
+  /** how far the beam's axis lies beside the post, square to the line, without sign [in] */
+  readonly besideIn: number;
   /** from the nearer edge of the bearing to the beam's end [in] */
   readonly toBeamEndIn: number;
 }

@@ -1,8 +1,6 @@
 import { clause } from '../../../data/sources.ts';
 import { breaks, notGiven, outside, type Verdict } from '../../check.ts';
 import type { LineReport } from '../../evaluation.ts';
-import { bowOfBeam } from '../../geometry/bow.ts';
-import type { Shelter } from '../../geometry/shelter.ts';
 import type { AcrossForce } from '../../loads/across.ts';
 import type { Combination } from '../../loads/combination.ts';
 import { message } from '../../message.ts';
@@ -13,9 +11,12 @@ import { membersOf, traitsOf } from '../../project/traits.ts';
 import { quantity } from '../../units.ts';
 import { checkSource, plainSource, type CheckSource } from '../check-source.ts';
 import { holderAt, type JointSource } from '../joints/holder.ts';
+import type { RatedPart } from '../joints/rated.ts';
 import { plainRow, type CheckSite } from '../site-of-check.ts';
-import { placesOnPosts, postsUnder, pushAcross, type BeamOnPost } from './push-across.ts';
-import { besidePost } from './twist.ts';
+import { placesOnPosts, pushAcross, type BeamOnPost } from './push-across.ts';
+
+/** Less than this is the rounding of the analysis [lb]. */
+const NO_PUSH_LB = 1e-6;
 
 /** A line of which all is known. */
 interface KnownLine {
@@ -30,6 +31,8 @@ interface OnSeat {
   readonly downLb: number;
   /** how its bow turns the beam there [lb·in] */
   readonly twistLbIn: number;
+  /** greatest push along the line at the seat [lb] */
+  readonly alongLb: number;
 }
 
 /**
@@ -57,7 +60,9 @@ export function beamRollingChecks(
       }
       const responses = combinations.flatMap((combination): OnSeat[] => {
         const found = byCombination[combination.id];
-        return found ? [{ combination, downLb: found.leastDownLb, twistLbIn: found.twistLbIn }] : [];
+        return found
+          ? [{ combination, downLb: found.leastDownLb, twistLbIn: found.twistLbIn, alongLb: found.alongLb }]
+          : [];
       });
       return checkSource({ responses, sites: [rollingSite(source, across, place)] });
     }),
@@ -68,7 +73,7 @@ function rollingSite(source: JointSource, across: AcrossForce, place: BeamOnPost
   const { project, shelter } = source;
   const { beam, post } = place;
   const joint = holderAt(source, 'beamPost', jointKey('beamPost', beam.id, post.id));
-  const lever = leverOf(project, shelter, place);
+  const lever = leverOf(project, place);
   const armIn = shelter.lines.find((l) => l.id === beam.line)!.bearingZIn - post.seatZIn;
   const still: AcrossForce = { ...across, roofLb: 0, oneWayLb: 0, dragLb: 0, leastLb: 0 };
   const pushes = [across, still].map((force) => pushAcross(project, shelter, force, place));
@@ -95,19 +100,14 @@ function rollingSite(source: JointSource, across: AcrossForce, place: BeamOnPost
   };
   const tieOf = (r: OnSeat, note?: Note) => joint.part('pull', r.combination.durationFactor, note);
   const freeShare = (r: OnSeat, note?: Note): number => {
-    const P = pushOn(r);
-    const level = joint.part('across', r.combination.durationFactor, note);
-    const share = level.ok ? Math.max(0, 1 - P / level.capacityLb) : P > 0 ? 0 : 1;
+    const CD = r.combination.durationFactor;
+    const used = shareOf(joint.part('across', CD, note), pushOn(r)) + shareOf(joint.part('along', CD, note), r.alongLb);
+    const share = Math.max(0, 1 - used);
     note?.({
       symbol: 's',
-      words: 'share of the tie that the push across leaves free',
-      formula: level.ok ? 'max(0, 1 - P / Z)' : 's',
-      put: level.ok
-        ? [
-            put('P', P, 'lb', 'push across at this seat'),
-            put('Z', level.capacityLb, 'lb', 'what the tie carries across'),
-          ]
-        : [put('s', share, '1', 'none: what the tie carries across is not given')],
+      words: 'share of the tie that the pushes across and along leave free',
+      formula: 'max(0, 1 - u)',
+      put: [put('u', used, '1', 'shares of what it carries across and along; all of it where that is not given')],
       result: quantity(share, '1'),
       clause: clause('OWN', 'one straight sum of shares'),
     });
@@ -154,14 +154,16 @@ function rollingSite(source: JointSource, across: AcrossForce, place: BeamOnPost
   };
 }
 
+/** Share of a tie that a push takes; all of it where nobody says what it carries that way. */
+const shareOf = (part: RatedPart, pushLb: number): number =>
+  part.ok ? pushLb / part.capacityLb : pushLb > NO_PUSH_LB ? 1 : 0;
+
 /** Half the width on which a seat resists rolling, on the side where it is less; or why there is none. */
 function leverOf(
   project: Project,
-  shelter: Shelter,
   { beam, post }: BeamOnPost,
 ): { readonly refused: Verdict | null; readonly halfIn: number; readonly tell: (note: Note) => void } {
-  const { widthIn, postDiameterIn } = post.seats.find((s) => s.beamId === beam.id)!;
-  const besideIn = besidePost(beam, bowOfBeam(project, beam), postsUnder(shelter, beam), post);
+  const { widthIn, postDiameterIn, besideIn } = post.seats.find((s) => s.beamId === beam.id)!;
   const halfIn = Math.min(widthIn / 2, postDiameterIn / 2 - besideIn);
   const { seat } = traitsOf(
     project,

@@ -6,7 +6,7 @@ import { twistAtPost } from './twist.ts';
 
 /**
  * What the frame analysis puts on every seat of a line, for what only all lines together can ask: in each combination the
- * least push down and the greatest turning of its brace models, each on its own (safe side).
+ * least push down, the greatest turning and push along of its brace models, each on its own (safe side).
  */
 export function seatPushes(context: LineCheckContext): readonly SeatPushes[] {
   const { frame, project } = context;
@@ -18,12 +18,13 @@ export function seatPushes(context: LineCheckContext): readonly SeatPushes[] {
     return chains.map((chain): SeatPushes => {
       const pin = pinForce(frame.mesh, chain, beam.id);
       const twist = twistAtPost(frame.mesh, beam, bow, posts, chain.post);
-      const byCombination: Record<string, { leastDownLb: number; twistLbIn: number }> = {};
+      const byCombination: Record<string, { leastDownLb: number; twistLbIn: number; alongLb: number }> = {};
       for (const { combination, values } of strength) {
         const known = byCombination[combination.id];
         byCombination[combination.id] = {
           leastDownLb: Math.min(known?.leastDownLb ?? Infinity, pin.down(values)),
           twistLbIn: Math.max(known?.twistLbIn ?? 0, Math.abs(twist(values))),
+          alongLb: Math.max(known?.alongLb ?? 0, Math.abs(pin.along(values))),
         };
       }
       return { beamId: beam.id, postId: chain.memberId, byCombination };

@@ -1,6 +1,6 @@
 import type { LineResponse } from '../../frame/line-frame.ts';
 import type { LineMesh } from '../../frame/line-mesh.ts';
-import { bowAt, type Bow } from '../../geometry/bow.ts';
+import type { Bow } from '../../geometry/bow.ts';
 import type { BeamGeometry, PostGeometry } from '../../geometry/shelter.ts';
 
 /** Turning moment from the values of a response, one way + and the other - [lb·in] */
@@ -57,22 +57,4 @@ export function twistAtPost(
   const toward = (other: PostGeometry | undefined, xIn: number): number =>
     other ? Math.max(0, (other.xIn - xIn) / (other.xIn - post.xIn)) : 1;
   return twistOf(mesh, beam, bow, (xIn) => toward(xIn < post.xIn ? posts[i - 1] : posts[i + 1], xIn));
-}
-
-/**
- * How far the axis of a beam that bows to the side lies beside a post: the log is laid with its axis over its first and
- * its last post, and the posts stand in line [in].
- * @source MECHANICS parabola
- */
-export function besidePost(
-  beam: BeamGeometry,
-  { sideIn }: Bow,
-  posts: readonly PostGeometry[],
-  { xIn }: PostGeometry,
-): number {
-  const [first, last] = [posts[0]!, posts[posts.length - 1]!];
-  if (xIn === first.xIn || xIn === last.xIn) return 0;
-  const share = (xIn - first.xIn) / (last.xIn - first.xIn);
-  const straight = bowAt(sideIn, beam, first.xIn) * (1 - share) + bowAt(sideIn, beam, last.xIn) * share;
-  return Math.abs(bowAt(sideIn, beam, xIn) - straight);
 }

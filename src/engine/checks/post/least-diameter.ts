@@ -23,7 +23,7 @@ export function leastPostDiameters(context: LineCheckContext, chain: PostChain):
   if (!values || stick?.kind !== 'round') return null;
   const strength = postResponses(context).filter(isStrength);
   const ownStations = postStations(context, chain);
-  const pushed = pushedSum(context, chain, postColumn(context, chain, ownStations, values), values);
+  const pushed = pushedSum(context, chain, ownStations, postColumn(context, chain, ownStations, values), values);
   const pulled = pulledSum(context, chain, values);
   const stations = new Map(ownStations.map((s) => [s.axial, s] as const));
   return sectionsOf(chain, context.frame.layout).map((at) => {

@@ -140,7 +140,7 @@ function interactionSite(
   column: PostColumn,
   values: DesignValues,
 ): CheckSite<LineResponse> {
-  const sumAt = pushedSum(context, chain, column, values);
+  const sumAt = pushedSum(context, chain, stations, column, values);
   const worst = (r: LineResponse): PostStation => worstStation(stations, (s) => sumAt(s, r));
   return {
     ruleId: 'post.bending',

@@ -7,7 +7,7 @@ import type { LineCheckContext } from '../line-context.ts';
 import { bentAcross } from './bent-across.ts';
 import { offsetMoment } from './seat-offset.ts';
 import { allowableColumn, lastRemembered, type PostColumn } from './column.ts';
-import { stretchFactor, type PostStation } from './post-stations.ts';
+import { greatestPush, stretchFactor, type PostStation } from './post-stations.ts';
 import { pullAndBendingOf, pushAndBendingOf } from './push-and-bending.ts';
 
 /** A sum of stress over allowable at one station of a post in one response; it must not pass 1. */
@@ -18,34 +18,38 @@ export const crushingStress = (s: PostStation, values: Float64Array): number =>
   s.section.areaIn2 > 0 ? Math.max(0, -values[s.axial]!) / s.section.areaIn2 : Infinity;
 
 /**
- * Push and bending together: fb on the net section there, fc on the representative section. Moments of both planes
- * together. The moment is of first order: what the push adds to it on the bent post is the clause's own 1 - fc / FcE.
+ * Push and bending together: fb on the net section there, fc on the representative section, both planes together. The moment is
+ * of first order: what the push adds to it on the bent post is the clause's own 1 - fc / FcE, with the greatest push of the
+ * post. Where gravity and sway oppose, the moment of second order may be the harder one: it then stands in its place, with
+ * that share taken off again (safe side).
  * @source NDS 3.9.2
  */
 export function pushedSum(
   context: LineCheckContext,
   chain: PostChain,
+  stations: readonly PostStation[],
   column: PostColumn,
   values: DesignValues,
 ): StationSum {
   const pushAndBending = pushAndBendingOf(chain.post.stick!, column.planes, values);
   const across = bentAcross(context, chain);
-  const beside = offsetMoment(context, chain);
+  const beside = besideAxis(context, chain);
   const FcPrime = lastRemembered((r) => allowableColumn(column, values, r));
+  const fcIn = lastRemembered((r) => greatestPush(stations, r) / column.areaIn2);
   return (s, r, note) => {
     if (s.section.areaIn2 === 0) return Infinity; // a housing goes through the post
-    const first = firstOrderOf(r).values;
-    const fcPsi = Math.max(0, -r.values[s.axial]!) / column.areaIn2;
+    const fcPsi = fcIn(r);
     const euler = column.eulerIn(r);
-    const besideLbIn = beside?.(r, s.atIn, fcPsi / euler.alongPsi, note) ?? 0;
-    // which way a seat bends the post is not asked: a cut counts as stretched then
-    const twice = besideLbIn > 0 && s.housing ? STRETCHED_CUT : stretchFactor(s, first, STRETCHED_CUT);
+    const off = beside(s, r, { along: fcPsi / euler.alongPsi, across: fcPsi / euler.acrossPsi }, note);
+    const bent = (values: Float64Array): number => off.timesAlong(values) * Math.abs(values[s.moment]!);
+    const left = Math.max(0, 1 - fcPsi / euler.alongPsi);
+    const first = firstOrderOf(r).values;
     const at = {
       fcPsi,
       FcAllowablePsi: FcPrime(r),
       euler,
-      alongLbIn: twice * (Math.abs(first[s.moment]!) + besideLbIn),
-      acrossLbIn: across(r, s, note),
+      alongLbIn: Math.max(bent(first), r.values === first ? 0 : bent(r.values) * left) + off.alongLbIn,
+      acrossLbIn: across(r, s, note) + off.acrossLbIn,
       modulusIn3: s.section.modulusIn3,
       CD: r.combination.durationFactor,
     };
@@ -57,15 +61,49 @@ export function pushedSum(
 export function pulledSum(context: LineCheckContext, chain: PostChain, values: DesignValues): StationSum {
   const pullAndBending = pullAndBendingOf(chain.post.stick!, values);
   const across = bentAcross(context, chain);
+  const beside = besideAxis(context, chain);
   return (s, r, note) => {
     if (s.section.areaIn2 === 0) return Infinity; // a housing goes through the post
+    const off = beside(s, r, { along: 0, across: 0 }, note);
     const at = {
       ftPsi: Math.max(0, r.values[s.axial]!) / s.section.areaIn2,
-      alongLbIn: stretchFactor(s, r.values, STRETCHED_CUT) * r.values[s.moment]!,
-      acrossLbIn: across(r, s, note),
+      alongLbIn: off.timesAlong(r.values) * Math.abs(r.values[s.moment]!) + off.alongLbIn,
+      acrossLbIn: across(r, s, note) + off.acrossLbIn,
       modulusIn3: s.section.modulusIn3,
       CD: r.combination.durationFactor,
     };
     return pullAndBending(at, note);
+  };
+}
+
+/** What beams that press beside the axis add at a station. */
+interface BesideAxis {
+  /** a cut counted as often as below [lb·in] */
+  readonly alongLbIn: number;
+  readonly acrossLbIn: number;
+  /** how often a housing there counts under the moment of the line */
+  readonly timesAlong: (values: Float64Array) => number;
+}
+
+/** Which way such a beam bends the post is not asked: a housing counts as stretched where one does. */
+function besideAxis(
+  context: LineCheckContext,
+  chain: PostChain,
+): (
+  s: PostStation,
+  r: LineResponse,
+  pushShare: { readonly along: number; readonly across: number },
+  note?: Note,
+) => BesideAxis {
+  const [along, across] = [offsetMoment(context, chain, 'along'), offsetMoment(context, chain, 'across')];
+  return (s, r, pushShare, note) => {
+    const alongLbIn = along?.(r, s.atIn, pushShare.along, note) ?? 0;
+    const acrossLbIn = across?.(r, s.atIn, pushShare.across, note) ?? 0;
+    const cut = s.housing ? STRETCHED_CUT : 1;
+    return {
+      alongLbIn: cut * alongLbIn,
+      acrossLbIn: cut * acrossLbIn,
+      timesAlong: (values) => (alongLbIn > 0 ? cut : stretchFactor(s, values, STRETCHED_CUT)),
+    };
   };
 }

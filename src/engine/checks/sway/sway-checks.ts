@@ -9,7 +9,7 @@ import { isFrame } from '../../project/lateral.ts';
 import type { Lateral } from '../../project/model.ts';
 import { put } from '../../note.ts';
 import { quantity } from '../../units.ts';
-import { isStrength, type LineCheckContext } from '../line-context.ts';
+import { isStrength, tellSway, type LineCheckContext } from '../line-context.ts';
 import { plainRow, type CheckSite } from '../site-of-check.ts';
 
 /** A top may move sideways by a hundredth of its height under wind or notional push (own rule). */
@@ -38,13 +38,14 @@ export function swayAlongSites(context: LineCheckContext, holdsItself: boolean):
       isByDuration: true,
       applies: (r) => !r.held && r.combination.swaysAlong,
       demand: (r, note) => {
+        if (note) tellSway(r, note);
         note?.({
           symbol: 'Δ',
-          words: 'sideways move of the top, first order',
-          formula: 'sum of factor × case',
+          words: 'sideways move of the top, without sign',
+          formula: r.secondOrder ? 'sum of factor × case, the sway of each times B' : 'sum of factor × case',
           put: layout.parts(r, top).map((p) => put(`${p.factor} ×`, p.value, 'in', p.name)),
           result: quantity(Math.abs(r.values[top]!), 'in'),
-          clause: clause('MECHANICS', 'plane frame, first order'),
+          clause: clause('MECHANICS', r.secondOrder ? 'plane frame, second order' : 'plane frame, first order'),
         });
         return Math.abs(r.values[top]!);
       },

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { beamSites } from '../../../../src/engine/checks/beam/beam-checks.ts';
-import { besidePost, twistAtPost } from '../../../../src/engine/checks/beam/twist.ts';
+import { twistAtPost } from '../../../../src/engine/checks/beam/twist.ts';
+import { besidePost } from '../../../../src/engine/geometry/bow.ts';
 import { pinForce } from '../../../../src/engine/frame/read-response.ts';
 import type { LineResponse } from '../../../../src/engine/frame/line-frame.ts';
 import { bowOf, bowOfBeam } from '../../../../src/engine/geometry/bow.ts';
@@ -116,7 +117,14 @@ describe('what a bow to the side does', () => {
     const { context, r } = loaded(straying(c, three), points(at(30, 900), at(100, 1500)));
     const { mesh, members } = context.frame;
     const beam = members.beams[0]!;
-    const besides = members.posts.map((p) => besidePost(beam, bowOfBeam(context.project, beam), members.posts, p));
+    const besides = members.posts.map((p) =>
+      besidePost(
+        beam,
+        bowOfBeam(context.project, beam),
+        members.posts.map(({ xIn }) => xIn),
+        p.xIn,
+      ),
+    );
     const y = (x: number): number => (4 * c * x * (L - x)) / L ** 2;
     expect(besides).toEqual([0, expect.closeTo(y(60), 9), 0]);
     const middle = pinForce(mesh, mesh.posts[1]!, beam.id).down(r.values);

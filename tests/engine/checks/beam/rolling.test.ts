@@ -45,7 +45,7 @@ const SNOW = combination({ snow: 1 }, { durationFactor: 1.15 });
 /** Row of the first seat of line A that is pressed and turned as said in one combination. */
 function rowOf(
   project: Project,
-  push: { readonly downLb: number; readonly twistLbIn?: number },
+  push: { readonly downLb: number; readonly twistLbIn?: number; readonly alongLb?: number },
   asked: Combination = WIND,
   known: readonly number[] = [0, 1],
 ): CheckRow {
@@ -53,7 +53,9 @@ function rowOf(
     {
       beamId: 'beam-0-0',
       postId: 'post-0-0',
-      byCombination: { [asked.id]: { leastDownLb: push.downLb, twistLbIn: push.twistLbIn ?? 0 } },
+      byCombination: {
+        [asked.id]: { leastDownLb: push.downLb, twistLbIn: push.twistLbIn ?? 0, alongLb: push.alongLb ?? 0 },
+      },
     },
   ];
   const lines = known.map((i) => ({
@@ -97,6 +99,13 @@ describe('a beam rolling on its posts', () => {
       (3200 * longer * freeInSnow + 100) * HALF,
       9,
     );
+  });
+
+  it('[beam.rolling] a push along the line takes its share of the strap too, all of it where that is not given', () => {
+    const both: RatedCapacity = { ...strap(3200, 2000), parts: { ...strap(3200, 2000).parts, alongLb: 1000 } };
+    const held = (capacity: RatedCapacity) => rowOf(joined(capacity), { downLb: 2000, alongLb: 300 }).capacity!.value;
+    expect(held(both)).toBeCloseTo((3200 * (1 - IN_WIND / 2 / 2000 - 0.3) + 2000) * HALF, 9);
+    expect(held(strap(3200, 2000))).toBeCloseTo(2000 * HALF, 9);
   });
 
   it('[beam.rolling] a strap that is not known to carry the push across, or is used up by it, pulls nothing', () => {
@@ -148,7 +157,7 @@ describe('a beam rolling on its posts', () => {
     falling(ratios([1000, 2000, 4000].map((pull) => rowOf(joined(strap(pull)), { downLb: 500 }))));
   });
 
-  it('what presses a seat is the least of the brace models, what turns it the greatest', () => {
+  it('what presses a seat is the least of the brace models, what turns and pushes it the greatest', () => {
     const project = joined(null, {
       beamEndsIn: [-24, 168],
       bracesAt: [
@@ -168,6 +177,7 @@ describe('a beam rolling on its posts', () => {
       expect(seat.byCombination[one.id]).toEqual({
         leastDownLb: Math.min(...models.map((m) => m[i]!.leastDownLb)),
         twistLbIn: Math.max(...models.map((m) => m[i]!.twistLbIn)),
+        alongLb: Math.max(...models.map((m) => m[i]!.alongLb)),
       });
     });
   });
