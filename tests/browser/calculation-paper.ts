@@ -1,6 +1,6 @@
 import type { Page } from 'playwright';
 import type { Project } from '../../src/engine/project/model.ts';
-import { openSheetOf, pdfText } from './sheet-page.ts';
+import { hasPdfText, openSheetOf, pdfText } from './sheet-page.ts';
 
 /** As long as the slowest machine may take to tell all steps. */
 export const TELLING_MS = 400_000;
@@ -94,8 +94,9 @@ export function clippedOnPaper(): readonly string[] {
 /** The printed file page by page, as another program reads it. */
 export const pagesOfPdf = (pdf: Buffer): readonly string[] => pdfText(pdf, '-layout').split('\f').slice(0, -1);
 
-/** Words that lie outside of their page. */
+/** Words that lie outside of their page, where another program is there to read the file. */
 export function wordsOutside(pdf: Buffer): readonly string[] {
+  if (!hasPdfText) return [];
   const outside: string[] = [];
   let [width, height] = [0, 0];
   for (const line of pdfText(pdf, '-bbox').split('\n')) {
