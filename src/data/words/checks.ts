@@ -80,6 +80,8 @@ export const CHECK_MESSAGES = {
   assumeOwnLive:
     'Loads that somebody hangs here are judged as typed, at rest. Hoists, swings and animals pull harder than they weigh: a licensed designer sets those loads.',
   transverseNotComputed: 'Tie logs and braces across the lines are drawn, but not computed in this version.',
+  knotsOfFootUnlisted:
+    'Only the widest knot of {log} is written down. List every knot in its worst foot; until then the lowest stated strength is used.',
   knotsNotMeasured: 'Knots or slope of grain of {log} are not measured: the lowest stated strength is used.',
   buildingNotShown: 'Nobody has said that the building can take the ledger. Write the name and date of who says so.',
   spanNotRated: 'The rated span of the covering is not given. Take it from its maker for your snow and wind.',

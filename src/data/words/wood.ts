@@ -42,12 +42,15 @@ export const WOOD_MESSAGES = {
     'The knots in the worst foot leave no sound wood by this method. Choose another log, or cut so that this foot falls outside.',
   logKnotsNotMeasured:
     'Knots were not measured on this log: the lowest stated strength is used. Measure every knot in the worst foot.',
+  logFootUnlisted:
+    'Only the widest knot of this log is written down: the lowest stated strength is used. List every knot in its worst foot.',
   logGrainNotRead:
     'The slope of grain was not read on this log: the lowest stated strength is used. Read it along a drying check.',
   logLookUnsigned: 'Who looked at this log, and on which day, is not written down. The building department will ask.',
   logHeldByNotLookedAt:
     'Nobody has looked at this log: the lowest stated strength is used. Measure its knots and read its grain.',
   logHeldByKnotsNotMeasured: 'Held back because its knots were not measured.',
+  logHeldByFootUnlisted: 'Held back because the knots of its worst foot are not listed.',
   logHeldByGrainNotRead: 'Held back because its slope of grain was not read.',
   logHeldByKnots: 'Held back by its knots, the widest {knotIn} in where the log is {diameterIn} in.',
   logHeldByGrain: 'Held back by its slope of grain, 1 in {oneIn}.',

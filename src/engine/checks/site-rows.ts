@@ -2,7 +2,7 @@ import { notGiven, outside } from '../check.ts';
 import type { CheckRow } from '../evaluation.ts';
 import type { RoofForm } from '../../data/loads/free-roof-main.ts';
 import type { Shelter } from '../geometry/shelter.ts';
-import { areKnotsMeasured, isGrainRead } from '../material/strength-ratio.ts';
+import { areKnotsMeasured, isFootUnlisted, isGrainRead } from '../material/strength-ratio.ts';
 import { logValues } from '../material/log-values.ts';
 import type { Given, OwnLoad, Project } from '../project/model.ts';
 import { whyOwnNotComputed } from '../loads/own-loads.ts';
@@ -124,8 +124,7 @@ function logRows(project: Project): readonly CheckRow[] {
           ),
         ];
       const unread = wood.basis.kind === 'derived' && (!areKnotsMeasured(log) || !isGrainRead(log));
-      return unread
-        ? [plainRow('log.knots', log.id, at(''), notGiven({ code: 'knotsNotMeasured', values: { log: log.id } }))]
-        : [];
+      const code = isFootUnlisted(log) ? 'knotsOfFootUnlisted' : 'knotsNotMeasured';
+      return unread ? [plainRow('log.knots', log.id, at(''), notGiven(message(code, { log: log.id })))] : [];
     });
 }

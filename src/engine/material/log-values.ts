@@ -8,7 +8,7 @@ import { largestDiameterOf } from './log-diameter.ts';
 import { poleValues } from './pole-values.ts';
 import { logSizeFactor } from './size-factor.ts';
 import { findSpecies } from './species.ts';
-import { areKnotsMeasured, isGrainRead, strengthRatio } from './strength-ratio.ts';
+import { areKnotsMeasured, isFootUnlisted, isGrainRead, strengthRatio } from './strength-ratio.ts';
 import { holdsWetService, typedValues } from './typed-values.ts';
 import type { MaterialAnswer } from './values.ts';
 
@@ -62,7 +62,7 @@ function valuesFromClearWood(log: Log, wood: Wood): MaterialAnswer {
   const largest = inches(largestDiameterOf(log));
   const cautions = [
     message('woodCompressionCaution'),
-    ...(areKnotsMeasured(log) ? [] : [message('logKnotsNotMeasured')]),
+    ...(areKnotsMeasured(log) ? [] : [message(isFootUnlisted(log) ? 'logFootUnlisted' : 'logKnotsNotMeasured')]),
     ...(isGrainRead(log) ? [] : [message('logGrainNotRead')]),
     ...(isUnsigned(log) ? [message('logLookUnsigned')] : []),
   ];

@@ -29,9 +29,13 @@ type LimitAnswer = { readonly ok: true; readonly limit: Limit } | { readonly ok:
 /** True when knots or slope of grain of the log were not looked at, so that a stated lowest ratio stands in. */
 export const logNotLookedAt = (log: Log): boolean => !areKnotsMeasured(log) || !isGrainRead(log);
 
-/** Knots count as measured when their widths are given and the wood diameter there is known. */
+/** Knots count as measured when those of the worst foot are listed, or none were found, and the wood diameter there is known. */
 export const areKnotsMeasured = (log: Log): boolean =>
   log.seen !== null && knotGroups(log.seen).length > 0 && diameterAtKnots(log, undefined) !== null;
+
+/** Only the widest knot was written down: how many others share its foot is not known. */
+export const isFootUnlisted = ({ seen }: Log): boolean =>
+  (seen?.worstKnotIn ?? 0) > 0 && (seen?.knotsInWorstFootIn ?? []).length === 0;
 
 export const isGrainRead = (log: Log): boolean => (log.seen?.grainSlope1In ?? null) !== null;
 
@@ -123,31 +127,31 @@ function limitFrom(
   };
 }
 
-/** The knots of the worst foot, and the widest knot by itself when it sits elsewhere. Zero width: none found. */
-function knotGroups(seen: Seen): readonly (readonly number[])[] {
-  const foot = seen.knotsInWorstFootIn ?? [];
-  const worst = seen.worstKnotIn;
-  const groups: (readonly number[])[] = foot.length > 0 ? [foot] : [];
-  if (worst !== null && (foot.length === 0 || worst > Math.max(...foot))) groups.push(worst > 0 ? [worst] : []);
-  return groups;
+/**
+ * The knots of the worst foot, and the widest knot by itself when it sits elsewhere; a widest knot of zero with nothing
+ * listed: none found. Without the list of the foot nothing is measured: the sum of its knots weakens the log.
+ */
+function knotGroups({ knotsInWorstFootIn: foot = [], worstKnotIn: worst }: Seen): readonly (readonly number[])[] {
+  if (foot.length === 0) return worst === 0 ? [[]] : [];
+  return worst !== null && worst > Math.max(...foot) ? [foot, [worst]] : [foot];
 }
 
 function knotLimit(log: Log): LimitAnswer {
   const groups = log.seen ? knotGroups(log.seen) : [];
   // the place belongs to one knot or one foot; with two groups it is unknown which, so the thinnest place counts
-  const place = groups.length === 1 ? log.seen?.knotAtFromButtIn : undefined;
+  const place = groups.length > 1 ? undefined : log.seen?.knotAtFromButtIn;
   const diameter = diameterAtKnots(log, place);
+  const widest = Math.max(0, log.seen?.worstKnotIn ?? 0, ...groups.flat());
+  if (diameter !== null && widest > diameter * WIDEST_KNOT_SHARE) {
+    return { ok: false, reason: message('logKnotTooWide', { knotIn: widest, diameterIn: diameter }) };
+  }
   if (groups.length === 0 || diameter === null) {
     const words = 'knots were not measured: stated lowest ratio';
-    const says = message('logHeldByKnotsNotMeasured');
+    const says = message(isFootUnlisted(log) ? 'logHeldByFootUnlisted' : 'logHeldByKnotsNotMeasured');
     return {
       ok: true,
       limit: limitFrom(LOWEST_RATIOS.bending, LOWEST_RATIOS.compression, 'SR_knots', words, UNSEEN_CLAUSE, says),
     };
-  }
-  const widest = Math.max(0, ...groups.flat());
-  if (widest > diameter * WIDEST_KNOT_SHARE) {
-    return { ok: false, reason: message('logKnotTooWide', { knotIn: widest, diameterIn: diameter }) };
   }
   const d = inches(diameter);
   const bending = worstOf(groups, (group, note) => knotBendingRatio(group, d, note));

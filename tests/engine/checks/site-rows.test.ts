@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { RoofForm } from '../../../src/data/loads/free-roof-main.ts';
 import { siteRows } from '../../../src/engine/checks/site-rows.ts';
 import { sitePressures } from '../../../src/engine/loads/site/site-pressures.ts';
-import type { Project, Site } from '../../../src/engine/project/model.ts';
+import type { Project, Seen, Site } from '../../../src/engine/project/model.ts';
+import { exampleText, soundProject } from '../../support/files.ts';
 import { plainShed } from '../../support/plain-shed.ts';
 import { placed } from '../frame/line-bench.ts';
 
@@ -48,6 +49,20 @@ const guess = <T>(value: T | null) => ({ value, givenBy: 'guess', date: null }) 
 describe('rows of the site', () => {
   it('a shelter with everything given has none', () => {
     expect(rowsOf(plainShed())).toEqual([]);
+  });
+
+  it('[log.knots] a log of which only the widest knot is written down says that its worst foot is not listed', () => {
+    const example = soundProject(exampleText('firewood-shed'));
+    const codes = (change: Partial<Seen>): readonly string[] => {
+      const logs = example.logs.map((log) => (log.seen ? { ...log, seen: { ...log.seen, ...change } } : log));
+      return rowsOf({ ...example, logs }).filter((row) => row.startsWith('log.knots log-1'));
+    };
+    expect(codes({})).toEqual([]);
+    expect(codes({ knotsInWorstFootIn: [] })).toEqual(['log.knots log-1: notGiven knotsOfFootUnlisted']);
+    expect(codes({ knotsInWorstFootIn: [], worstKnotIn: null })).toEqual([
+      'log.knots log-1: notGiven knotsNotMeasured',
+    ]);
+    expect(codes({ knotsInWorstFootIn: [], worstKnotIn: 0 })).toEqual([]);
   });
 
   // proof [site.value]: no-equation - a value that is missing or only guessed is said to be not given

@@ -4,6 +4,7 @@ import type { DesignValues, MaterialAnswer, ValueSymbol } from '../../../src/eng
 
 export const aSeen = (changes: Partial<Seen> = {}): Seen => ({
   worstKnotIn: 0.5,
+  knotsInWorstFootIn: [0.5],
   grainSlope1In: 20,
   spiral: 'none',
   checks: 'hairline',

@@ -16,7 +16,10 @@ const THICK = [{ fromButtIn: 0, diameterIn: 18 }];
 const CASES: readonly (readonly [string, DesignValues])[] = [
   ['a log that nobody looked at', valuesIn(logValues(aLog({ seen: null }), aWood()))],
   ['a knotty log', valuesIn(logValues(aLog({ seen: aSeen({ knotsInWorstFootIn: [2, 2, 1, 2] }) }), aWood()))],
-  ['a log without knots', valuesIn(logValues(aLog({ seen: aSeen({ worstKnotIn: 0 }) }), aWood('Western hemlock')))],
+  [
+    'a log without knots',
+    valuesIn(logValues(aLog({ seen: aSeen({ worstKnotIn: 0, knotsInWorstFootIn: [] }) }), aWood('Western hemlock'))),
+  ],
   ['a thick oak', valuesIn(logValues(aLog({ stations: THICK }), aWood('White oak')))],
   ['a stamp read dry', valuesIn(logValues(aLog(), aWood('Western larch', typedBasis({ published: 'dry' }))))],
   ['a thick inspected pole', valuesIn(logValues(aLog({ stations: THICK }), aWood('Red pine', INSPECTED)))],

@@ -123,9 +123,10 @@ describe('strength ratio of a log', () => {
   });
 
   it('the side that was not looked at takes the stated lowest', () => {
-    expect(ratiosOf({ worstKnotIn: null })).toMatchObject({ bending: 0.4, says: 'logHeldByKnotsNotMeasured' });
+    const noKnots = { worstKnotIn: null, knotsInWorstFootIn: [] };
+    expect(ratiosOf(noKnots)).toMatchObject({ bending: 0.4, says: 'logHeldByKnotsNotMeasured' });
     expect(ratiosOf({ grainSlope1In: null })).toMatchObject({ bending: 0.4, says: 'logHeldByGrainNotRead' });
-    expect(logNotLookedAt(aLog({ seen: aSeen({ worstKnotIn: null }) }))).toBe(true);
+    expect(logNotLookedAt(aLog({ seen: aSeen(noKnots) }))).toBe(true);
     expect(logNotLookedAt(aLog({ seen: aSeen({ grainSlope1In: null }) }))).toBe(true);
     expect(logNotLookedAt(aLog())).toBe(false);
   });
@@ -134,13 +135,13 @@ describe('strength ratio of a log', () => {
   const inCompression = (knots: readonly number[], diameter: number) => knotCompressionRatio(knots, inches(diameter));
 
   it('knots under bark of unknown thickness count as not measured', () => {
-    const seen = aSeen({ worstKnotIn: 2.8 });
+    const seen = aSeen({ worstKnotIn: 2.8, knotsInWorstFootIn: [2.8] });
     expect(ratios(aLog({ seen, bark: 'on' })).says).toBe('logHeldByKnotsNotMeasured');
     expect(ratios(aLog({ seen, bark: 'on', barkIn: 0.5 })).compression).toBeCloseTo(inCompression([2.8], 9), 12);
   });
 
   it('knots are judged at their place, or at the thinnest station when no place is given', () => {
-    const seen = { worstKnotIn: 3, grainSlope1In: 20 };
+    const seen = { worstKnotIn: 3, knotsInWorstFootIn: [3], grainSlope1In: 20 };
     expect(ratiosOf(seen).compression).toBeCloseTo(inCompression([3], 10), 12);
     expect(ratiosOf({ ...seen, knotAtFromButtIn: 120 }).compression).toBeCloseTo(inCompression([3], 11), 12);
     expect(ratiosOf({ ...seen, knotAtFromButtIn: 900 }).compression).toBeCloseTo(inCompression([3], 10), 12);
@@ -151,7 +152,8 @@ describe('strength ratio of a log', () => {
       { fromButtIn: 0, diameterIn: 12, acrossIn: 11 },
       { fromButtIn: 100, diameterIn: 12 },
     ];
-    const log = aLog({ bark: 'on', barkIn: 0.25, stations, seen: aSeen({ worstKnotIn: 3, knotAtFromButtIn: 0 }) });
+    const seen = aSeen({ worstKnotIn: 3, knotsInWorstFootIn: [3], knotAtFromButtIn: 0 });
+    const log = aLog({ bark: 'on', barkIn: 0.25, stations, seen });
     expect(ratios(log).compression).toBeCloseTo(inCompression([3], 10.5), 12);
   });
 
@@ -166,12 +168,27 @@ describe('strength ratio of a log', () => {
     expect(ratiosOf({ worstKnotIn: null, knotsInWorstFootIn: foot }).says).toBe('logHeldByKnots');
   });
 
+  it('[log.knots] the widest knot alone says nothing of the others in its foot: the lowest ratios, as if nobody had looked', () => {
+    const { knotsInWorstFootIn: _, ...unlisted } = aSeen({ worstKnotIn: 2 });
+    for (const seen of [unlisted, { ...unlisted, knotsInWorstFootIn: [] }]) {
+      const log = aLog({ seen });
+      expect(ratios(log)).toEqual({ bending: 0.4, compression: 0.56, says: 'logHeldByFootUnlisted' });
+      expect(logNotLookedAt(log)).toBe(true);
+    }
+    // zero is the widest of none: found none, and best log there is
+    expect(ratiosOf({ worstKnotIn: 0, knotsInWorstFootIn: [] })).toMatchObject({ bending: 0.75, compression: 0.93 });
+    // four knots as wide as the widest would leave 0.5039 of a 10.2 in. log: the widest by itself leaves 0.876
+    expect(ratiosOf({ worstKnotIn: 2, knotsInWorstFootIn: [2] }).bending).toBe(0.75);
+  });
+
   // proof [log.limits]: closed-form - the stated limits themselves, both sides of each
   it('[log.limits] past the stated limits a log is not answered', () => {
     expect(refusalOf({ grainSlope1In: 5.99 })).toBe('logGrainTooSteep');
     expect(refusalOf({ grainSlope1In: 6 })).toBe(null);
     expect(refusalOf({ worstKnotIn: 10 / 3 + 0.01 })).toBe('logKnotTooWide');
     expect(refusalOf({ worstKnotIn: 3.33 })).toBe(null);
+    // listed or not, a knot over a third is past the method
+    expect(refusalOf({ worstKnotIn: 10 / 3 + 0.01, knotsInWorstFootIn: [] })).toBe('logKnotTooWide');
     expect(refusalOf({ knotsInWorstFootIn: Array.from({ length: 10 }, () => 3) })).toBe('logKnotsTakeEverything');
   });
 
