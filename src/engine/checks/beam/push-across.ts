@@ -26,7 +26,7 @@ export function placesOnPosts(shelter: Shelter, beam: BeamGeometry): readonly Be
 }
 
 /** The posts that a beam rests on, in order along it. */
-export const postsUnder = ({ posts }: Shelter, beam: BeamGeometry): readonly PostGeometry[] =>
+const postsUnder = ({ posts }: Shelter, beam: BeamGeometry): readonly PostGeometry[] =>
   posts.filter((p) => p.seats.some((s) => s.beamId === beam.id)).sort((a, b) => a.xIn - b.xIn);
 
 /**
