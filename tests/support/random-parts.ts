@@ -63,6 +63,18 @@ export const randomWalls: Maker<Project['surroundings']['closed']> = fc.uniqueAr
   { selector: (wall) => wall.side, maxLength: 3 },
 );
 
+/** Listed sizes; a strap has none of its own. */
+const SHANKS = [
+  ['lag', 0.25],
+  ['lag', 0.5],
+  ['bolt', 0.625],
+  ['spike', 0.283],
+  ['screw', 0.19],
+  ['nail', 0.162],
+  ['strap', 0.125],
+  ['driftPin', 0.75],
+] as const;
+
 export const randomCapacity: Maker<Capacity> = fc.oneof(
   fc.constant(null),
   fc.constant({ kind: 'none' } as const),
@@ -81,17 +93,31 @@ export const randomCapacity: Maker<Capacity> = fc.oneof(
     kind: fc.constant('fasteners'),
     shoulder: fc.boolean(),
     rows: fc.array(
-      fc.record({
-        fastener: fc.constantFrom('lag', 'bolt', 'spike', 'screw', 'nail', 'strap', 'driftPin'),
-        diameterIn: sixteenths(0.125, 1),
-        lengthIn: sixteenths(2, 14),
-        count: fc.integer({ min: 1, max: 8 }),
-        rows: fc.integer({ min: 1, max: 2 }),
-        spacingIn: fc.option(sixteenths(1, 24)),
-        endIn: fc.option(sixteenths(1, 8)),
-        acts: fc.constantFrom('lateral', 'withdrawal', 'both'),
-        driven: fc.constantFrom('wet', 'dry'),
-      }),
+      fc
+        .tuple(
+          fc.constantFrom(...SHANKS),
+          fc.record(
+            {
+              lengthIn: sixteenths(2, 14),
+              count: fc.integer({ min: 1, max: 8 }),
+              rows: fc.integer({ min: 1, max: 2 }),
+              spacingIn: fc.option(sixteenths(1, 24)),
+              endIn: fc.option(sixteenths(1, 8)),
+              acts: fc.constantFrom('lateral', 'withdrawal', 'both'),
+              driven: fc.constantFrom('wet', 'dry'),
+              washerIn: sixteenths(1, 3),
+              headFlatIn: sixteenths(0, 1),
+              plate: fc.record({
+                thicknessIn: fc.constantFrom(0.0142, 0.05, 0.1875),
+                widthIn: fc.option(sixteenths(1.5, 4)),
+                steel: fc.constantFrom('plate', 'strap'),
+                each: fc.constantFrom(1, 2),
+              }),
+            },
+            { requiredKeys: ['lengthIn', 'count', 'rows', 'spacingIn', 'endIn', 'acts', 'driven'] },
+          ),
+        )
+        .map(([[fastener, diameterIn], row]) => ({ ...row, fastener, diameterIn })),
       { maxLength: 3 },
     ),
   }),

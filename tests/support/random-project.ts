@@ -1,5 +1,15 @@
 import * as fc from 'fast-check';
-import type { Id, JointKind, Log, Member, Project, Stock } from '../../src/engine/project/model.ts';
+import { hardwareFaults } from '../../src/engine/project/soundness/hardware.ts';
+import type {
+  Capacity,
+  FastenerRow,
+  Id,
+  JointKind,
+  Log,
+  Member,
+  Project,
+  Stock,
+} from '../../src/engine/project/model.ts';
 import { bracesOf, groupsOf, lateralOf, linesOf, neighbourOf, planesOf, sticksOf, tiesOf } from './random-frame.ts';
 import {
   randomCalculation,
@@ -21,7 +31,27 @@ import { layout, recipe, type Recipe } from './random-recipe.ts';
  * most three lines. Every stock kind, splices, ties with braces across, joints of every kind of capacity, texts and ids
  * from the shortest to the longest allowed.
  */
-export const randomProject = (): fc.Arbitrary<Project> => recipe.chain(projectFrom);
+export const randomProject = (): fc.Arbitrary<Project> => recipe.chain(projectFrom).map(withHardwareThatFits);
+
+/** Rows of fasteners that cannot fit any joint of their kind are left out. */
+function withHardwareThatFits(project: Project): Project {
+  const fitting = (kind: JointKind, capacity: Capacity): Capacity => {
+    if (capacity?.kind !== 'fasteners') return capacity;
+    const fits = (row: FastenerRow): boolean => {
+      const defaults = [{ kind, capacity: { ...capacity, rows: [row] } }];
+      return hardwareFaults({ ...project, joints: { defaults, own: [] } }).length === 0;
+    };
+    return { ...capacity, rows: capacity.rows.filter(fits) };
+  };
+  const { defaults, own } = project.joints;
+  return {
+    ...project,
+    joints: {
+      defaults: defaults.map(({ kind, capacity }) => ({ kind, capacity: fitting(kind, capacity) })),
+      own: own.map(({ key, capacity }) => ({ key, capacity: fitting(key.split('/')[0] as JointKind, capacity) })),
+    },
+  };
+}
 
 const JOINTS: readonly JointKind[] = [
   'sheetPurlin',

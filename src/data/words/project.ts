@@ -54,6 +54,10 @@ export const PROJECT_MESSAGES = {
   groupOfOtherRole:
     'The group “{group}” is for members of role {got}, but this member is a {role}. Name a group of role {role}.',
 
+  // Hardware
+  moreRowsThanFasteners: 'There are {rows} rows but only {count} fasteners. Write fewer rows.',
+  washerUnderShank: 'The washer is {washerIn} in across, no wider than the shank of {diameterIn} in. Take a wider one.',
+
   // Roof
   lineUnderNoRoof: 'No roof plane lies on line {line}. Let a plane rest on it or remove the line.',
   roofWithoutHeight:

@@ -1,6 +1,7 @@
 import type { Fault } from '../message.ts';
 import type { Project } from './model.ts';
 import { braceFaults, tieFaults } from './soundness/braces-and-ties.ts';
+import { hardwareFaults } from './soundness/hardware.ts';
 import { heightFaults } from './soundness/heights.ts';
 import { idFaults } from './soundness/ids.ts';
 import { beamFaults, postFaults } from './soundness/line-members.ts';
@@ -29,6 +30,7 @@ const RULES: readonly ((project: Project) => readonly Fault[])[] = [
   surroundingsFaults,
   lateralFaults,
   ownLoadFaults,
+  hardwareFaults,
   typedValueFaults,
 ];
 
