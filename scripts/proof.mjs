@@ -1,4 +1,5 @@
-// `npm run proof [-- --strict]`: what stands behind each rule, and how many figures nobody compared with a printed edition.
+// `npm run proof`: what stands behind each rule, and how many figures nobody compared with a printed edition. Fails on a rule
+// without a proof.
 import { readFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { bootstrap, TOP } from './bootstrap.mjs';
@@ -53,5 +54,4 @@ const rules = Object.keys(RULES).length;
 console.log(`\n${rules - unproved.length} of ${rules} rules proved; ${fromMemory} marks from memory.`);
 if (unproved.length > 0) console.log(`Without a proof: ${unproved.join(', ')}`);
 for (const fault of faults) console.error(fault);
-const strict = process.argv.includes('--strict');
-process.exitCode = faults.length > 0 || (strict && unproved.length > 0) ? 1 : 0;
+process.exitCode = faults.length + unproved.length > 0 ? 1 : 0;

@@ -51,6 +51,7 @@ const STEPS = {
   lint: { words: 'Lint', run: () => tool(runs(bin('oxlint'), '--deny-warnings')) },
   format: { words: 'Format', run: () => tool(runs(bin('prettier'), '--check', '--log-level', 'warn', '.')) },
   unused: { words: 'Unused code', run: () => tool(runs(bin('knip'), '--no-progress')) },
+  proof: { words: 'Proofs', run: () => tool(runs(join(TOP, 'scripts/proof.mjs'))) },
   unit: { words: 'Tests of engine, data, screen parts and house', run: () => tests('vitest.config.ts', 'unit.json') },
   build: { words: 'Build', run: () => tool(runs(bin('vite'), 'build', '--logLevel', 'warn')) },
   browser: {
