@@ -57,5 +57,5 @@ export const CHAIN_WORDS = {
 export const CHAIN_ASIDES = {
   none: 'The chain is not known while the shelter cannot be placed.',
   eachItsOwn:
-    'Each link is asked in the load that is hardest for it, those of the roof by the gusts on their own small area: what lifts one is not what lifts the one above it less the weight between. Weight added is 0.6 of the light weight.',
+    'Each link is asked in the load that is hardest for it, those of the roof by the gusts on their own small area: what lifts one is not what lifts the one above it less the weight between. The weight that comes on at each link counts 0.6 of its lightest.',
 } as const;

@@ -7,9 +7,9 @@ import type { FastenerRow } from '../../engine/project/model.ts';
 import { YoursChoice } from '../fields/choice.tsx';
 import { CommandButton, CommandChoice } from '../fields/command-choice.tsx';
 import { Yours } from '../fields/yours.tsx';
-import { useWorkbench } from '../state/use-workbench.ts';
+import { acts, useWorkbench } from '../state/use-workbench.ts';
 import { HardwarePlate } from './hardware-plate.tsx';
-import { ListedLength, TypedSize } from './hardware-size.tsx';
+import { ListedLength, OfferedSize, TypedSize } from './hardware-size.tsx';
 import {
   isSameSize,
   listedDiameters,
@@ -46,7 +46,7 @@ export function HardwareRow({ row, path, of, setting, onTakeAway }: HardwareRowP
       <Size row={row} path={path} of={of} />
       <Standing row={row} path={path} of={of} isSheet={isSheet} />,{' '}
       <HardwarePlate row={row} path={path} of={of} setting={setting} />
-      {(isSheet || row.plate === undefined) && <Washer path={path} of={of} />}
+      {(isSheet || row.plate === undefined) && <Washer row={row} path={path} of={of} />}
       {!isSheet && row.plate === undefined && <HeadFlat row={row} path={path} of={of} />}. They count{' '}
       <YoursChoice path={`${path}.acts`} label={label('which way they count')} choices={ACTS} />, driven into{' '}
       <YoursChoice path={`${path}.driven`} label={label('driven into')} choices={DRIVEN} />.{' '}
@@ -72,38 +72,37 @@ function KindChoice({ row, path, of, setting }: Omit<HardwareRowProps, 'onTakeAw
   );
 }
 
-/** Thickness and length, of nails and spikes by their one name. */
+/** Thickness and length; nails and spikes go by one name for both. */
 function Size({ row, path, of }: RowProps) {
   const system = useWorkbench((state) => state.system);
   const diameters = listedDiameters(row.fastener, system);
   const lengths = listedLengths(row.fastener, system);
-  const named = namedSizes(row.fastener);
   const thick = { path: `${path}.diameterIn`, label: `${of}: thickness` };
   const long = { path: `${path}.lengthIn`, label: `${of}: length` };
-  const chosen = named.findIndex(
-    (each) => isSameSize(each.diameterIn, row.diameterIn) && isSameSize(each.lengthIn, row.lengthIn),
-  );
-  return (
+  const both = (
     <>
-      {named.length > 0 && (
-        <>
-          <CommandChoice
-            label={`${of}: size`}
-            chosen={chosen}
-            unchosen="of no listed size"
-            options={named.map(({ name, diameterIn, lengthIn }) => ({
-              words: `${name}, ${sizeInWords(lengthIn, system)}`,
-              perform: (p) => setAt(p, path, { ...row, diameterIn, lengthIn }),
-            }))}
-          />
-          ,{' '}
-        </>
-      )}
       {diameters.length > 0 ? <ListedLength {...thick} listed={diameters} /> : <TypedSize {...thick} />} thick and{' '}
       {lengths.length > 0 ? <ListedLength {...long} listed={lengths} /> : <TypedSize {...long} />} long
     </>
   );
+  const named = namedSizes(row.fastener);
+  if (named.length === 0) return both;
+  const label = `${of}: size`;
+  const options = named.map(({ name, diameterIn, lengthIn }) => ({
+    words: `${pennyOf(name)}, ${sizeInWords(diameterIn, system)} by ${sizeInWords(lengthIn, system)}`,
+    isIt: isSameSize(diameterIn, row.diameterIn) && isSameSize(lengthIn, row.lengthIn),
+    take: () =>
+      acts().perform({ name: label, perform: (p) => setAt(p, path, { ...row, diameterIn, lengthIn }), undo: 'now' }),
+  }));
+  return (
+    <OfferedSize label={label} options={options} typedPaths={[thick.path, long.path]}>
+      {both}
+    </OfferedSize>
+  );
 }
+
+/** `16d common nail` beside the word nail. */
+const pennyOf = (name: string): string => name.replace(/ (common nail|spike)$/, '');
 
 /** How far they stand from one another and, where the joint does not say it itself, from the end. */
 function Standing({ row, path, of, isSheet }: RowProps & { readonly isSheet: boolean }) {
@@ -129,7 +128,7 @@ function Standing({ row, path, of, isSheet }: RowProps & { readonly isSheet: boo
   );
 }
 
-function Washer({ path, of }: Pick<RowProps, 'path' | 'of'>) {
+function Washer({ row, path, of }: RowProps) {
   const system = useWorkbench((state) => state.system);
   return (
     <>
@@ -137,7 +136,7 @@ function Washer({ path, of }: Pick<RowProps, 'path' | 'of'>) {
       <ListedLength
         path={`${path}.washerIn`}
         label={`${of}: washer`}
-        listed={listedWashers(system)}
+        listed={listedWashers(row.fastener, system)}
         without="no washer"
       />
     </>

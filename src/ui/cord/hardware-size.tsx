@@ -1,13 +1,10 @@
-import { useId, useState } from 'react';
+import { useId, useState, type ReactNode } from 'react';
 import { say } from '../../data/words/say.ts';
 import { FieldNote } from '../fields/field-note.tsx';
 import { Yours } from '../fields/yours.tsx';
 import { acts, present, useWorkbench } from '../state/use-workbench.ts';
 import { valueAt } from '../state/value-at.ts';
 import { isSameSize, sizeInWords, type ListedSize } from './hardware-sizes.ts';
-
-const OTHER = 'other';
-const NONE = 'none';
 
 interface SizeProps {
   readonly path: string;
@@ -30,17 +27,47 @@ interface ListedProps extends SizeProps {
 
 /** A size from the list of its kind, or another one, typed. */
 export function ListedLength({ path, label, listed, without }: ListedProps) {
-  const id = useId();
   const sizeIn = useSize(path);
-  const hasDraft = useWorkbench(({ drafts }) => drafts[path] !== undefined);
+  const options = listed.map(({ valueIn, words }) => ({
+    words,
+    isIt: sizeIn !== null && isSameSize(valueIn, sizeIn),
+    take: () => acts().choose(path, valueIn, label),
+  }));
+  const none = { words: without ?? '', isIt: sizeIn === null, take: () => acts().choose(path, undefined, label) };
+  return (
+    <OfferedSize label={label} typedPaths={[path]} options={without === undefined ? options : [none, ...options]}>
+      <TypedSize path={path} label={`${label}, typed`} />
+    </OfferedSize>
+  );
+}
+
+interface Offer {
+  readonly words: string;
+  readonly isIt: boolean;
+  /** false when it was refused */
+  readonly take: () => boolean;
+}
+
+interface OfferedSizeProps {
+  readonly label: string;
+  readonly options: readonly Offer[];
+  /** fields of the size that is typed instead */
+  readonly typedPaths: readonly string[];
+  readonly children: ReactNode;
+}
+
+/** Sizes to choose from, and one more choice that brings the fields to type another. */
+export function OfferedSize({ label, options, typedPaths, children }: OfferedSizeProps) {
+  const id = useId();
+  const hasDraft = useWorkbench(({ drafts }) => typedPaths.some((path) => drafts[path] !== undefined));
   const [isTyped, setTyped] = useState(false);
   const [refusal, setRefusal] = useState<string | null>(null);
-  const found = listed.findIndex(({ valueIn }) => sizeIn !== null && isSameSize(valueIn, sizeIn));
-  const isOther = isTyped || hasDraft || (sizeIn !== null && found < 0);
-  const choose = (chosen: string): void => {
-    setTyped(chosen === OTHER);
-    if (chosen === OTHER) return;
-    const accepted = acts().choose(path, chosen === NONE ? undefined : listed[Number(chosen)]?.valueIn, label);
+  const chosen = options.findIndex(({ isIt }) => isIt);
+  const isOther = isTyped || hasDraft || chosen < 0;
+  const choose = (at: number): void => {
+    const option = options[at];
+    setTyped(!option);
+    const accepted = option?.take() ?? true;
     const fault = present().refusedChange?.faults[0];
     setRefusal(accepted || !fault ? null : say(fault));
   };
@@ -52,25 +79,19 @@ export function ListedLength({ path, label, listed, without }: ListedProps) {
           aria-label={label}
           aria-describedby={`${id}note`}
           aria-invalid={refusal === null ? undefined : true}
-          value={isOther ? OTHER : found < 0 ? NONE : String(found)}
-          onChange={({ currentTarget }) => choose(currentTarget.value)}
+          value={isOther ? options.length : chosen}
+          onChange={({ currentTarget }) => choose(Number(currentTarget.value))}
         >
-          {without !== undefined && <option value={NONE}>{without}</option>}
-          {listed.map(({ words }, i) => (
+          {options.map(({ words }, i) => (
             <option key={words} value={i}>
               {words}
             </option>
           ))}
-          <option value={OTHER}>another size</option>
+          <option value={options.length}>another size</option>
         </select>
         <FieldNote id={`${id}note`} fault={refusal} echo={null} floats={false} />
       </span>
-      {isOther && (
-        <>
-          {' '}
-          <TypedSize path={path} label={`${label}, typed`} />
-        </>
-      )}
+      {isOther && <> {children}</>}
     </>
   );
 }

@@ -60,9 +60,31 @@ export const listedLengths = (kind: Kind, system: UnitSystem): readonly ListedSi
 /** Nails and spikes as they are bought: one name for thickness and length. */
 export const namedSizes = (kind: Kind) => (kind === 'nail' ? NAILS.rows : kind === 'spike' ? SPIKES.rows : []);
 
-/** Washers that are listed, each with the fastener that it belongs to. */
-export const listedWashers = (system: UnitSystem): readonly ListedSize[] =>
-  CUT_WASHERS.rows.map(({ nominalIn, outsideIn }) => ({
-    valueIn: outsideIn,
-    words: `${sizeInWords(outsideIn, system)} across, of ${sizeInWords(nominalIn, system)}`,
-  }));
+/** Washers bonded to roofing screws, and put under wood screws [in]; common practice. */
+const SCREW_WASHER_IN = 0.5;
+
+/** Washers for the head of a kind: those of bolts and lag screws are listed with the shank that they belong to. */
+export function listedWashers(kind: Kind, system: UnitSystem): readonly ListedSize[] {
+  switch (kind) {
+    case 'lag':
+    case 'bolt':
+      return CUT_WASHERS.rows.map(({ nominalIn, outsideIn }) => ({
+        valueIn: outsideIn,
+        words: `a ${sizeInWords(nominalIn, system)} washer, ${sizeInWords(outsideIn, system)} across`,
+      }));
+    case 'screw':
+      return [{ valueIn: SCREW_WASHER_IN, words: `a washer ${sizeInWords(SCREW_WASHER_IN, system)} across` }];
+    case 'nail':
+    case 'spike':
+    case 'driftPin':
+    case 'strap':
+      return [];
+  }
+}
+
+/** The washer that comes with a fastener of a size, where one is listed. */
+export function usualWasherIn(kind: Kind, diameterIn: number): number | null {
+  if (kind === 'screw') return SCREW_WASHER_IN;
+  const washer = CUT_WASHERS.rows.find(({ nominalIn }) => isSameSize(nominalIn, diameterIn));
+  return kind === 'lag' || kind === 'bolt' ? (washer?.outsideIn ?? null) : null;
+}

@@ -1,8 +1,7 @@
-import { CUT_WASHERS } from '../../data/fasteners/bolts.ts';
 import type { FastenerKind } from '../../data/fasteners/kind.ts';
 import { commonPath, type JointSetting } from '../../engine/checks/joints/joint-setting.ts';
 import type { FastenerRow } from '../../engine/project/model.ts';
-import { isSameSize, listedLengths, namedSizes } from './hardware-sizes.ts';
+import { listedLengths, namedSizes, usualWasherIn } from './hardware-sizes.ts';
 
 /** Thickness and length that a row of a kind begins with where the joint does not say more [in]; common practice. */
 const USUAL: Readonly<Record<FastenerKind, readonly [diameterIn: number, lengthIn: number]>> = {
@@ -14,7 +13,8 @@ const USUAL: Readonly<Record<FastenerKind, readonly [diameterIn: number, lengthI
   driftPin: [0.625, 18],
 };
 /** Of the screws of a roof's sheet [in]; common practice. */
-const SHEET_SCREW = { diameterIn: 0.242, lengthIn: 1.5, spacingIn: 12 } as const;
+const EVERY_FOOT = { spacingIn: 12 } as const;
+const SHEET_SCREW = { diameterIn: 0.242, lengthIn: 1.5, ...EVERY_FOOT } as const;
 /** A bar of flat steel before anybody types [in]; common practice. */
 const BAR = { thicknessIn: 0.1875, widthIn: 2 } as const;
 /** Depth of a flat before anybody types [in]; own choice. */
@@ -50,17 +50,21 @@ export function usualRow(kind: FastenerKind, setting: JointSetting | null): Fast
     acts: 'both',
     driven: 'wet',
   };
-  if (setting?.upper.of === 'sheet') return kind === 'screw' ? { ...row, ...SHEET_SCREW } : { ...row, spacingIn: 12 };
   if (!setting) return row;
+  if (setting.upper.of === 'sheet')
+    return { ...row, ...underHead(row, setting), ...(kind === 'screw' ? SHEET_SCREW : EVERY_FOOT) };
   if (needsPlate(setting)) return { ...row, plate: plateOf('plate', 2, undefined) };
   return { ...row, ...underHead(row, setting), lengthIn: firstLength(kind, row, setting) };
 }
 
 /** The washer of its size where one is listed, and on a round piece the flat that a head wants. */
-function underHead({ diameterIn }: FastenerRow, { upper }: JointSetting): Pick<FastenerRow, 'washerIn' | 'headFlatIn'> {
-  const washer = CUT_WASHERS.rows.find(({ nominalIn }) => isSameSize(nominalIn, diameterIn));
+function underHead(
+  { fastener, diameterIn }: FastenerRow,
+  { upper }: JointSetting,
+): Pick<FastenerRow, 'washerIn' | 'headFlatIn'> {
+  const washerIn = usualWasherIn(fastener, diameterIn);
   return {
-    ...(washer ? { washerIn: washer.outsideIn } : {}),
+    ...(washerIn === null ? {} : { washerIn }),
     ...(upper.stick?.kind === 'round' ? { headFlatIn: FIRST_FLAT_IN } : {}),
   };
 }

@@ -4,6 +4,7 @@ import { STATUS_WORDS } from '../../data/words/status.ts';
 import type { JointDemand } from '../../engine/checks/joints/joint-demands.ts';
 import type { JointPart } from '../../engine/checks/joints/rated.ts';
 import type { Evaluation } from '../../engine/evaluation.ts';
+import type { Message } from '../../engine/message.ts';
 import type { Quantity } from '../../engine/units.ts';
 import { say, useWorkbench } from '../state/use-workbench.ts';
 import { showQuantity, showRatio } from '../units/show-quantity.ts';
@@ -40,8 +41,14 @@ export function JointAsked({ asked, evaluation, words }: JointAskedProps) {
         </tr>
       </thead>
       <tbody>
-        {PARTS.map((part) => (
-          <Direction key={part} part={part} demand={asked.demands[part]} evaluation={evaluation} />
+        {PARTS.map((part, i) => (
+          <Direction
+            key={part}
+            part={part}
+            demand={asked.demands[part]}
+            evaluation={evaluation}
+            isSaid={PARTS.slice(0, i).some((before) => isSameReason(asked.demands[before], asked.demands[part]))}
+          />
         ))}
       </tbody>
     </table>
@@ -52,13 +59,22 @@ interface DirectionProps {
   readonly part: JointPart;
   readonly demand: JointDemand;
   readonly evaluation: Evaluation;
+  /** the same reason stands above already */
+  readonly isSaid: boolean;
 }
 
+const reasonOf = (demand: JointDemand): Message | undefined => (demand.asked ? demand.row.reason : demand.reason);
+
+const isSameReason = (a: JointDemand, b: JointDemand): boolean => {
+  const [one, other] = [reasonOf(a), reasonOf(b)];
+  return one !== undefined && JSON.stringify(one) === JSON.stringify(other);
+};
+
 /** One direction: its numbers, and under them the load that governs, or why there is no number. */
-function Direction({ part, demand, evaluation }: DirectionProps) {
+function Direction({ part, demand, evaluation, isSaid }: DirectionProps) {
   const system = useWorkbench((state) => state.system);
   const row = demand.asked ? demand.row : null;
-  const under = underIt(demand, evaluation);
+  const under = underIt(demand, evaluation, isSaid);
   return (
     <Fragment>
       <tr className={under === '' ? undefined : 'explained-below'}>
@@ -79,14 +95,16 @@ function Direction({ part, demand, evaluation }: DirectionProps) {
   );
 }
 
-function underIt(demand: JointDemand, { loads }: Evaluation): string {
-  if (!demand.asked) return say(demand.reason);
-  const combination = combinationInWords(loads, demand.row);
-  const reason = demand.row.reason ? say(demand.row.reason) : '';
-  return [reason, combination === '' ? '' : `${combination}.`].filter((each) => each !== '').join(' ');
+function underIt(demand: JointDemand, { loads }: Evaluation, isSaid: boolean): string {
+  const reason = reasonOf(demand);
+  // what does not fit fails without any load
+  const hasLoad = demand.asked && demand.row.demand !== null;
+  const combination = hasLoad ? combinationInWords(loads, demand.row) : '';
+  return [reason && !isSaid ? say(reason) : '', combination === '' ? '' : `${combination}.`]
+    .filter((each) => each !== '')
+    .join(' ');
 }
 
-/** Nothing is asked is a number too. */
 const shown = (quantity: Quantity | null, system: UnitSystem): string =>
   quantity === null
     ? ''

@@ -51,7 +51,7 @@ export function CapacitySentence({ kind, jointKey, words, capacity, path, settin
             <RatingWords path={path} of={words} />
           </>
         )}
-        {isFastened ? ':' : '.'}
+        {!isFastened && '.'}
       </p>
       {isWall && <p className="aside">{HARDWARE_ASIDES.wall}</p>}
       {isFastened && <HardwareRows capacity={capacity} path={path} of={words} setting={setting} />}

@@ -2,6 +2,7 @@ import { useDeferredValue, useMemo, useState } from 'react';
 import { CHAIN_ASIDES, CHAIN_WORDS } from '../../data/words/hardware.ts';
 import { STATUS_WORDS } from '../../data/words/status.ts';
 import type { ChainLink, UpliftChain } from '../../engine/checks/joints/uplift-chain.ts';
+import type { Message } from '../../engine/message.ts';
 import { upliftOf } from '../../engine/uplift.ts';
 import { say, useOpenProject, useWorkbench } from '../state/use-workbench.ts';
 import { showQuantity, showRatio } from '../units/show-quantity.ts';
@@ -35,7 +36,7 @@ function Chain({ memberId, name }: UpliftProps) {
   return (
     <>
       <ChainTable chain={chain} name={name} />
-      <p>{say(chain.raise)}</p>
+      <p>{say(inWholePounds(chain.raise))}</p>
       <p className="aside">{CHAIN_ASIDES.eachItsOwn}</p>
     </>
   );
@@ -50,7 +51,7 @@ function ChainTable({ chain, name }: { readonly chain: UpliftChain; readonly nam
           <th scope="col">
             <span className="unseen">link</span>
           </th>
-          {['weight added', 'lifted by', 'holds', 'ratio'].map((head) => (
+          {['lifted by', 'holds', 'ratio'].map((head) => (
             <th key={head} scope="col" className="number">
               {head}
             </th>
@@ -70,14 +71,18 @@ function ChainTable({ chain, name }: { readonly chain: UpliftChain; readonly nam
 function LinkRow({ link, isWeakest }: { readonly link: ChainLink; readonly isWeakest: boolean }) {
   const system = useWorkbench((state) => state.system);
   const { name, row, addedLb } = link;
-  const inPounds = (lb: number): string => (lb >= 1 ? showQuantity({ value: lb, unit: 'lb' }, system) : '');
   return (
     <tr className={isWeakest ? 'weakest' : undefined}>
       <th scope="row">
         {CHAIN_WORDS[name]}
         {isWeakest && <strong> weakest</strong>}
+        {addedLb >= 1 && (
+          <span className="quiet">
+            {' '}
+            with {showQuantity({ value: Math.floor(addedLb), unit: 'lb' }, system)} more on it
+          </span>
+        )}
       </th>
-      <td className="number">{inPounds(addedLb)}</td>
       <td className="number">{row?.demand ? showQuantity(row.demand, system) : ''}</td>
       <td className="number">{row?.capacity ? showQuantity(row.capacity, system) : ''}</td>
       <td className={row?.status === 'fail' ? 'number marked' : 'number'}>{ratioOrWord(row)}</td>
@@ -87,3 +92,11 @@ function LinkRow({ link, isWeakest }: { readonly link: ChainLink; readonly isWea
 
 const ratioOrWord = (row: ChainLink['row']): string =>
   row === null ? 'not asked' : row.ratio === null ? STATUS_WORDS[row.status] : showRatio(row.ratio);
+
+/** Nobody weighs a wind to a thousandth of a pound. */
+const inWholePounds = ({ code, values }: Message): Message => ({
+  code,
+  values: Object.fromEntries(
+    Object.entries(values).map(([key, value]) => [key, typeof value === 'number' ? Math.round(value) : value]),
+  ),
+});
