@@ -30,6 +30,7 @@ function rowInWords(shanks: readonly Shank[], showLength: ShowLength): string {
   const measured = measuresOf(shanks).map(({ what, lengthIn }) => {
     const length = showLength(lengthIn);
     if (what === 'depth') return `${length} into ${main.label}`;
+    if (what === 'through') return `${length} through ${main.label}`;
     return what === 'edge' ? `${length} to its edge` : `${length} to its end`;
   });
   return `${[count, ...measured].join(', ')}.`;

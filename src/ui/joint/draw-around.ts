@@ -8,7 +8,7 @@ import { drawDimension } from '../drawing/dimension.ts';
 import { hatchStrokes } from '../drawing/outline.ts';
 import type { Point } from '../drawing/paper.ts';
 import type { ShowLength } from '../drawing/words.ts';
-import { seen } from './looks.ts';
+import { seen, type Look } from './looks.ts';
 import type { Pen } from './pen.ts';
 import { JOINT_DRAWING_WORDS } from './words.ts';
 
@@ -22,10 +22,10 @@ export interface Around {
 }
 
 export function drawAround(pen: Pen, around: Around): void {
-  const { upper, lower } = around.setting;
+  const { lower } = around.setting;
   drawWall(pen, around);
   if (lower.of === 'pier') drawPier(pen, around);
-  if (upper.of === 'sheet') drawSheet(pen, around);
+  drawSheet(pen, around);
 }
 
 /** A wall is cut where it is seen from its end; from the front it is what everything lies on. */
@@ -59,32 +59,36 @@ export function wallOf({ kind, upper, lower, at, ways }: JointSetting): Face | n
 const SHEET_IN = 1 / 32;
 
 /** The sheet where its fasteners go through it: a line, as thick as it is. */
-function drawSheet(pen: Pen, { setting, capacity, reachIn }: Around): void {
-  const { sketch, at, look } = pen;
-  const surface = topOf(setting);
-  if (!surface || Math.abs(dot(setting.ways.pull, look.toward)) > 0.5) return;
-  const way = Math.abs(dot(setting.ways.along, look.toward)) > 0.5 ? setting.ways.across : setting.ways.along;
-  const thickIn = sheetThickness(capacity);
-  const middle = plus(surface, setting.ways.pull, (thickIn ?? SHEET_IN) / 2);
+function drawSheet({ sketch, at, look }: Pen, { setting, capacity, reachIn }: Around): void {
+  const ends = sheetEnds(setting, look, reachIn);
+  if (!ends) return;
+  const up = (sheetThickness(capacity) ?? SHEET_IN) / 2;
   sketch.line(
-    [-reachIn, reachIn].map((t) => at(plus(middle, way, t))),
+    ends.map((end) => at(plus(end, setting.ways.pull, up))),
     'cover-line',
   );
-  const about = at(plus(middle, way, -0.8 * reachIn));
-  const up = sketch.view.paper.textSize;
-  const centres = [-1, 1].flatMap((side) => [1, 1.6].map((off) => ({ x: about.x, y: about.y + side * off * up })));
+  const about = at(plus(ends[0], plus(ends[1], ends[0], -1), 0.1));
+  const size = sketch.view.paper.textSize;
+  const centres = [-1, 1].flatMap((side) => [1, 1.6].map((off) => ({ x: about.x, y: about.y + side * off * size })));
   sketch.text({ key: 'sheet', text: JOINT_DRAWING_WORDS.sheet, kind: 'note', centres, about });
+}
+
+/** Both ends of the sheet that is drawn, where it lies on its wood; null where it is looked down on. */
+export function sheetEnds(
+  { upper, lower, line, ways }: JointSetting,
+  look: Look,
+  reachIn: number,
+): readonly [Vector, Vector] | null {
+  const wood = upper.of === 'sheet' && lower.shape && line && stretchIn(lower.shape, line);
+  if (!wood || Math.abs(dot(ways.pull, look.toward)) > 0.5) return null;
+  const way = Math.abs(dot(ways.along, look.toward)) > 0.5 ? ways.across : ways.along;
+  const on = plus(line.at, line.into, wood.fromIn);
+  return [plus(on, way, -reachIn), plus(on, way, reachIn)];
 }
 
 const sheetThickness = (capacity: Capacity): number | null =>
   (capacity?.kind === 'fasteners' ? capacity.rows.find((row: FastenerRow) => row.plate)?.plate?.thicknessIn : null) ??
   null;
-
-/** Where a sheet lies on what is under it. */
-function topOf({ lower, line }: JointSetting): Vector | null {
-  const wood = lower.shape && line && stretchIn(lower.shape, line);
-  return wood ? plus(line.at, line.into, wood.fromIn) : null;
-}
 
 /** How far down the pier is drawn, in its widths. */
 export const PIER_DEEP = 0.6;

@@ -25,7 +25,8 @@ export function drawMeasure(pen: Pen, measure: Measure, row: number, showLength:
   const [a, b] = [at(from), at(to)];
   if (![a, b].every((p) => isOn(sketch.view, p))) return;
   told.add(key);
-  const off = what === 'depth' ? beside(a, b, DEPTH_OFF * sketch.view.paper.textSize) : { x: 0, y: 0 };
+  const isAlongShank = what === 'depth' || what === 'through';
+  const off = isAlongShank ? beside(a, b, DEPTH_OFF * sketch.view.paper.textSize) : { x: 0, y: 0 };
   const shift = (p: Point): Point => ({ x: p.x + off.x, y: p.y + off.y });
   drawDimension(sketch, {
     key,
@@ -34,7 +35,7 @@ export function drawMeasure(pen: Pen, measure: Measure, row: number, showLength:
     text: JOINT_DRAWING_WORDS.whatIs[what](showLength(lengthIn)),
     side: 1,
     level: true,
-    beyond: what !== 'depth',
+    beyond: !isAlongShank,
   });
 }
 

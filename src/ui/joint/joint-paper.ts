@@ -4,7 +4,7 @@ import type { Shelter } from '../../engine/geometry/shelter.ts';
 import type { Capacity } from '../../engine/project/model.ts';
 import { extentOf, type Extent, type Paper, type Point, type View } from '../drawing/paper.ts';
 import type { Bodies } from './bodies-of.ts';
-import { PIER_DEEP, WALL_DEEP, wallOf } from './draw-around.ts';
+import { PIER_DEEP, sheetEnds, WALL_DEEP, wallOf } from './draw-around.ts';
 import { ROSE_ROOM } from './draw-ways.ts';
 import { seen, type Look } from './looks.ts';
 import { seenBody } from './outline.ts';
@@ -77,6 +77,8 @@ export function extentOfScene({ setting, bodies, rows }: Scene, look: Look, shel
     const low = post.woodFromZIn - post.foot.standOffIn - PIER_DEEP * acrossIn;
     places.push({ x: at.x - acrossIn / 2, y: low }, { x: at.x + acrossIn / 2, y: low });
   }
+  const sheet = sheetEnds(setting, look, reachIn) ?? [];
+  places.push(...sheet.map((p) => seen(look, plus(p, setting.ways.pull, 1 / 8))));
   const wall = wallOf(setting);
   if (wall && Math.abs(dot(wall.outward, look.toward)) < 0.5) {
     const back = seen(look, plus(wall.at, wall.outward, -reachIn * WALL_DEEP));

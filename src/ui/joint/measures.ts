@@ -5,7 +5,7 @@ import { onShank, type Shank } from './shanks.ts';
 
 /** A distance that a fastener has to keep, between two places of the joint. */
 export interface Measure {
-  readonly what: 'depth' | 'edge' | 'end';
+  readonly what: 'depth' | 'through' | 'edge' | 'end';
   readonly from: Vector;
   readonly to: Vector;
   readonly lengthIn: number;
@@ -33,7 +33,12 @@ const least = (measures: readonly (Measure | null)[]): Measure | null =>
 /** From where it enters the piece to its point, or to the nut. */
 const depthOf = (shank: Shank): Measure | null =>
   shank.inMainIn > 0
-    ? measure('depth', shank.main, onShank(shank, shank.entersIn), onShank(shank, shank.entersIn + shank.inMainIn))
+    ? measure(
+        shank.nutIn === null ? 'depth' : 'through',
+        shank.main,
+        onShank(shank, shank.entersIn),
+        onShank(shank, shank.entersIn + shank.inMainIn),
+      )
     : null;
 
 const halfWay = (shank: Shank): Vector => onShank(shank, shank.entersIn + shank.inMainIn / 2);

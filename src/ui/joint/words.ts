@@ -24,6 +24,7 @@ export const JOINT_DRAWING_WORDS = {
   ways: { pull: 'pull', push: 'push', along: 'along', across: 'across' },
   whatIs: {
     depth: (length: string) => `${length} deep`,
+    through: (length: string) => `${length} through`,
     edge: (length: string) => `${length} to the edge`,
     end: (length: string) => `${length} to the end`,
   },
