@@ -26,7 +26,7 @@ export const CALCULATION_WORDS = {
   worstGroups:
     'Every rule stands here once for every group of members that do the same work: the row that comes out worst. The screen shows all.',
   rafterForces:
-    'The greatest of each by itself; they need not belong to one instant. Forces of purlins and rafters stand in the steps of their checks.',
+    'N is + where it pulls. The greatest of each by itself; they need not belong to one instant. Forces of purlins and rafters stand in the steps of their checks.',
   reactions: 'What each post brings to its foot, the greatest of each kind and the combination that brings it.',
   cases: 'Load cases',
   combinations: 'Combinations',

@@ -38,14 +38,14 @@ function memberTable({ members, braces }: LineReport, name: string, { names, sys
       { text: `at ${showLength(envelope.atIn[at] ?? 0, system, { style: 'marks' })}`, tone: 'quiet' },
     ];
   };
-  const axial = (lb: number, words: string): Cell => line(`${words} ${showQuantity(quantity(lb, 'lb'), system)}`);
+  const axial = (lb: number): Cell => line(showQuantity(quantity(lb, 'lb'), system));
   return {
     kind: 'table',
     label: `Greatest forces of the members of ${name}`,
     columns: [
       { head: 'member', share: 64 },
-      { head: 'N, pull', share: 78, align: 'right' },
-      { head: 'N, push', share: 78, align: 'right' },
+      { head: 'N, most', share: 78, align: 'right' },
+      { head: 'N, least', share: 78, align: 'right' },
       { head: 'V, most', share: 78, align: 'right' },
       { head: 'V, least', share: 78, align: 'right' },
       { head: 'M, most', share: 82, align: 'right' },
@@ -66,8 +66,8 @@ function memberTable({ members, braces }: LineReport, name: string, { names, sys
       ...braces.map((b): Row => ({
         cells: [
           line(names.nameOf(b.braceId)),
-          axial(b.greatestPullLb, 'pull'),
-          axial(b.greatestPushLb, 'push'),
+          axial(b.greatestPullLb),
+          axial(-b.greatestPushLb),
           ...Array.from({ length: 4 }, () => line('')),
         ],
       })),

@@ -3,6 +3,7 @@ import type { ClauseRef, SourceKey } from '../../data/sources.ts';
 import { SHEET_WORDS } from '../../data/words/sheet.ts';
 import type { Put, Step } from '../../engine/note.ts';
 import { formulaText } from '../cord/step-words.ts';
+import type { Quantity } from '../../engine/units.ts';
 import type { UnitSystem } from '../units/system.ts';
 import { line, type Cell, type Column, type Line, type Row } from '../paper/blocks.ts';
 import { showFigure } from './show-figure.ts';
@@ -46,8 +47,12 @@ export function createStepBook(system: UnitSystem, inWords: (words: string) => s
   const numberOf = (step: Step, rows: Row[], near: Map<string, number>): number => {
     const key = JSON.stringify(step);
     const told = numbers.get(key);
+    const remember = (number: number): void => {
+      near.set(resultKey(step), number);
+      near.set(amountKey(step.result), number);
+    };
     if (told !== undefined) {
-      near.set(resultKey(step), told);
+      remember(told);
       return told;
     }
     const from = step.put.map((put) =>
@@ -55,7 +60,7 @@ export function createStepBook(system: UnitSystem, inWords: (words: string) => s
     );
     const number = numbers.size + 1;
     numbers.set(key, number);
-    near.set(resultKey(step), number);
+    remember(number);
     rows.push({
       step: number,
       cells: [
@@ -75,19 +80,32 @@ export function createStepBook(system: UnitSystem, inWords: (words: string) => s
     tell: (steps) => {
       const rows: Row[] = [];
       const near = new Map<string, number>();
+      const pointedTo = new Set<number>();
       for (const [i, step] of steps.entries()) {
         const before = rows.length;
         const number = numberOf(step, rows, near);
-        const isPutInLater = steps.slice(i + 1).some(({ put }) => put.some((each) => putKey(each) === resultKey(step)));
-        if (rows.length === before && !isPutInLater) rows.push(again(step, number, system, inWords));
+        if (rows.length > before || pointedTo.has(number) || isPutIn(step, steps.slice(i + 1))) continue;
+        pointedTo.add(number);
+        rows.push(again(step, number, system, inWords));
       }
       return rows;
     },
   };
 }
 
-const resultKey = ({ symbol, result }: Step): string => `${symbol} ${result.value} ${result.unit}`;
-const putKey = ({ symbol, value, unit }: Put): string => `${symbol} ${value} ${unit}`;
+const amountKey = ({ value, unit }: Quantity): string => `${value} ${unit}`;
+const resultKey = ({ symbol, result }: Step): string => `${symbol} ${amountKey(result)}`;
+
+/** What a ratio is made of has no symbol of its own: it is found by its amount. A bare limit of 1 comes from no step. */
+const VERDICT: ReadonlySet<string> = new Set(['demand', 'capacity']);
+const putKey = (put: Put): string =>
+  VERDICT.has(put.symbol) && !(put.symbol === 'capacity' && put.unit === '1')
+    ? amountKey(put)
+    : `${put.symbol} ${amountKey(put)}`;
+
+/** A later step says where it has this one's result from. */
+const isPutIn = (step: Step, later: readonly Step[]): boolean =>
+  later.some(({ put }) => put.some((each) => [resultKey(step), amountKey(step.result)].includes(putKey(each))));
 
 /** A step that was told before: its result, and where it stands. */
 const again = (step: Step, number: number, system: UnitSystem, inWords: (words: string) => string): Row => ({
@@ -122,7 +140,12 @@ function putIn(
 }
 
 const valueOf = (put: Put, step: Step, system: UnitSystem): string =>
-  isTaken(step) && put.symbol === step.symbol ? '' : `${put.symbol} = ${showFigure(put, system)}, `;
+  isTaken(step) && put.symbol === step.symbol
+    ? ''
+    : `${put.symbol}${isFactor(put) ? '' : ' ='} ${showFigure(put, system)}, `;
+
+/** `0.6 ×`: a part of a sum, of which the symbol says how often it counts. */
+const isFactor = ({ symbol }: Put): boolean => symbol.endsWith('×');
 
 /** `NDS 3.3`, `own rule: no mechanism`, with the mark of a figure that was not compared with the printed edition. */
 export function clauseOnPaper({ source, clause, memory }: ClauseRef): string {

@@ -27,7 +27,7 @@ const ratio: Step = {
   symbol: 'ratio',
   words: 'passes where it is at most 1',
   formula: 'demand / capacity',
-  put: [put('fc', 12.7324, 'psi', 'stress'), put('Fc', 500, 'psi', 'value')],
+  put: [put('demand', 12.7324, 'psi', 'what is asked'), put('capacity', 500, 'psi', 'what may be asked')],
   result: { value: 0.0254648, unit: '1' },
   clause: clause('NDS', '3.6.3'),
 };
@@ -42,7 +42,7 @@ describe('the steps of the calculation', () => {
       [
         '3',
         'passes where it is at most 1 | ratio = demand / capacity',
-        'fc = 12.73 psi, stress (step 2) | Fc = 500 psi, value',
+        'demand = 12.73 psi, what is asked (step 2) | capacity = 500 psi, what may be asked',
         '0.02546',
         'NDS 3.6.3',
       ],
@@ -57,6 +57,23 @@ describe('the steps of the calculation', () => {
     expect(texts(again!)).toEqual(['', 'stress | fc', 'as in step 2', '12.73 psi', '']);
     // what is put in further down says the number itself, and needs no line of its own
     expect(book.tell([stress, ratio]).map(({ step }) => step)).toEqual([3]);
+  });
+
+  it('take a bare limit of 1 from no step, and say of a part of a sum how often it counts', () => {
+    const factor: Step = {
+      ...area,
+      symbol: 'CM',
+      words: 'factor',
+      put: [],
+      formula: 'CM',
+      result: { value: 1, unit: '1' },
+    };
+    const sum: Step = {
+      ...ratio,
+      put: [put('0.6 ×', -38.95, 'lb', 'dead'), put('CM', 1, '1', 'factor'), put('capacity', 1, '1', 'limit')],
+    };
+    const [, last] = createStepBook('feet', asIs).tell([factor, sum]);
+    expect(texts(last!)[2]).toBe('0.6 × −38.95 lb, dead | CM = 1, factor (step 1) | capacity = 1, limit');
   });
 
   it('note every clause with the place of its use', () => {
