@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { hardwareFaults } from '../../../src/engine/project/soundness/hardware.ts';
 import type { FastenerRow, JointKind, Project } from '../../../src/engine/project/model.ts';
+import { fastenedShed } from '../../support/fastened-shed.ts';
 import { plainShed } from '../../support/plain-shed.ts';
 
 const row = (change: Partial<FastenerRow>): FastenerRow => ({
@@ -98,6 +99,10 @@ describe('hardware that may fit is let through', () => {
     ['what fastens a ledger to a wall that nobody knows', 'ledgerWall', { lengthIn: 40 }],
   ] as const satisfies readonly (readonly [string, JointKind, Partial<FastenerRow>])[])('%s', (_, kind, change) => {
     expect(faultsOf(kind, change)).toEqual([]);
+  });
+
+  it('a shed with fasteners at almost every joint', () => {
+    expect(hardwareFaults(fastenedShed())).toEqual([]);
   });
 
   it('while a stick is not chosen yet nothing is said of lengths', () => {

@@ -8,6 +8,7 @@ import type { Step } from '../../../src/engine/note.ts';
 import type { Project } from '../../../src/engine/project/model.ts';
 import type { Quantity } from '../../../src/engine/units.ts';
 import { EXAMPLES, everythingGivenText, exampleText, soundProject } from '../../support/files.ts';
+import { fastenedShed } from '../../support/fastened-shed.ts';
 import { tiedShed } from '../../support/tied-shed.ts';
 import { standingProject } from './standing-project.ts';
 import { evaluated, off, rowOf, PATIENCE_MS, runs } from './whole.ts';
@@ -58,6 +59,9 @@ function worstOfEachRule(rows: readonly CheckRow[]): readonly CheckRow[] {
   });
 }
 
+/** Rows of the joints that `fastenedShed` holds by fasteners. */
+const FASTENED = /^(sheet\.(uplift|slide)|purlin\.(tie|slide|together)|strip\.|brace\.tie|beam\.tie|post\.foot)/;
+
 describe('explain', () => {
   const files: readonly (readonly [string, string])[] = [
     ...EXAMPLES.map((name) => [name, exampleText(name)] as const),
@@ -71,6 +75,17 @@ describe('explain', () => {
       const rows = worstOfEachRule(evaluated(project).checks);
       expect(rows.length).toBeGreaterThan(20);
       expect(rows.flatMap((row) => stepFaults(project, row))).toEqual([]);
+    },
+    PATIENCE_MS,
+  );
+
+  it(
+    'tells the same of joints that fasteners hold',
+    () => {
+      const project = fastenedShed();
+      const rows = evaluated(project).checks.filter((c) => FASTENED.test(c.key) && c.capacity !== null);
+      expect(new Set(rows.map((row) => row.ruleId)).size).toBeGreaterThan(8);
+      expect(worstOfEachRule(rows).flatMap((row) => stepFaults(project, row))).toEqual([]);
     },
     PATIENCE_MS,
   );

@@ -7,7 +7,11 @@ import type { ShareOf } from './fastened/row-together.ts';
 import { woodOf, type WoodSource } from './fastened/wood-of-piece.ts';
 import type { JointSetting } from './joint-setting.ts';
 import { jointsOf } from './joints.ts';
+import { quantity } from '../../units.ts';
 import { ratedPart, type JointPart, type RatedPart, type SaidCapacity } from './rated.ts';
+
+/** Unit of what holds: a force, or a force for each foot of row. */
+export type HeldUnit = 'lb' | 'lb/ft';
 
 /** What answers for a joint, whether somebody rated it or its fasteners are computed. */
 export interface Holder {
@@ -23,9 +27,9 @@ export interface JointSource extends WoodSource {
 }
 
 /** What holds the joint of a key; of unlike contacts under one key the weakest. */
-export function holderAt(source: JointSource, kind: JointKind, key: string): Holder {
+export function holderAt(source: JointSource, kind: JointKind, key: string, unit: HeldUnit = 'lb'): Holder {
   const capacity = capacityOf(source.project, kind, key);
-  if (capacity?.kind !== 'fasteners') return ratedHolder(capacity);
+  if (capacity?.kind !== 'fasteners') return ratedHolder(capacity, unit);
   const contacts = (contactsOf(source).get(key) ?? []).map((setting) => {
     const woods = { upper: woodOf(source, setting.upper), lower: woodOf(source, setting.lower) };
     return fastenedAt(setting, woods, capacity);
@@ -45,9 +49,19 @@ const holds = (fastened: Fastened, part: JointPart, CD: number): number => {
 };
 
 /** A capacity that says itself what it holds. */
-export const ratedHolder = (capacity: SaidCapacity): Holder => ({
-  part: (part, CD, note) => ratedPart(capacity, part, CD, note),
+export const ratedHolder = (capacity: SaidCapacity, unit: HeldUnit = 'lb'): Holder => ({
+  part: (part, CD, note) => ratedPart(capacity, part, CD, note && toldIn(unit, note)),
 });
+
+/** A rating is typed in pounds; where it is read for each foot of a row, its steps say so. */
+const toldIn =
+  (unit: HeldUnit, note: Note): Note =>
+  (step) =>
+    note({
+      ...step,
+      put: step.put.map((p) => (p.unit === 'lb' ? { ...p, unit } : p)),
+      result: quantity(step.result.value, unit),
+    });
 
 const known = new WeakMap<Shelter, ReadonlyMap<string, readonly JointSetting[]>>();
 

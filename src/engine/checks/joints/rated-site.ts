@@ -5,7 +5,7 @@ import { message } from '../../message.ts';
 import { put, type Note } from '../../note.ts';
 import { quantity } from '../../units.ts';
 import type { Asked, CheckSite } from '../site-of-check.ts';
-import type { Holder } from './holder.ts';
+import type { HeldUnit, Holder } from './holder.ts';
 import type { JointPart, RatedPart } from './rated.ts';
 
 export interface RatedAsk<R> {
@@ -15,7 +15,7 @@ export interface RatedAsk<R> {
   readonly holder: Holder;
   readonly part: JointPart;
   /** unit of demand and rating alike: a force, or a force for each foot of row */
-  readonly unit?: 'lb' | 'lb/ft';
+  readonly unit?: HeldUnit;
   /** what is asked of the joint in this direction, never below zero; with a note it tells how it comes about */
   readonly force: (response: R, note?: Note) => number;
 }
@@ -30,7 +30,7 @@ export function ratedSite<R extends Asked>(ask: RatedAsk<R>): CheckSite<R> {
   const byDuration = new Map<number, RatedPart>();
   const rated = (r: R, note?: Note): RatedPart => {
     const CD = r.combination.durationFactor;
-    if (note) return holder.part(part, CD, toldIn(unit, note));
+    if (note) return holder.part(part, CD, note);
     const known = byDuration.get(CD) ?? holder.part(part, CD);
     byDuration.set(CD, known);
     return known;
@@ -59,16 +59,6 @@ export function ratedSite<R extends Asked>(ask: RatedAsk<R>): CheckSite<R> {
     },
   };
 }
-
-/** A rating is typed in pounds; where it is read for each foot of a row, its steps say so. */
-const toldIn =
-  (unit: 'lb' | 'lb/ft', note: Note): Note =>
-  (step) =>
-    note({
-      ...step,
-      put: step.put.map((p) => (p.unit === 'lb' ? { ...p, unit } : p)),
-      result: quantity(step.result.value, unit),
-    });
 
 /** A force below this is the rounding of the analysis, not a demand on a joint [lb]. */
 const NO_FORCE_LB = 1e-6;

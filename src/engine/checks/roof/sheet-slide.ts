@@ -52,7 +52,7 @@ export function sheetSlide(context: RoofCheckContext, plane: PlaneGeometry): Che
         ruleId: 'sheet.slide',
         memberId: plane.id,
         place: { kind: 'whole', name: '' },
-        holder: holderAt(context, kind, jointKey(kind, plane.id)),
+        holder: holderAt(context, kind, jointKey(kind, plane.id), 'lb/ft'),
         unit: 'lb/ft',
         part: 'along',
         force: slide,

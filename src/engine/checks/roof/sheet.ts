@@ -104,7 +104,7 @@ function upliftSource(context: RoofCheckContext, plane: PlaneGeometry): CheckSou
         ruleId: 'sheet.uplift',
         memberId: plane.id,
         place: { kind: 'whole', name: '' },
-        holder: holderAt(context, kind, jointKey(kind, plane.id)),
+        holder: holderAt(context, kind, jointKey(kind, plane.id), 'lb/ft'),
         unit: 'lb/ft',
         part: 'pull',
         force: (r, note) => {

@@ -44,17 +44,19 @@ export function fastenedPart(fastened: Fastened, part: JointPart, CD: number, no
   const strongest = strongestRow(fastened, part, CD);
   if (!strongest.ok) return refusedPart(strongest);
   if (note) rowHolds(setting, strongest.row, part, CD, note);
-  const { pounds } = strongest;
+  const { pounds, row } = strongest;
+  const unit = setting.upper.of === 'sheet' ? 'lb/ft' : 'lb';
+  if (note && setting.upper.of === 'sheet') tellPerFoot(pounds, perFoot(setting, row), row.row.spacingIn, note);
   const capacityLb = Math.min(pounds, rating?.ok ? rating.capacityLb : Infinity);
   note?.({
     symbol: 'R',
     words: rows.length > 1 ? 'what the strongest row of the joint holds' : 'what the fasteners of the joint hold',
     formula: rating ? 'min(F, Z)' : 'F',
     put: [
-      put('F', pounds, 'lb', setting.upper.of === 'sheet' ? 'fasteners on each foot' : 'fasteners'),
-      ...(rating?.ok ? [put('Z', rating.capacityLb, 'lb', 'rated beyond them')] : []),
+      put('F', pounds, unit, unit === 'lb/ft' ? 'fasteners on each foot' : 'fasteners'),
+      ...(rating?.ok ? [put('Z', rating.capacityLb, unit, 'rated beyond them')] : []),
     ],
-    result: quantity(capacityLb, 'lb'),
+    result: quantity(capacityLb, unit),
     clause: clause('OWN', 'the strongest row alone'),
   });
   return { ok: true, capacityLb, reason: rating?.ok && rating.capacityLb < pounds ? rating.reason : null };
@@ -92,6 +94,18 @@ function strongestRow({ setting, rows }: Fastened, part: JointPart, CD: number):
 /** Rows of a sheet are asked by the foot: so many screws in each spacing. */
 const perFoot = ({ upper }: JointSetting, { row }: Placed): number =>
   upper.of === 'sheet' && row.spacingIn !== null ? INCHES_PER_FOOT / row.spacingIn : 1;
+
+function tellPerFoot(plf: number, share: number, spacingIn: number | null, note: Note): void {
+  if (spacingIn === null) return;
+  note({
+    symbol: 'F',
+    words: 'screws on each foot of row',
+    formula: 'P × 12 / s',
+    put: [put('P', plf / share, 'lb', 'screws of one spacing'), put('s', spacingIn, 'in', 'spacing along the row')],
+    result: quantity(plf, 'lb/ft'),
+    clause: clause('MECHANICS', 'so many in each foot'),
+  });
+}
 
 /** What is merely not said is not given; what the equations do not reach is outside; what does not fit breaks. */
 const NOT_SAID: ReadonlySet<Message['code']> = new Set([
