@@ -8,7 +8,7 @@ import { useWorkbench } from '../state/use-workbench.ts';
 import type { UnitSystem } from '../units/system.ts';
 import { ListedLength, TypedSize } from './hardware-size.tsx';
 import { sizeInWords, type ListedSize } from './hardware-sizes.ts';
-import { needsPlate, plateOf } from './hardware-usual.ts';
+import { needsPlate, plateOf, usualEndIn } from './hardware-usual.ts';
 
 type Plate = NonNullable<FastenerRow['plate']>;
 
@@ -37,7 +37,7 @@ export function HardwarePlate(props: PlateProps) {
     ...(mayGoStraight ? [straight] : []),
     ...PLATES.map(({ steel, each, words }) => ({
       words,
-      perform: (p: Project) => throughPlate(p, path, plateOf(steel, each, plate)),
+      perform: (p: Project) => throughPlate(p, path, row, plateOf(steel, each, plate)),
     })),
   ];
   const chosen = plate
@@ -59,12 +59,12 @@ export function HardwarePlate(props: PlateProps) {
   );
 }
 
-/** Steel lies flat under the heads: no washer, no flat on the wood. */
-const throughPlate = (project: Project, path: string, plate: Plate): Project =>
-  ['washerIn', 'headFlatIn'].reduce(
-    (so, field) => setAt(so, `${path}.${field}`, undefined),
-    setAt(project, `${path}.plate`, plate),
-  );
+/** Steel lies flat under the heads, no washer, no flat on the wood; how far from the end matters now. */
+function throughPlate(project: Project, path: string, row: FastenerRow, plate: Plate): Project {
+  const { diameterIn, endIn } = row;
+  const changes = { washerIn: undefined, headFlatIn: undefined, endIn: endIn ?? usualEndIn(diameterIn), plate };
+  return Object.entries(changes).reduce((so, [field, value]) => setAt(so, `${path}.${field}`, value), project);
+}
 
 const gauges = (system: UnitSystem): readonly ListedSize[] =>
   SHEET_GAUGES.rows.map(({ gauge, thicknessIn }) => ({

@@ -40,6 +40,7 @@ interface HardwareRowProps {
 export function HardwareRow({ row, path, of, setting, onTakeAway }: HardwareRowProps) {
   const label = (what: string): string => `${of}: ${what}`;
   const isSheet = setting?.upper.of === 'sheet';
+  const isOnRound = setting?.upper.stick?.kind === 'round' || row.headFlatIn !== undefined;
   return (
     <p className="sentence">
       <Yours path={`${path}.count`} label={label('how many')} /> <KindChoice {...{ row, path, setting }} of={of} />{' '}
@@ -47,7 +48,7 @@ export function HardwareRow({ row, path, of, setting, onTakeAway }: HardwareRowP
       <Standing row={row} path={path} of={of} isSheet={isSheet} />,{' '}
       <HardwarePlate row={row} path={path} of={of} setting={setting} />
       {(isSheet || row.plate === undefined) && <Washer row={row} path={path} of={of} />}
-      {!isSheet && row.plate === undefined && <HeadFlat row={row} path={path} of={of} />}. They count{' '}
+      {isOnRound && row.plate === undefined && <HeadFlat row={row} path={path} of={of} />}. They count{' '}
       <YoursChoice path={`${path}.acts`} label={label('which way they count')} choices={ACTS} />, driven into{' '}
       <YoursChoice path={`${path}.driven`} label={label('driven into')} choices={DRIVEN} />.{' '}
       <CommandButton words="take these away" name={`${of} taken away`} perform={onTakeAway} />

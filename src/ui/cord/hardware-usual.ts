@@ -1,3 +1,4 @@
+import { END_DISTANCE } from '../../data/fasteners/placement.ts';
 import type { FastenerKind } from '../../data/fasteners/kind.ts';
 import { commonPath, type JointSetting } from '../../engine/checks/joints/joint-setting.ts';
 import type { FastenerRow } from '../../engine/project/model.ts';
@@ -32,6 +33,10 @@ export const plateOf = (steel: Plate['steel'], each: Plate['each'], now: Plate |
   each,
 });
 
+/** From the end as far as loses nothing, in half inches [in]. @source NDS Table 12.5.1A */
+export const usualEndIn = (diameterIn: number): number =>
+  Math.ceil(END_DISTANCE.softwood.towardEnd.full * diameterIn * 2) / 2;
+
 /** Whether nothing reaches straight from one piece into the other. */
 export const needsPlate = ({ line, upper, lower }: JointSetting): boolean =>
   upper.of !== 'sheet' && (line === null || lower.of === 'pier');
@@ -53,7 +58,7 @@ export function usualRow(kind: FastenerKind, setting: JointSetting | null): Fast
   if (!setting) return row;
   if (setting.upper.of === 'sheet')
     return { ...row, ...underHead(row, setting), ...(kind === 'screw' ? SHEET_SCREW : EVERY_FOOT) };
-  if (needsPlate(setting)) return { ...row, plate: plateOf('plate', 2, undefined) };
+  if (needsPlate(setting)) return { ...row, endIn: usualEndIn(diameterIn), plate: plateOf('plate', 2, undefined) };
   return { ...row, ...underHead(row, setting), lengthIn: firstLength(kind, row, setting) };
 }
 

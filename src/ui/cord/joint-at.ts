@@ -2,7 +2,7 @@ import { demandsOf, type JointDemands } from '../../engine/checks/joints/joint-d
 import type { JointSetting } from '../../engine/checks/joints/joint-setting.ts';
 import { jointsOf } from '../../engine/checks/joints/joints.ts';
 import type { JointPart } from '../../engine/checks/joints/rated.ts';
-import { isWorse, type Status } from '../../engine/check.ts';
+import { isWorse } from '../../engine/check.ts';
 import type { CheckRow, Evaluation } from '../../engine/evaluation.ts';
 import type { JointKind, Project } from '../../engine/project/model.ts';
 
@@ -61,6 +61,3 @@ const isHarder = (a: CheckRow | null, b: CheckRow | null): boolean => a !== null
 
 const worstOf = (demands: JointDemands): CheckRow | null =>
   PARTS.map((part) => rowAt(demands, part)).reduce((a, b) => (isHarder(b, a) ? b : a), null);
-
-/** The word of a joint for its heading; null where no row asks anything. */
-export const statusOfJoint = (asked: AskedJoint | null): Status | null => asked?.worst?.status ?? null;

@@ -4,8 +4,10 @@ import { STATUS_WORDS } from '../../data/words/status.ts';
 import type { ChainLink, UpliftChain } from '../../engine/checks/joints/uplift-chain.ts';
 import type { Message } from '../../engine/message.ts';
 import { upliftOf } from '../../engine/uplift.ts';
+import type { Quantity } from '../../engine/units.ts';
 import { say, useOpenProject, useWorkbench } from '../state/use-workbench.ts';
 import { showQuantity, showRatio } from '../units/show-quantity.ts';
+import type { UnitSystem } from '../units/system.ts';
 
 interface UpliftProps {
   readonly memberId: string;
@@ -83,12 +85,16 @@ function LinkRow({ link, isWeakest }: { readonly link: ChainLink; readonly isWea
           </span>
         )}
       </th>
-      <td className="number">{row?.demand ? showQuantity(row.demand, system) : ''}</td>
-      <td className="number">{row?.capacity ? showQuantity(row.capacity, system) : ''}</td>
+      <td className="number">{forceIn(row?.demand, system)}</td>
+      <td className="number">{forceIn(row?.capacity, system)}</td>
       <td className={row?.status === 'fail' ? 'number marked' : 'number'}>{ratioOrWord(row)}</td>
     </tr>
   );
 }
+
+/** What is judged by a sum of shares has no force to show. */
+const forceIn = (quantity: Quantity | null | undefined, system: UnitSystem): string =>
+  quantity && quantity.unit !== '1' ? showQuantity(quantity, system) : '';
 
 const ratioOrWord = (row: ChainLink['row']): string =>
   row === null ? 'not asked' : row.ratio === null ? STATUS_WORDS[row.status] : showRatio(row.ratio);
