@@ -2,7 +2,14 @@ import { readFileSync } from 'node:fs';
 import type { Project } from '../../src/engine/project/model.ts';
 import { parseProject } from '../../src/engine/project/parse.ts';
 
-export const EXAMPLES = ['firewood-shed', 'lean-to', 'snow-lean-to', 'gable', 'undersized-shed'] as const;
+export const EXAMPLES = [
+  'firewood-shed',
+  'framed-shed',
+  'lean-to',
+  'snow-lean-to',
+  'gable',
+  'undersized-shed',
+] as const;
 export type Example = (typeof EXAMPLES)[number];
 
 const textOf = (path: string): string => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');

@@ -37,7 +37,7 @@ export function framePictures(givens: Givens): {
     ...inOrder,
     acrossPicture(givens, lines),
   ];
-  return { pictures: pictures.map((p) => withLikes(p, cases)), cases };
+  return { pictures: pictures.map((p) => ({ ...p, alsoFor: likesOf(p, cases) })), cases };
 }
 
 const ORDER: readonly LoadPicture['kind'][] = ['ownLive', 'roofLive', 'snow', 'wind', 'notional', 'seismic'];
@@ -108,10 +108,14 @@ function baseOf(id: string, ofRoof: ReadonlySet<string>): string | null {
   return base !== undefined && base !== id && ofRoof.has(base) ? base : null;
 }
 
-function withLikes(picture: LoadPicture, cases: readonly LoadCase[]): LoadPicture {
-  const alsoFor = cases.flatMap((c) => (baseOf(c.id, new Set([picture.id])) === null ? [] : [c.id]));
-  return { ...picture, alsoFor };
-}
+/** Further cases that a picture stands for; that of the push across for all that does nothing but push across. */
+const likesOf = (picture: LoadPicture, cases: readonly LoadCase[]): readonly string[] =>
+  cases.flatMap((c) => {
+    const isLike = picture.across
+      ? c.pushAcross === c.id && c.kind !== 'wind'
+      : baseOf(c.id, new Set([picture.id])) !== null;
+    return isLike ? [c.id] : [];
+  });
 
 /** Points that a case brings to a line beyond those of the balanced snow, which may lie beside it. */
 function pointsOn({ line, loading }: LoadedLine, caseId: string): readonly LoadPoint[] {

@@ -3,6 +3,7 @@ import { windOnGoods } from '../loads/goods.ts';
 import type { RoofCase } from '../loads/roof-cases.ts';
 import { solidsAcross } from '../loads/solids-across.ts';
 import type { Givens } from '../givens.ts';
+import { pushId } from './case-ids.ts';
 
 /** What the wind across brings to one frame line beside the roof's level part, strength level [lb]. */
 export interface WindOnLine {
@@ -131,7 +132,7 @@ function windPushes(c: Setting, roofCase: RoofCase, way: 1 | -1): readonly PushA
     add(holder, way * scale * handedOver(c, (id) => wholeOf(c.windOn.get(id)!)));
     const applied = sum(atBeamLb.values()) + way * scale * sum(c.inFrames.map((id) => besideBeam(c.windOn.get(id)!)));
     add(holder, way * Math.max(0, wholeLb - way * applied));
-    const id = `${roofCase.id}@${k}${way === 1 ? '+' : '-'}`;
+    const id = pushId(roofCase.id, k, way === 1 ? '+' : '-');
     return [{ id, comesWith: roofCase.id, holder, toward: way, atBeamLb, windTimes: way * scale }];
   });
 }
@@ -144,7 +145,7 @@ function inertiaPushes(c: Setting, { kind, byLine }: InertiaAcross, toward: 1 | 
     const atBeamLb = new Map(
       c.inFrames.map((id) => [id, toward * ((byLine.get(id) ?? 0) + (id === holder ? handedLb : 0))]),
     );
-    return { id: `${comesWith}@${k}`, comesWith, holder, toward, atBeamLb, windTimes: 0 };
+    return { id: pushId(comesWith, k, ''), comesWith, holder, toward, atBeamLb, windTimes: 0 };
   });
 }
 

@@ -11,6 +11,7 @@ import { stretchesOf } from '../loads/stretches.ts';
 import { message, type Message } from '../message.ts';
 import { pullIsGiven } from '../pull-is-given.ts';
 import { whyMembersUnknown, type Blocked } from '../why-not-analysed.ts';
+import { pressedId } from './case-ids.ts';
 import type { PushAcross, PushesAcross } from './push-across.ts';
 import { deadOfRow, pressedRow, pushOnRow } from './row-loads.ts';
 import { turnedRow } from './turned-row.ts';
@@ -82,8 +83,6 @@ export function analyseRow(
   };
   return { ok: true, row, frame: { context, share, pushOf: (r) => asked.get(r.combination) ?? null } };
 }
-
-const pressedId = (combinationId: string): string => `pressed ${combinationId}`;
 
 /** Every strength combination of the lines as the rows are asked it: once for each way of holding its push across. */
 function combinationsOf(

@@ -75,7 +75,7 @@ export function deadOfRow({ project, weights }: Givens, row: RowGeometry): reado
   });
   return [
     ...row.ties.map((tie) =>
-      piece(tie.id, (weight) => ({
+      piece(tie.label, (weight) => ({
         onBeam: placesOf(tie).map((xIn) => ({ xIn, downLbPerIn: weights.of(tie.id)(xIn - tie.fromYIn)[weight] })),
       })),
     ),

@@ -1,5 +1,6 @@
 import { say } from '../../data/words/say.ts';
 import type { Evaluation } from '../../engine/evaluation.ts';
+import { readRowCase } from '../../engine/transverse/case-ids.ts';
 import { sayCase } from './combination.ts';
 import { lowerCase } from './letter-case.ts';
 import { namesOf, stretchInWords } from './places.ts';
@@ -11,10 +12,19 @@ export function stepWords(evaluation: Evaluation | null): (words: string) => str
   const cases = new Map(evaluation.loads.cases.map(({ id, words }) => [id, lowerCase(say(sayCase(words)))]));
   return (words) =>
     cases.get(words) ??
+    rowCase(words, cases) ??
     words.replace(/[\w.-]+~[\w.-]+/, (stretch) => {
       const kind = /^minus~|~plus$/.test(stretch) ? 'overhang' : 'span';
       return stretchInWords(kind, stretch, names, 'feet') || stretch;
     });
+}
+
+/** A case of a row across, by the case of the shelter that it comes with. */
+function rowCase(id: string, cases: ReadonlyMap<string, string>): string | null {
+  const found = readRowCase(id);
+  if (found?.kind === 'pressed') return 'what the lines press on the posts';
+  const words = found && cases.get(found.comesWith);
+  return words ? `push across, ${words}` : null;
 }
 
 /** Symbols of a formula as they are written by hand. */

@@ -30,7 +30,7 @@ const NEARLY: Within = { share: 0.01, ratio: 0.02 };
 const SHARED_SEAT: readonly string[] = ['beam.seat', 'beam.tie', 'beam.tieAlong', 'post.endGrain', 'beam.splice'];
 
 /** What is left out of balance is rounding, and rounding knows of order and side. */
-const ROUNDING = 'frame.balance';
+const ROUNDING: readonly string[] = ['frame.balance', 'sway.transverse'];
 
 const alike = (a: number | null, b: number | null, within: Within): boolean =>
   a === b || (a !== null && b !== null && (Math.abs(a - b) <= within.ratio || off(a, b) <= within.share));
@@ -110,7 +110,7 @@ function mirroredPlace(where: OwnLoad['where']): OwnLoad['where'] {
 function worstOf({ checks }: Evaluation): ReadonlyMap<string, { readonly ratio: number; readonly rows: number }> {
   const worst = new Map<string, { ratio: number; rows: number }>();
   for (const { ruleId, memberId, ratio } of checks) {
-    if (ruleId === ROUNDING) continue;
+    if (ROUNDING.includes(ruleId)) continue;
     const key = `${ruleId} of ${memberId}`;
     const known = worst.get(key) ?? { ratio: -1, rows: 0 };
     worst.set(key, { ratio: Math.max(known.ratio, ratio ?? -1), rows: known.rows + 1 });
@@ -124,7 +124,7 @@ function differing(a: Evaluation, b: Evaluation): readonly string[] {
   const rows = a.checks.flatMap((c) => {
     const other = others.get(c.key);
     if (!other) return [`${c.key} is gone`];
-    const same = other.status === c.status && (c.ruleId === ROUNDING || alike(c.ratio, other.ratio, SAME));
+    const same = other.status === c.status && (ROUNDING.includes(c.ruleId) || alike(c.ratio, other.ratio, SAME));
     return same ? [] : [`${c.key}: ${c.status} ${c.ratio} and ${other.status} ${other.ratio}`];
   });
   return a.checks.length === b.checks.length ? rows : [...rows, 'another number of rows'];
