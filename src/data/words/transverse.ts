@@ -11,6 +11,8 @@ export const TRANSVERSE_MESSAGES = {
     'Said to be held across by {system}, but no tie log joins posts of different lines and no foot is fixed across.',
   postInNoFrame:
     'Post {post} stands in no frame across the lines: its beam would have to bend sideways to the next one, which is not computed. Join it to a post of another line by a tie log with a brace.',
+  tieOfNoFrame:
+    'The {tie} stands in no frame that is said to hold the shelter across: what it gets of the push is not computed. Name frames across, or take it away.',
   tieBeside:
     'The {tie} lies beside its posts and loads them off their axes, which is not computed. Set it between the posts, axes meeting.',
   tiesInOneBay:

@@ -17,12 +17,15 @@ import type { RowAnswer, RowFrame } from './row-frame.ts';
 /** Every row of checks of the frames across, and what keeps some of them from being asked. */
 export const acrossSources = (
   { rows, loose }: FramesAcross,
-  { lines, braces, rafters }: Pick<Shelter, 'lines' | 'braces' | 'rafters'>,
+  { lines, ties, braces, rafters }: Pick<Shelter, 'lines' | 'ties' | 'braces' | 'rafters'>,
 ): readonly CheckSource[] => [
   plainSource([
     ...loose.map((post) =>
       plainRow('sway.across', post.id, WHOLE, outside(message('postInNoFrame', { post: post.label }))),
     ),
+    ...ties
+      .filter((tie) => !rows.some(({ row }) => row.ties.includes(tie)))
+      .map((tie) => plainRow('tie.fit', tie.id, WHOLE, outside(message('tieOfNoFrame', { tie: tie.label })))),
     ...braces
       .filter((b) => rafters.some((r) => r.id === b.toId))
       .map((b) => plainRow('brace.push', b.id, WHOLE, outside(message('braceToRafter', { brace: b.label })))),

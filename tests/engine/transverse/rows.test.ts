@@ -86,6 +86,15 @@ describe('a shelter that frames hold across', () => {
     expect(reasons(rows)).not.toContain('postInNoFrame');
   });
 
+  it('[tie.fit] says of a tie in no frame that is named that it is not computed', () => {
+    for (const by of ['building', null] as const) {
+      const { checks } = evaluated(heldBy(tiedShed(), { by, ratedLb: 1e5 }));
+      expect(checks.filter((c) => c.memberId === 'tie-0').map((c) => [c.key, c.status, c.reason?.code])).toEqual([
+        ['tie.fit/tie-0/whole', 'outside', 'tieOfNoFrame'],
+      ]);
+    }
+  });
+
   // proof [tie.fit]: closed-form - the level of the tie's axis between foot and seat of each of its posts
   it('[tie.fit] refuses a tie that misses its posts, and says of one beside them that it is not computed', () => {
     const fit = (t: Partial<Tied>) => evaluated(tiedShed(t)).checks.filter((c) => c.ruleId === 'tie.fit');
