@@ -18,7 +18,7 @@ export const CHECK_MESSAGES = {
   cutTooDeep: 'A cut {depthIn} in deep is more than this place may lose ({limitIn} in).',
   cutInTension:
     'A cut on the side that is stretched, away from an end, is outside the method. Rest the log whole on a saddled post, bolt on a bearing block, or saddle the end of the brace.',
-  cutInMiddleThird: 'A cut in the middle third of a span is not allowed.',
+  cutInMiddleThird: 'No cut may reach into the middle third of a span.',
   seatTurnsTension:
     'The seat flat is stretched only while the wind lifts or pushes: its net section is judged with twice the bending stress (own rule).',
   endCutCaution: 'The seat cut at the end is deeper than one eighth of the log: an item for an engineer.',

@@ -22,6 +22,8 @@ export interface BeamStretch {
   readonly chain: Chain;
   readonly stretch: Stretch;
   readonly stations: readonly BeamStation[];
+  /** every station of the beam, of its other stretches too */
+  readonly all: readonly BeamStation[];
 }
 
 /** Stations of every beam, stretch by stretch (between posts, beyond the last). */
@@ -43,7 +45,7 @@ export function beamStretches(context: LineCheckContext): readonly BeamStretch[]
         (s) => s.xIn > stretch.fromXIn - SAME_PLACE_IN && s.xIn < stretch.toXIn + SAME_PLACE_IN,
       );
       const overlaps = beam.fromXIn < stretch.toXIn - 1e-6 && beam.toXIn > stretch.fromXIn + 1e-6;
-      return overlaps && stations.length > 0 ? [{ beam, chain, stretch, stations }] : [];
+      return overlaps && stations.length > 0 ? [{ beam, chain, stretch, stations, all }] : [];
     });
   });
 }

@@ -1,15 +1,15 @@
 import type { LineResponse } from '../../frame/line-frame.ts';
 import type { Chain } from '../../frame/mesh-builder.ts';
 import { sectionsOf } from '../../frame/read-response.ts';
-import type { CutGeometry, RoundStick } from '../../geometry/shelter.ts';
+import type { RoundStick } from '../../geometry/shelter.ts';
 import type { DesignValues } from '../../material/values.ts';
 import { leastAt } from '../least-at.ts';
 import { isStrength, valuesIn, type LineCheckContext } from '../line-context.ts';
 import { sectionAt } from '../section.ts';
 import { roundEndNotchShear } from '../wood/shear.ts';
-import { beamStretches, cutIsStretched, type BeamStation, type BeamStretch } from './beam-sections.ts';
+import { beamStretches, type BeamStation, type BeamStretch } from './beam-sections.ts';
 import { pullShareOf, stressAt } from './bending.ts';
-import { endCutsOf, isInMiddleThird, isSeatPressedByGravity, placedCuts } from './cuts.ts';
+import { endCutsOf, isSeatPressedByGravity, isStretched, placedCuts, type PlacedCut } from './cuts.ts';
 import type { EndCut } from './shear.ts';
 
 /**
@@ -67,14 +67,15 @@ function leastOf(
  * refused however thick the log [in].
  */
 const leastForCuts = (context: LineCheckContext, on: BeamStretch): readonly (readonly [string, number])[] =>
-  placedCuts(on).map(({ cut, nearest, isAtEnd }) => [
-    cut.id,
-    isAtEnd ? 4 * cut.depthIn : leastForCut(context, on, cut, nearest),
+  placedCuts(context, on).map((placed) => [
+    placed.cut.id,
+    placed.isAtEnd ? 4 * placed.cut.depthIn : leastForCut(context, placed),
   ]);
 
-function leastForCut(context: LineCheckContext, on: BeamStretch, cut: CutGeometry, station: BeamStation): number {
-  if (isInMiddleThird(on, cut)) return Infinity;
+function leastForCut(context: LineCheckContext, placed: PlacedCut): number {
+  const { cut, isInMiddleThird } = placed;
+  if (isInMiddleThird) return Infinity;
   const strength = context.frame.responses.filter(isStrength);
-  if (!strength.some((r) => cutIsStretched(cut, r.values[station.moment]!))) return 6 * cut.depthIn;
-  return isSeatPressedByGravity(context, cut, station) ? 8 * cut.depthIn : Infinity;
+  if (!strength.some((r) => isStretched(placed, r))) return 6 * cut.depthIn;
+  return isSeatPressedByGravity(context, placed) ? 8 * cut.depthIn : Infinity;
 }

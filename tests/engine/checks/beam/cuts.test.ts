@@ -28,22 +28,30 @@ const withCut = (more: Partial<Project['cuts'][number]>, measures: Partial<Measu
   ],
 });
 
-/** A moment at the middle of a cut, in a context whose gravity responses are the ones given. */
-function asked(project: Project, x: number, momentLbIn: number, gravity: readonly number[] = []) {
+/** Moments by place from the first post [in, lb in]. */
+type Moments = Readonly<Record<number, number>>;
+
+/** Moments at places of the beam, in a context whose gravity responses are the ones given. */
+function asked(project: Project, moments: Moments, gravity: readonly Moments[]) {
   const { context } = lineBench(project);
-  const at = sectionsOf(context.frame.mesh.beams[0]!, context.frame.layout).filter(
-    (s) => Math.abs(s.atIn - 24 - x) < 1e-6,
-  );
-  const moments = (m: number) => at.map((s) => [s.moment, m] as const);
-  const responses: readonly LineResponse[] = gravity.map((m) => handResponse(context, moments(m)));
+  const sections = sectionsOf(context.frame.mesh.beams[0]!, context.frame.layout);
+  const spread = (byPlace: Moments) =>
+    Object.entries(byPlace).flatMap(([x, m]) =>
+      sections.filter((s) => Math.abs(s.atIn - 24 - Number(x)) < 1e-6).map((s) => [s.moment, m] as const),
+    );
+  const responses: readonly LineResponse[] = gravity.map((byPlace) => handResponse(context, spread(byPlace)));
   const frame: LineFrame = { ...context.frame, responses };
   const own: LineCheckContext = { ...context, frame };
-  const uplift = handResponse(own, moments(momentLbIn), { gravityOnly: false, durationFactor: 1.6 });
+  const uplift = handResponse(own, spread(moments), { gravityOnly: false, durationFactor: 1.6 });
   return { sites: beamSites(own), uplift };
 }
 
 const verdictOf = (project: Project, id: string, x: number, momentLbIn: number, gravity: readonly number[] = []) => {
-  const { sites, uplift } = asked(project, x, momentLbIn, gravity);
+  const { sites, uplift } = asked(
+    project,
+    { [x]: momentLbIn },
+    gravity.map((m) => ({ [x]: m })),
+  );
   return verdict(siteOf(sites, 'beam.cuts', 'beam-0-0', id), uplift);
 };
 
@@ -62,18 +70,49 @@ describe('cuts of a beam, by side and place', () => {
     expect(verdictOf(withCut({ depthIn: 0.25, angleDeg: 180 }), 'cut', 30, -20_000).status).toBe('pass');
   });
 
+  it('[beam.cuts] is asked from its one end to the other: stretched at one end is stretched', () => {
+    const project = withCut({ lengthIn: 12, depthIn: 1 });
+    const under = (moments: Moments) => {
+      const { sites, uplift } = asked(project, moments, []);
+      return verdict(siteOf(sites, 'beam.cuts', 'beam-0-0', 'cut'), uplift).status;
+    };
+    expect(under({ 24: 4000, 30: 9000, 36: 12_000 })).toBe('pass');
+    expect(under({ 24: -4000, 30: 9000, 36: 12_000 })).toBe('outside');
+    expect(under({ 24: 4000, 30: 9000, 36: -50 })).toBe('outside');
+  });
+
+  it('[beam.cuts] may take its sixth where the log is thinnest under it', () => {
+    // from 12 in. down to 9 in. over the 240 in. log, its butt 24 in. before the post: 11.1 in. where the cut ends at 48
+    const taper = withCut({ centreIn: 36, lengthIn: 24, depthIn: 1.8 }, { beamDiametersIn: [12, 9] });
+    const v = verdictOf(taper, 'cut', 36, 20_000);
+    expect(v.capacity!.value).toBeCloseTo(11.1 / 6, 6);
+  });
+
+  // Own rule: an end cut reaches no further than two diameters, here 24 in., from the end of the log.
+  it('[beam.cuts] that begins at the end of the log and runs far in is a cut like another', () => {
+    const rowsOf = (lengthIn: number) => {
+      const project = withCut({ centreIn: -24 + lengthIn / 2, lengthIn, depthIn: 0.5 });
+      return asked(project, {}, []).sites.filter(({ place }) => place.name.startsWith('cut'));
+    };
+    expect(rowsOf(24).map(({ ruleId }) => ruleId)).toContain('beam.endNotch');
+    expect(rowsOf(25).map(({ ruleId }) => ruleId)).toEqual(['beam.cuts']);
+  });
+
   it('[beam.cuts] on the flank counts as stretched whichever way the log bends', () => {
     for (const angleDeg of [90, 270, -90])
       for (const moment of [20_000, -20_000])
         expect(verdictOf(withCut({ angleDeg }), 'cut', 30, moment).status).toBe('outside');
   });
 
-  // NDS 4.4.3 (from memory): none in the middle third.
-  it('[beam.cuts] in the middle third of a span fails', () => {
+  // NDS 4.4.3 (from memory): none in the middle third, here from 48 to 96; the cut is 4 in. long.
+  it('[beam.cuts] that reaches into the middle third of a span fails', () => {
     const v = verdictOf(withCut({ centreIn: 72, depthIn: 0.5 }), 'cut', 72, 20_000);
     expect([v.status, v.ratio, v.reason?.code]).toEqual(['fail', null, 'cutInMiddleThird']);
-    expect(verdictOf(withCut({ centreIn: 47, depthIn: 0.5 }), 'cut', 47, 20_000).status).toBe('pass');
-    expect(verdictOf(withCut({ centreIn: 49, depthIn: 0.5 }), 'cut', 49, 20_000).status).toBe('fail');
+    expect(verdictOf(withCut({ centreIn: 46, depthIn: 0.5 }), 'cut', 46, 20_000).status).toBe('pass');
+    expect(verdictOf(withCut({ centreIn: 46.25, depthIn: 0.5 }), 'cut', 46.25, 20_000).status).toBe('fail');
+    // from one outer third to the other, its middle outside the middle third
+    const long = withCut({ centreIn: 45, lengthIn: 8, depthIn: 0.5 });
+    expect(verdictOf(long, 'cut', 45, 20_000).reason?.code).toBe('cutInMiddleThird');
   });
 
   it('[beam.cuts] a seat flat pressed by all gravity may turn to the stretched side under a lift, up to an eighth', () => {
