@@ -16,6 +16,8 @@ export const CHECK_MESSAGES = {
   contactOnly: 'Said to be held by contact only: it cannot carry this.',
   ratedReduced: 'Rated value for a duration factor of {held}, reduced for the longer load of this combination.',
   cutTooDeep: 'A cut {depthIn} in deep is more than this place may lose ({limitIn} in).',
+  cutThroughLog:
+    'The cut of {member} at {atIn} in leaves no wood: {depthIn} in are taken where it is {diameterIn} in thick.',
   cutInTension:
     'A cut on the side that is stretched, away from an end, is outside the method. Rest the log whole on a saddled post, bolt on a bearing block, or saddle the end of the brace.',
   cutInMiddleThird: 'No cut may reach into the middle third of a span.',

@@ -1,8 +1,10 @@
+import { breaks, type Verdict } from '../../check.ts';
 import type { LineResponse } from '../../frame/line-frame.ts';
 import { SAME_PLACE_IN, type Chain } from '../../frame/mesh-builder.ts';
 import { sectionsOf, type SectionAt } from '../../frame/read-response.ts';
 import type { BeamGeometry, CutGeometry } from '../../geometry/shelter.ts';
 import type { Stretch } from '../../loads/stretches.ts';
+import { message } from '../../message.ts';
 import type { LineCheckContext } from '../line-context.ts';
 import { sectionAt, type Section } from '../section.ts';
 
@@ -48,6 +50,14 @@ export function beamStretches(context: LineCheckContext): readonly BeamStretch[]
       return overlaps && stations.length > 0 ? [{ beam, chain, stretch, stations, all }] : [];
     });
   });
+}
+
+/** Why no section of a stretch is asked: a cut goes through the log; null where wood is left everywhere. */
+export function throughCut({ beam, stations }: BeamStretch): Verdict | null {
+  const gone = stations.find((s) => s.cuts.length > 0 && s.section.areaIn2 === 0);
+  if (!gone) return null;
+  const { cuts, cutIn: depthIn, diameterIn } = gone;
+  return breaks(message('cutThroughLog', { member: beam.id, atIn: cuts[0]!.atXIn, depthIn, diameterIn }));
 }
 
 /** True when the moment stretches the wood where the cut is. A cut on the side is stretched either way. */

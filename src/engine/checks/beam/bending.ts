@@ -15,6 +15,7 @@ import {
   greatestOf,
   stationPicker,
   stretchedCuts,
+  throughCut,
   type BeamStation,
   type BeamStretch,
 } from './beam-sections.ts';
@@ -34,6 +35,7 @@ export function beamBendingSite(context: LineCheckContext, on: BeamStretch): Che
   const pullShare = pullShareOf(values);
   const { kind, fromXIn, toXIn } = on.stretch;
   const stick = on.beam.stick;
+  const through = throughCut(on);
   const stability = stick?.kind === 'sawn' ? sawnStability(stick, values, kind, toXIn - fromXIn) : roundStability;
   const worst = stationPicker(on.stations, (s) => ({
     at: s.moment,
@@ -48,7 +50,10 @@ export function beamBendingSite(context: LineCheckContext, on: BeamStretch): Che
     unit: 'psi',
     purpose: 'strength',
     isByDuration: true,
-    stops: (r) => (stability(r.combination.durationFactor).outside ? outside({ code: 'rollsOver', values: {} }) : null),
+    stops: (r) => {
+      if (through) return through;
+      return stability(r.combination.durationFactor).outside ? outside({ code: 'rollsOver', values: {} }) : null;
+    },
     demand: (r, note) => {
       const s = worst(r);
       const total = stressAt(s, r.values, pullShare);

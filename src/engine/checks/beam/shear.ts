@@ -10,7 +10,7 @@ import type { CheckSite } from '../site-of-check.ts';
 import { forcePut, tellForce, valuesIn, type LineCheckContext } from '../line-context.ts';
 import { durationFactor } from '../wood/duration.ts';
 import { adjustedShear, rectangularEndNotchShear, roundEndNotchShear } from '../wood/shear.ts';
-import { greatestOf, type BeamStation, type BeamStretch } from './beam-sections.ts';
+import { greatestOf, throughCut, type BeamStation, type BeamStretch } from './beam-sections.ts';
 
 /**
  * Shear of a beam, station by station; 4 V / 3 A on a round section. Loads close to a support are not left out (safe side).
@@ -28,6 +28,7 @@ export function beamShearSite(context: LineCheckContext, on: BeamStretch): Check
     (s) => (typed ? 1 : 1 / s.section.shearAreaIn2),
   );
   const unit = typed ? 'lb' : 'psi';
+  const through = typed ? null : throughCut(on);
   return {
     ruleId: 'beam.shear',
     memberId: on.beam.id,
@@ -35,6 +36,7 @@ export function beamShearSite(context: LineCheckContext, on: BeamStretch): Check
     unit,
     purpose: 'strength',
     isByDuration: true,
+    stops: () => through,
     demand: (r, note) => {
       const s = worst(r);
       note?.({

@@ -7,7 +7,7 @@ import { forcePut, valuesIn, type LineCheckContext } from '../line-context.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { durationFactor } from '../wood/duration.ts';
 import { adjustedShear } from '../wood/shear.ts';
-import type { BeamStation, BeamStretch } from './beam-sections.ts';
+import { throughCut, type BeamStation, type BeamStretch } from './beam-sections.ts';
 import { twistOf } from './twist.ts';
 
 /**
@@ -26,6 +26,7 @@ export function twistShearSites(context: LineCheckContext, on: BeamStretch): rea
   const bow = bowOfBeam(context.project, on.beam);
   if (!values || on.beam.stick?.kind !== 'round' || bow.sideIn === 0) return [];
   const twist = greatestTwist(context, on);
+  const through = throughCut(on);
   const stressAt = (s: BeamStation, T: number, v: Float64Array): number =>
     Math.abs(v[s.shear]!) / s.section.shearAreaIn2 + TWIST_COUNTS * twistStress(T, s.diameterIn - s.cutIn);
   const worst = ({ values: v }: LineResponse): BeamStation => {
@@ -47,6 +48,7 @@ export function twistShearSites(context: LineCheckContext, on: BeamStretch): rea
       unit: 'psi',
       purpose: 'strength',
       isByDuration: true,
+      stops: () => through,
       demand: (r, note) => {
         const s = worst(r);
         const T = twist(r.values);

@@ -143,11 +143,14 @@ describe('bending of a round beam', () => {
     const v = verdict(bending, handResponse(both, [[s.moment, -20_000]]));
     expect(v.demand!.value).toBeCloseTo((2 * 20_000) / stripModulus(10, 1.5), 3);
     const through = lineBench({ ...plainShed(even), cuts: cut({ centreIn: 60, depthIn: 11 }) }).context;
-    const gone = verdict(
-      siteOf(beamSites(through), 'beam.bending', 'beam-0-0', SPAN),
-      handResponse(through, [[sectionAtX(through, 60).moment, 10]]),
-    );
-    expect(gone.status).toBe('outside');
+    for (const rule of ['beam.bending', 'beam.shear', 'beam.twist'] as const) {
+      const site = siteOf(beamSites(through), rule, 'beam-0-0', SPAN);
+      expect(verdict(site, handResponse(through, [[sectionAtX(through, 60).moment, 10]]))).toMatchObject({
+        status: 'fail',
+        ratio: null,
+        reason: { code: 'cutThroughLog', values: { member: 'beam-0-0', atIn: 60, depthIn: 11, diameterIn: 10 } },
+      });
+    }
   });
 });
 
