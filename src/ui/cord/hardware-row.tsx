@@ -1,6 +1,5 @@
 import { FASTENER_WORDS } from '../../data/words/fasteners-pulled.ts';
 import { ACTS_WORDS, DRIVEN_WORDS, FASTENERS_WORDS } from '../../data/words/hardware.ts';
-import type { FastenerKind } from '../../data/fasteners/kind.ts';
 import { setAt } from '../../engine/project/edits/set-at.ts';
 import type { JointSetting } from '../../engine/checks/joints/joint-setting.ts';
 import type { FastenerRow } from '../../engine/project/model.ts';
@@ -18,9 +17,7 @@ import {
   namedSizes,
   sizeInWords,
 } from './hardware-sizes.ts';
-import { asKind, FIRST_FLAT_IN } from './hardware-usual.ts';
-
-export const FASTENER_KINDS = ['lag', 'bolt', 'screw', 'nail', 'spike', 'driftPin'] as const satisfies FastenerKind[];
+import { asKind, FIRST_FLAT_IN, kindsFor } from './hardware-usual.ts';
 
 const choicesOf = (words: Readonly<Record<string, string>>) =>
   Object.entries(words).map(([value, each]) => ({ value, words: each }));
@@ -60,12 +57,13 @@ type RowProps = Pick<HardwareRowProps, 'row' | 'path' | 'of'>;
 
 /** Another kind comes with a usual size of its own. */
 function KindChoice({ row, path, of, setting }: Omit<HardwareRowProps, 'onTakeAway'>) {
+  const kinds = kindsFor(setting);
   return (
     <CommandChoice
       label={`${of}: kind of fastener`}
-      chosen={FASTENER_KINDS.findIndex((kind) => kind === row.fastener)}
-      unchosen="straps, their fasteners not given"
-      options={FASTENER_KINDS.map((kind) => ({
+      chosen={kinds.findIndex((kind) => kind === row.fastener)}
+      unchosen="of another kind"
+      options={kinds.map((kind) => ({
         words: (row.count === 1 ? FASTENER_WORDS : FASTENERS_WORDS)[kind],
         perform: (p) => setAt(p, path, asKind(row, kind, setting)),
       }))}

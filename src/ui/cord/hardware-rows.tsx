@@ -3,8 +3,8 @@ import { setAt } from '../../engine/project/edits/set-at.ts';
 import type { JointSetting } from '../../engine/checks/joints/joint-setting.ts';
 import type { FastenedCapacity } from '../../engine/project/model.ts';
 import { CommandButton, CommandChoice } from '../fields/command-choice.tsx';
-import { FASTENER_KINDS, HardwareRow } from './hardware-row.tsx';
-import { usualRow } from './hardware-usual.ts';
+import { HardwareRow } from './hardware-row.tsx';
+import { kindsFor, usualRow } from './hardware-usual.ts';
 import { EMPTY_RATING, RatingWords } from './joint-rating.tsx';
 
 interface HardwareRowsProps {
@@ -46,7 +46,7 @@ export function HardwareRows({ capacity, path, of, setting }: HardwareRowsProps)
             label={`${of}: add fasteners`}
             chosen={-1}
             unchosen={rows.length === 0 ? 'add fasteners' : 'add others beside them'}
-            options={FASTENER_KINDS.map((kind) => ({
+            options={kindsFor(setting).map((kind) => ({
               words: FASTENERS_WORDS[kind],
               perform: (p) => setAt(p, list, [...rows, usualRow(kind, setting)]),
             }))}

@@ -13,13 +13,18 @@ const USUAL: Readonly<Record<FastenerKind, readonly [diameterIn: number, lengthI
   spike: [0.375, 8.5],
   driftPin: [0.625, 18],
 };
-/** Of the screws of a roof's sheet [in]; common practice. */
-const EVERY_FOOT = { spacingIn: 12 } as const;
-const SHEET_SCREW = { diameterIn: 0.242, lengthIn: 1.5, ...EVERY_FOOT } as const;
+/** What fastens the sheet of a roof, and how far apart [in]; common practice. */
+const ON_SHEET = {
+  screw: { diameterIn: 0.242, lengthIn: 1.5 },
+  nail: { diameterIn: 0.148, lengthIn: 1.5 },
+  spacingIn: 12,
+} as const;
 /** A bar of flat steel before anybody types [in]; common practice. */
 const BAR = { thicknessIn: 0.1875, widthIn: 2 } as const;
 /** Depth of a flat before anybody types [in]; own choice. */
 export const FIRST_FLAT_IN = 0.5;
+/** What sticks out of the wood for washer and nut, in diameters; common practice. */
+const NUT_DIAMETERS = 1.5;
 /** Depth in the piece that holds the point at which a first length aims, in diameters; own choice. */
 const AIMS_AT = 8;
 
@@ -41,6 +46,10 @@ export const usualEndIn = (diameterIn: number): number =>
 export const needsPlate = ({ line, upper, lower }: JointSetting): boolean =>
   upper.of !== 'sheet' && (line === null || lower.of === 'pier');
 
+/** Kinds that are offered for a joint: a sheet is screwed or nailed. */
+export const kindsFor = (setting: JointSetting | null): readonly FastenerKind[] =>
+  setting?.upper.of === 'sheet' ? ['screw', 'nail'] : ['lag', 'bolt', 'screw', 'nail', 'spike', 'driftPin'];
+
 /** A row before anybody types: one fastener of the usual size of its kind, as long as the joint lets it be. */
 export function usualRow(kind: FastenerKind, setting: JointSetting | null): FastenerRow {
   const [diameterIn, lengthIn] = USUAL[kind];
@@ -56,10 +65,15 @@ export function usualRow(kind: FastenerKind, setting: JointSetting | null): Fast
     driven: 'wet',
   };
   if (!setting) return row;
-  if (setting.upper.of === 'sheet')
-    return { ...row, ...underHead(row, setting), ...(kind === 'screw' ? SHEET_SCREW : EVERY_FOOT) };
-  if (needsPlate(setting)) return { ...row, endIn: usualEndIn(diameterIn), plate: plateOf('plate', 2, undefined) };
-  return { ...row, ...underHead(row, setting), lengthIn: firstLength(kind, row, setting) };
+  if (setting.upper.of === 'sheet') {
+    const size = kind === 'nail' ? ON_SHEET.nail : ON_SHEET.screw;
+    return { ...row, ...size, ...underHead(row, setting), spacingIn: ON_SHEET.spacingIn };
+  }
+  if (needsPlate(setting)) {
+    const plate = plateOf('plate', 2, undefined);
+    return { ...row, lengthIn: lengthThroughSteel(row, plate, setting), endIn: usualEndIn(diameterIn), plate };
+  }
+  return { ...row, ...sizeThroughBoth(row, setting), ...underHead(row, setting) };
 }
 
 /** The washer of its size where one is listed, and on a round piece the flat that a head wants. */
@@ -67,7 +81,7 @@ function underHead(
   { fastener, diameterIn }: FastenerRow,
   { upper }: JointSetting,
 ): Pick<FastenerRow, 'washerIn' | 'headFlatIn'> {
-  const washerIn = usualWasherIn(fastener, diameterIn);
+  const washerIn = fastener === 'strap' ? null : usualWasherIn(fastener, diameterIn);
   return {
     ...(washerIn === null ? {} : { washerIn }),
     ...(upper.stick?.kind === 'round' ? { headFlatIn: FIRST_FLAT_IN } : {}),
@@ -81,17 +95,44 @@ export function asKind(row: FastenerRow, kind: FastenerKind, setting: JointSetti
   return { ...usual, count, rows, spacingIn, endIn, acts, driven, ...(plate ? { plate } : {}) };
 }
 
-/** The shortest listed length that goes deep enough into the piece that holds it, else the usual one. */
-function firstLength(kind: FastenerKind, { diameterIn, lengthIn }: FastenerRow, setting: JointSetting): number {
+type Size = Pick<FastenerRow, 'diameterIn' | 'lengthIn'>;
+
+/** Sizes to begin with, from the shortest; lengths of no list go by half inches. */
+function sizesFrom({ fastener, diameterIn, lengthIn }: FastenerRow): readonly Size[] {
+  const named = namedSizes(fastener).filter((size) => size.lengthIn >= lengthIn);
+  if (named.length > 0) return named;
+  const listed = listedLengths(fastener, 'feet').map(({ valueIn }) => valueIn);
+  const lengths = listed.length > 0 ? listed : Array.from({ length: 48 }, (_, i) => (i + 1) / 2);
+  return lengths.map((each) => ({ diameterIn, lengthIn: each }));
+}
+
+const upToHalfInch = (lengthIn: number): number => Math.ceil(lengthIn * 2) / 2;
+
+/** The first size that goes deep into the piece that holds it, else the longest that ends in it, else the usual one. */
+function sizeThroughBoth(row: FastenerRow, setting: JointSetting): Size {
+  const { fastener, diameterIn, lengthIn } = row;
   const path = commonPath(setting);
-  if (!path?.ok) return lengthIn;
+  if (!path?.ok) return { diameterIn, lengthIn };
   const beginsIn = path.side.thicknessIn + path.gapIn;
   const endsIn = beginsIn + path.main.thicknessIn;
-  if (kind === 'bolt') return Math.ceil((endsIn + 1.5 * diameterIn) * 2) / 2;
-  const listed = [
-    ...listedLengths(kind, 'feet').map(({ valueIn }) => valueIn),
-    ...namedSizes(kind).flatMap((named) => (named.diameterIn === diameterIn ? [named.lengthIn] : [])),
-  ];
-  const lengths = listed.length > 0 ? listed : Array.from({ length: 48 }, (_, i) => (i + 1) / 2);
-  return lengths.find((each) => each >= beginsIn + AIMS_AT * diameterIn && each <= endsIn) ?? lengthIn;
+  if (fastener === 'bolt') {
+    const through = upToHalfInch(endsIn + NUT_DIAMETERS * diameterIn);
+    return { diameterIn, lengthIn: Number.isFinite(through) ? through : lengthIn };
+  }
+  const inside = sizesFrom(row).filter((size) => size.lengthIn > beginsIn && size.lengthIn <= endsIn);
+  const deep = inside.find((size) => size.lengthIn >= beginsIn + AIMS_AT * size.diameterIn);
+  return pickSize(deep ?? inside.at(-1) ?? row);
+}
+
+const pickSize = ({ diameterIn, lengthIn }: Size): Size => ({ diameterIn, lengthIn });
+
+/** Through steel on the side of each piece: a bolt through the thicker one, a driven shank no longer than the thinner. */
+function lengthThroughSteel(row: FastenerRow, plate: Plate, { upper, lower }: JointSetting): number {
+  const thick = [upper, lower].flatMap(({ stick, shape }) =>
+    stick?.kind === 'sawn' ? [Math.max(stick.breadthIn, stick.depthIn)] : (shape?.diameterIn ?? []),
+  );
+  if (thick.length === 0) return row.lengthIn;
+  if (row.fastener === 'bolt')
+    return upToHalfInch(Math.max(...thick) + plate.each * plate.thicknessIn + NUT_DIAMETERS * row.diameterIn);
+  return Math.min(row.lengthIn, Math.floor(Math.min(...thick)));
 }
