@@ -3,6 +3,7 @@ import type { Shelter } from '../../engine/geometry/shelter.ts';
 import type { ForceOverlay } from './force-diagram.ts';
 import { frontPicture } from './front-picture.ts';
 import { FrontHandles, type FrontHandlesProps } from './FrontHandles.tsx';
+import type { HardwareMark } from './hardware-marks.ts';
 import type { Paper } from './paper.ts';
 import type { LaidOver } from './picture-options.ts';
 import { PictureView, type RenderDimension } from './PictureView.tsx';
@@ -14,6 +15,7 @@ export interface ViewProps {
   readonly showLength: ShowLength;
   readonly showDiameter?: ShowLength;
   readonly selectedMemberId?: string | null;
+  readonly hardware?: readonly HardwareMark[] | undefined;
   readonly onSelect?: (memberId: string) => void;
   readonly renderDimension?: RenderDimension;
 }
@@ -27,10 +29,11 @@ export interface FrontViewProps extends ViewProps {
 
 /** A frame line from the front. Nothing is drawn for a line that has no frame. */
 export function FrontView(props: FrontViewProps) {
-  const { shelter, lineId, paper, showLength, showDiameter, selectedMemberId, overlay, laidOver } = props;
+  const { shelter, lineId, paper, showLength, showDiameter, selectedMemberId, overlay, laidOver, hardware } = props;
   const picture = useMemo(
-    () => frontPicture(shelter, lineId, { paper, showLength, showDiameter, selectedMemberId, overlay, laidOver }),
-    [shelter, lineId, paper, showLength, showDiameter, selectedMemberId, overlay, laidOver],
+    () =>
+      frontPicture(shelter, lineId, { paper, showLength, showDiameter, selectedMemberId, overlay, laidOver, hardware }),
+    [shelter, lineId, paper, showLength, showDiameter, selectedMemberId, overlay, laidOver, hardware],
   );
   if (!picture) return null;
   return (

@@ -13,10 +13,10 @@ export interface SectionViewProps extends ViewProps {
 
 /** The shelter cut across its frame lines at the first posts. */
 export function SectionView(props: SectionViewProps) {
-  const { shelter, paper, showLength, selectedMemberId, lineDetails, snow, laidOver } = props;
+  const { shelter, paper, showLength, selectedMemberId, lineDetails, snow, laidOver, hardware } = props;
   const picture = useMemo(
-    () => sectionPicture(shelter, { paper, showLength, selectedMemberId, lineDetails, snow, laidOver }),
-    [shelter, paper, showLength, selectedMemberId, lineDetails, snow, laidOver],
+    () => sectionPicture(shelter, { paper, showLength, selectedMemberId, lineDetails, snow, laidOver, hardware }),
+    [shelter, paper, showLength, selectedMemberId, lineDetails, snow, laidOver, hardware],
   );
   return <PictureView picture={picture} renderDimension={props.renderDimension} onSelect={props.onSelect} />;
 }

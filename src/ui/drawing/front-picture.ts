@@ -3,6 +3,7 @@ import { drawForces, type ForceOverlay } from './force-diagram.ts';
 import { drawFrontDimensions } from './front-dimensions.ts';
 import { drawBeam, drawBraces, drawTieEnds } from './front-frame.ts';
 import { nameBeamEnds, nameWhatIsMissing } from './front-notes.ts';
+import { drawHardware } from './hardware-marks.ts';
 import { drawRoofAtLine, drawStrip } from './front-roof.ts';
 import { bottomOf, drawGround, drawPost, nameCentres, reachOfPost } from './ground.ts';
 import { extentOf, fitView, type Extent } from './paper.ts';
@@ -44,6 +45,8 @@ export function frontPicture(shelter: Shelter, lineId: string, options: FrontOpt
   drawTieEnds(sketch, shelter, line);
   drawStrip(sketch, shelter, line);
   drawRoofAtLine(sketch, shelter, line, inkOf);
+  const hardware = options.hardware?.filter((mark) => mark.lineId === lineId) ?? [];
+  drawHardware(sketch, hardware, 'y');
   options.laidOver?.draw(sketch);
   if (options.overlay) drawForces(sketch, shelter, line, options.overlay);
 

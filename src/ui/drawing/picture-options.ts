@@ -1,3 +1,4 @@
+import type { HardwareMark } from './hardware-marks.ts';
 import type { Paper } from './paper.ts';
 import type { Picture, Sketch } from './sketch.ts';
 import type { ShowLength } from './words.ts';
@@ -24,6 +25,7 @@ export interface PictureOptions {
   readonly showDiameter?: ShowLength | undefined;
   readonly selectedMemberId?: string | null | undefined;
   readonly laidOver?: LaidOver | null | undefined;
+  readonly hardware?: readonly HardwareMark[] | undefined;
 }
 
 /** A picture's own words, and after them those of what is laid over it. */

@@ -2,6 +2,7 @@ import { ridgeOf } from '../../engine/geometry/ridge.ts';
 import type { LineGeometry, Shelter } from '../../engine/geometry/shelter.ts';
 import { drawDimension, drawString, type Stretch } from './dimension.ts';
 import { finishWith, type PictureOptions } from './picture-options.ts';
+import { drawHardware } from './hardware-marks.ts';
 import { drawGround, drawPost, nameCentres, reachOfPost } from './ground.ts';
 import { extentOf, fitView, type Extent } from './paper.ts';
 import { coverZAt } from './roof-shape.ts';
@@ -48,11 +49,13 @@ export function sectionPicture(shelter: Shelter, options: SectionOptions): Pictu
     Math.max(size * 0.3, ...walls.filter((w) => w.away === -1).map((w) => view.at(w.faceYIn, 0).x)),
     Math.min(view.width - size * 0.3, ...walls.filter((w) => w.away === 1).map((w) => view.at(w.faceYIn, 0).x)),
   );
+  const ties = shelter.ties.filter((t) => posts.some((p) => p.id === t.fromPostId));
+  // a tie between its posts ends at their sides: they are drawn over its ends
+  for (const tie of ties.filter(({ ends }) => ends === 'between')) drawTie(sketch, tie, inkOf(tie.id, 'ink-thin'));
   for (const post of posts) {
     drawPost(sketch, post, post.yIn, post.id === options.selectedMemberId ? 'ink-heavy' : 'ink-thin');
   }
-  const ties = shelter.ties.filter((t) => posts.some((p) => p.id === t.fromPostId));
-  for (const tie of ties) drawTie(sketch, tie, inkOf(tie.id, 'ink-thin'));
+  for (const tie of ties.filter(({ ends }) => ends === 'beside')) drawTie(sketch, tie, inkOf(tie.id, 'ink-thin'));
   drawAcrossBraces(sketch, shelter, posts, (id) => inkOf(id, 'ink-thin'));
   for (const line of lines) {
     const detail = options.lineDetails?.find((d) => d.lineId === line.id);
@@ -61,6 +64,7 @@ export function sectionPicture(shelter: Shelter, options: SectionOptions): Pictu
     else drawBeamEnd(sketch, shelter, line, detail?.stripBreadthIn ?? null, (id) => inkOf(id, 'ink-line'));
   }
   drawRoof(sketch, shelter, (id) => inkOf(id, 'ink-thin'));
+  drawHardware(sketch, options.hardware?.filter(({ isInSection }) => isInSection) ?? [], 'x');
   if (options.snow) drawSnow(sketch, shelter, options.snow);
   laidOver?.draw(sketch);
 

@@ -23,6 +23,7 @@ const SectionView = late(async () => (await import('../drawing/SectionView.tsx')
 const PlanView = late(async () => (await import('../drawing/PlanView.tsx')).PlanView);
 
 const useBuckledCode = lateCode(() => withProgram(import('./buckled.tsx')));
+const useMarksCode = lateCode(() => withProgram(import('../joint/marks.ts')));
 const useSilhouetteCode = lateCode(() => withProgram(import('../log/front-silhouette.ts')));
 
 /** Room for a view: its width in pixels, its greatest height as a share of the window. */
@@ -53,12 +54,20 @@ export function Picture({ view, project, evaluation, line, size, isLarge }: Pict
   const overlay = useOverlay(evaluation, line?.id ?? '');
   const silhouette = useSilhouette(evaluation, isLarge ? (line?.id ?? '') : '', system);
   const buckled = useBuckled(evaluation, isLarge ? (line?.id ?? '') : '');
+  const marksCode = useMarksCode();
+  // an entry that is not valid yet may have taken away what the shelter still has
+  const isStale = useWorkbench((state) => state.stale);
+  const hardware = useMemo(
+    () => (isLarge && !isStale ? marksCode?.hardwareMarks(project, shelter) : undefined),
+    [isLarge, isStale, marksCode, project, shelter],
+  );
   const lineDetails = useMemo(() => lineDetailsOf(project), [project]);
   const common = {
     shelter,
     paper,
     showLength: SHOWS[system].length,
     selectedMemberId,
+    hardware,
     onSelect: (memberId: string) => selectMember(evaluation.shelter, memberId),
     ...(isLarge ? { renderDimension } : {}),
   };

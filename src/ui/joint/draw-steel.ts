@@ -1,7 +1,8 @@
 import { cross, dot, lengthOf, plus, unit, type Vector } from '../../engine/checks/fasteners/space.ts';
 import type { Point } from '../drawing/paper.ts';
+import { groupBy } from '../sheet/group-by.ts';
 import type { Pen } from './pen.ts';
-import { onShank, type Shank } from './shanks.ts';
+import { faceOf, onShank, type Shank } from './shanks.ts';
 
 /** Steel beyond the outermost fastener of a plate, in diameters; drawn only. */
 const PAST_DIAMETERS = 2;
@@ -11,12 +12,10 @@ const THICK_PX = 2;
 
 /** Straps and side plates of a row: one over both pieces where their faces look the same way, else one on each. */
 export function drawSteel(pen: Pen, shanks: readonly Shank[], joint: Vector): void {
-  const faces = new Map<string, Shank[]>();
-  for (const shank of shanks.filter(({ plate }) => plate !== null)) {
-    const key = [shank.main.id, ...shank.into.map((v) => v.toFixed(2))].join(' ');
-    faces.set(key, [...(faces.get(key) ?? []), shank]);
-  }
-  const groups = [...faces.values()];
+  const groups = groupBy(
+    shanks.filter(({ plate }) => plate !== null),
+    (shank) => `${shank.main.id} ${faceOf(shank)}`,
+  );
   const met = new Set<readonly Shank[]>();
   for (const group of groups) {
     if (met.has(group)) continue;
@@ -40,10 +39,13 @@ function pathOver(group: readonly Shank[], partner: readonly Shank[], joint: Vec
 }
 
 /** Of fasteners in lines beside one another: the middle of those farthest from the joint, and of those nearest to it. */
-function farAndNear(shanks: readonly Shank[], joint: Vector, isFar: boolean): readonly Vector[] {
+export function farAndNear(shanks: readonly Shank[], joint: Vector, isFar: boolean): readonly Vector[] {
   const [first] = shanks;
   if (!first) return [];
-  const places = shanks.map((s) => onShank(s, isFar && s.nutIn !== null ? s.nutIn : (s.plate?.thicknessIn ?? 0)));
+  const places = shanks.map((s) => {
+    const steelIn = s.plate?.thicknessIn ?? 0;
+    return onShank(s, isFar && s.nutIn !== null ? s.nutIn - steelIn : steelIn);
+  });
   const way = dot(plus(middleOf(places), joint, -1), first.along) < 0 ? -1 : 1;
   const offs = places.map((p) => way * dot(p, first.along));
   const at = (off: number): Vector => middleOf(places.filter((_, i) => Math.abs(offs[i]! - off) < 1e-6));

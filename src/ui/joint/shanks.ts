@@ -173,3 +173,6 @@ function sizeOf(row: FastenerRow, kind: ShankSize['kind']): ShankSize {
 
 /** A place along a fastener, from under its head. */
 export const onShank = ({ headAt, into }: Shank, atIn: number): Vector => plus(headAt, into, atIn);
+
+/** Fasteners that go in the same way stand on one face. */
+export const faceOf = ({ into }: Shank): string => into.map((v) => v.toFixed(2)).join(' ');

@@ -16,7 +16,7 @@ export const row = (change: Partial<FastenerRow> = {}): FastenerRow => ({
   driven: 'dry',
   ...change,
 });
-export const fasteners = (...rows: FastenerRow[]): Capacity => ({ kind: 'fasteners', rows, shoulder: false });
+const fasteners = (...rows: FastenerRow[]): Capacity => ({ kind: 'fasteners', rows, shoulder: false });
 
 const STRAPS = row({
   diameterIn: 0.25,
