@@ -39,6 +39,7 @@ export const PART_WORDS = {
 export const HARDWARE_ASIDES = {
   wall: 'What holds a ledger to its wall is not computed: it counts by a rating.',
   strongest: 'Unlike rows share no load as they are strong: only the strongest of them counts.',
+  shoulder: 'A shoulder is written down for this joint, but none is cut here: it counts nothing.',
   foot: 'The base itself, and what holds it to its concrete, count by their rating.',
 } as const;
 

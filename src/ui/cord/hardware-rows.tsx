@@ -3,7 +3,9 @@ import { setAt } from '../../engine/project/edits/set-at.ts';
 import type { JointSetting } from '../../engine/checks/joints/joint-setting.ts';
 import type { FastenedCapacity } from '../../engine/project/model.ts';
 import { CommandButton, CommandChoice } from '../fields/command-choice.tsx';
+import { useWorkbench } from '../state/use-workbench.ts';
 import { HardwareRow } from './hardware-row.tsx';
+import { sizeInWords } from './hardware-sizes.ts';
 import { kindsFor, usualRow } from './hardware-usual.ts';
 import { EMPTY_RATING, RatingWords } from './joint-rating.tsx';
 
@@ -54,10 +56,29 @@ export function HardwareRows({ capacity, path, of, setting }: HardwareRowsProps)
           {rows.length > 1 && ` ${HARDWARE_ASIDES.strongest}`}
         </p>
       )}
+      <Shoulder capacity={capacity} path={path} setting={setting} />
       {(setting?.lower.of === 'pier' || capacity.alsoRated) && (
         <AlsoRated capacity={capacity} path={`${path}.alsoRated`} of={of} />
       )}
     </>
+  );
+}
+
+/** A housing is set with the end of its brace and counts by its shape; one that a file merely names counts nothing. */
+function Shoulder({ capacity, path, setting }: Omit<HardwareRowsProps, 'of'>) {
+  const system = useWorkbench((state) => state.system);
+  if (setting && setting.shoulderIn > 0)
+    return (
+      <p className="aside">
+        Its housing, {sizeInWords(setting.shoulderIn, system)} deep, takes the push along the log by its shoulder.
+      </p>
+    );
+  if (!capacity.shoulder) return null;
+  return (
+    <p className="aside">
+      {HARDWARE_ASIDES.shoulder}{' '}
+      <CommandButton words="take it away" perform={(p) => setAt(p, `${path}.shoulder`, false)} />
+    </p>
   );
 }
 
