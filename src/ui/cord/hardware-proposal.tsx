@@ -34,8 +34,8 @@ export function HardwareProposal({ kind, jointKey, of, write }: ProposalProps) {
   if (found?.of === project) return <Proposed proposal={found.proposal} of={of} write={write} />;
   return (
     <p className="aside">
-      <button type="button" className="tool" onClick={look}>
-        propose fasteners<span className="unseen">, {of}</span>
+      <button type="button" className="tool" aria-label={`propose fasteners, ${of}`} onClick={look}>
+        propose fasteners
       </button>
     </p>
   );

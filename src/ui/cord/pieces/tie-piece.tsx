@@ -77,9 +77,7 @@ function TiePiece({ memberId, name }: { readonly memberId: string; readonly name
       {stock?.kind === 'sawn' && (
         <SawnSentence path={traitPath(project, memberId, 'stock')} of={sentenceCase(name)} stock={stock} />
       )}
-      {[member.fromPost, member.toPost].map((postId) => (
-        <JointSentences key={postId} kind="tiePost" one={{ upper: memberId, lower: postId, words: `of ${name}` }} />
-      ))}
+      <JointSentences kind="tiePost" one={{ upper: memberId, words: `of ${name}` }} />
     </>
   );
 }
