@@ -1,3 +1,4 @@
+import { MODEL_WORDS } from '../../engine/checks/frame-rows.ts';
 import type { BuckledLine } from '../../engine/frame/buckled-shape.ts';
 import type { Evaluation } from '../../engine/evaluation.ts';
 import { combinationInWords } from '../cord/combination.ts';
@@ -42,8 +43,9 @@ function drawMember(sketch: Sketch, { points }: BuckledLine['members'][number]):
 export function BuckledWords({ evaluation, lineId }: { readonly evaluation: Evaluation; readonly lineId: string }) {
   const shape = shapeOf(evaluation, lineId);
   if (!shape) return <p className="quiet">Nothing presses on this line.</p>;
-  const { combinationId } = shape;
-  const loads = lowerCase(combinationInWords(evaluation.loads, { combinationId, scenario: '' }));
+  const { combinationId, braceModel } = shape;
+  const scenario = MODEL_WORDS[braceModel];
+  const loads = lowerCase(combinationInWords(evaluation.loads, { combinationId, scenario }));
   return (
     <p className="silhouette-words">
       Dash and dot: how this line would give way first, were the loads of one combination ({loads}) to grow{' '}
