@@ -1,3 +1,4 @@
+import { SIDE_WORDS } from '../../data/words/sides.ts';
 import { breaks, notGiven, outside } from '../check.ts';
 import { braceFitRows } from '../checks/brace/brace-fit.ts';
 import { checkSource, plainSource, type CheckSource } from '../checks/check-source.ts';
@@ -74,13 +75,17 @@ function shakenFeetRows({ context, pushOf }: RowFrame, row: RowGeometry): readon
   return [plainRow('site.seismic', row.id, WHOLE, outside(message('seismicCantilever', { line: context.line.label })))];
 }
 
-/** How the braces work, and who holds the level part of the wind on the roof. */
+/** How the braces work, which way the push goes, and who holds the level part of the wind on the roof. */
 function scenarioOf({ pushOf }: RowFrame, r: LineResponse, lines: readonly LineGeometry[]): string {
   const push = pushOf(r);
-  const holder = lines.find((l) => l.id === push?.holder);
-  return [MODEL_WORDS[r.braceModel], ...(holder ? [`line ${holder.label} takes the roof's level push`] : [])].join(
-    ', ',
-  );
+  if (!push) return MODEL_WORDS[r.braceModel];
+  const toward = `pushed toward ${push.toward === 1 ? SIDE_WORDS.yPlus : SIDE_WORDS.yMinus}`;
+  const holder = lines.find((l) => l.id === push.holder);
+  return [
+    MODEL_WORDS[r.braceModel],
+    toward,
+    ...(holder ? [`line ${holder.label} takes the roof's level push`] : []),
+  ].join(', ');
 }
 
 function unanalysed(row: RowGeometry, { blocked }: Extract<RowAnswer, { ok: false }>): readonly CheckRow[] {
