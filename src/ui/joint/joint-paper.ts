@@ -20,9 +20,9 @@ export interface Scene {
 }
 
 /** Paper around what is drawn, in text sizes; the rose of directions stands at the right. */
-export const MARGIN = { left: 1, right: 2 * ROSE_ROOM + 0.5, top: 1, bottom: 1 } as const;
+export const MARGIN = { left: 1, right: 2 * ROSE_ROOM + 0.5, top: 1.4, bottom: 1.4 } as const;
 /** Room for the rose and its words, in text sizes. */
-const LEAST_TALL = 9;
+const LEAST_TALL = 10;
 /** Of what lies under both pieces so much is seen [in]. */
 const UNDER_IN = 1.5;
 /** A line of words under the drawing, in text sizes. */
