@@ -1,12 +1,14 @@
-import { leastBeamDiameters } from './checks/beam/least-diameter.ts';
-import { leastBraceDiameters } from './checks/brace/least-diameter.ts';
+import type { AskedSection } from './checks/asked-section.ts';
+import { beamSections } from './checks/beam/least-diameter.ts';
+import { braceSections } from './checks/brace/least-diameter.ts';
 import type { JudgedSections, SectionsOfRafters } from './checks/judged-sections.ts';
 import type { LineCheckContext } from './checks/line-context.ts';
-import { leastPostDiameters } from './checks/post/least-diameter.ts';
-import { leastPurlinDiameter } from './checks/roof/purlin-least-diameter.ts';
-import { leastRafterDiameters } from './checks/roof/rafter-least-diameter.ts';
+import { postSections } from './checks/post/least-diameter.ts';
+import { purlinSection } from './checks/roof/purlin-least-diameter.ts';
+import { rafterSections } from './checks/roof/rafter-least-diameter.ts';
 import { rafterStations } from './checks/roof/rafter-stations.ts';
 import type { Evaluation } from './evaluation.ts';
+import type { Chain } from './frame/mesh-builder.ts';
 import { sectionsOf } from './frame/read-response.ts';
 import { once } from './once.ts';
 
@@ -19,70 +21,98 @@ export interface ThinnestLog {
   readonly leastDiameterIn: readonly (number | null)[];
 }
 
-/** The thinnest log of every round member whose sections were judged, each worked out when it is first read. */
-export const thinnestLogs = ({ sections }: Pick<Evaluation, 'sections'>): readonly ThinnestLog[] =>
-  sections.flatMap(logsOf);
+/** The sections of a round member as they are asked, place by place. */
+export interface SectionsOfMember {
+  readonly memberId: string;
+  /** distance from the member's start, both faces of a jump listed */
+  readonly atIn: readonly number[];
+  /** in the order of the places, null where nothing is asked; gathered when they are first read */
+  readonly sections: () => readonly (AskedSection | null)[];
+}
 
-function logsOf(sections: JudgedSections): readonly ThinnestLog[] {
-  switch (sections.of) {
+/** The thinnest log of every round member whose sections were judged, each worked out when it is first read. */
+export const thinnestLogs = (evaluation: Pick<Evaluation, 'sections'>): readonly ThinnestLog[] =>
+  sectionsOfMembers(evaluation).map(({ memberId, atIn, sections }) => {
+    const known = once(() => sections().map(leastOrNull));
+    return {
+      memberId,
+      atIn,
+      get leastDiameterIn() {
+        return known();
+      },
+    };
+  });
+
+function leastOrNull(section: AskedSection | null): number | null {
+  const least = section?.leastIn() ?? NaN;
+  return Number.isFinite(least) ? least : null;
+}
+
+/** Every round member whose sections were judged. */
+export const sectionsOfMembers = ({ sections }: Pick<Evaluation, 'sections'>): readonly SectionsOfMember[] =>
+  sections.flatMap(membersOf);
+
+function membersOf(judged: JudgedSections): readonly SectionsOfMember[] {
+  switch (judged.of) {
     case 'line':
-      return [...beams(sections.context), ...posts(sections.context), ...braces(sections.context)];
+      return [...beams(judged.context, true), ...posts(judged.context), ...braces(judged.context)];
     case 'row':
       return [
-        ...beams(sections.context).filter(({ memberId }) => sections.tieIds.has(memberId)),
-        ...braces(sections.context),
+        ...beams(judged.context, false).filter(({ memberId }) => judged.tieIds.has(memberId)),
+        ...braces(judged.context),
       ];
     case 'rafters':
-      return rafters(sections);
+      return rafters(judged);
     case 'purlins': {
-      const { memberIds, loading, stick, values } = sections;
-      const least = once(() => stick.profile.map(() => leastPurlinDiameter(loading, stick, values)));
-      return memberIds.map((id) => thinnestLog(id, atStations(stick), least));
+      const { memberIds, loading, stick, values } = judged;
+      const sections = once(() => {
+        const section = purlinSection(loading, stick, values);
+        return stick.profile.map(() => section);
+      });
+      return memberIds.map((memberId) => ({ memberId, atIn: atStations(stick), sections }));
     }
   }
 }
 
-function beams(context: LineCheckContext): readonly ThinnestLog[] {
-  const { layout, mesh, members } = context.frame;
-  return mesh.beams.flatMap((chain) => {
-    const atIn = sectionsOf(chain, layout).map((s) => s.atIn);
-    const isRound = members.beams.some((b) => b.id === chain.memberId && b.stick?.kind === 'round');
-    return isRound ? [thinnestLog(chain.memberId, atIn, () => leastBeamDiameters(context, chain))] : [];
-  });
+function beams(context: LineCheckContext, isTwisted: boolean): readonly SectionsOfMember[] {
+  const { mesh, members } = context.frame;
+  return mesh.beams
+    .filter(({ memberId }) => members.beams.some((b) => b.id === memberId && b.stick?.kind === 'round'))
+    .map((chain) => ofChain(context, chain, () => beamSections(context, chain, isTwisted)));
 }
 
-function posts(context: LineCheckContext): readonly ThinnestLog[] {
-  const { layout, mesh } = context.frame;
-  return mesh.posts.flatMap((chain) => {
-    const atIn = sectionsOf(chain, layout).map((s) => s.atIn);
-    const isRound = chain.post.stick?.kind === 'round';
-    return isRound ? [thinnestLog(chain.memberId, atIn, () => leastPostDiameters(context, chain))] : [];
-  });
-}
+const posts = (context: LineCheckContext): readonly SectionsOfMember[] =>
+  context.frame.mesh.posts
+    .filter(({ post }) => post.stick?.kind === 'round')
+    .map((chain) => ofChain(context, chain, () => postSections(context, chain)));
 
-const braces = (context: LineCheckContext): readonly ThinnestLog[] =>
+const ofChain = (
+  { frame }: LineCheckContext,
+  chain: Chain,
+  sections: () => readonly (AskedSection | null)[] | null,
+): SectionsOfMember => ({
+  memberId: chain.memberId,
+  atIn: sectionsOf(chain, frame.layout).map((s) => s.atIn),
+  sections: once(() => sections() ?? []),
+});
+
+const braces = (context: LineCheckContext): readonly SectionsOfMember[] =>
   context.frame.mesh.braces.flatMap(({ brace }, i) =>
     brace.stick?.kind === 'round'
-      ? [thinnestLog(brace.id, atStations(brace.stick), () => leastBraceDiameters(context, brace, i))]
+      ? [
+          {
+            memberId: brace.id,
+            atIn: atStations(brace.stick),
+            sections: once(() => braceSections(context, brace, i) ?? []),
+          },
+        ]
       : [],
   );
 
-function rafters({ memberIds, loading, responses, stick, values }: SectionsOfRafters): readonly ThinnestLog[] {
-  const least = once(() => leastRafterDiameters(rafterStations(loading, stick), stick, values, responses));
-  return memberIds.map((id) => thinnestLog(id, loading.run.stationsIn, least));
+function rafters({ memberIds, loading, responses, stick, values }: SectionsOfRafters): readonly SectionsOfMember[] {
+  const sections = once(() => rafterSections(rafterStations(loading, stick), stick, values, responses));
+  return memberIds.map((memberId) => ({ memberId, atIn: loading.run.stationsIn, sections }));
 }
 
 const atStations = ({ profile }: { readonly profile: readonly { readonly atIn: number }[] }): readonly number[] =>
   profile.map(({ atIn }) => atIn);
-
-/** @param least in the order of the places: NaN where nothing is asked, Infinity where no log in reach passes [in] */
-function thinnestLog(memberId: string, atIn: readonly number[], least: () => readonly number[] | null): ThinnestLog {
-  const known = once(() => (least() ?? []).map((d) => (Number.isFinite(d) ? d : null)));
-  return {
-    memberId,
-    atIn,
-    get leastDiameterIn() {
-      return known();
-    },
-  };
-}

@@ -1,7 +1,7 @@
 /** Halvings of the search: a log of 60 in. comes out to a millionth of an inch. */
 const HALVINGS = 26;
 /** Left over the flat and the cuts, so that there is a section at all [in]. */
-const LEAST_LEFT_IN = 0.1;
+export const LEAST_LEFT_IN = 0.1;
 /** Thicker than this no log is asked for [in]. */
 const THICKEST_IN = 60;
 

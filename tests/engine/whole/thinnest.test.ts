@@ -13,6 +13,7 @@ import { at, listAt, type Raw } from '../project/raw.ts';
 const BY_SECTION: ReadonlySet<RuleId> = new Set<RuleId>([
   'beam.bending',
   'beam.shear',
+  'beam.twist',
   'beam.cuts',
   'beam.endNotch',
   'post.crushing',

@@ -1,6 +1,6 @@
 import { clause, remembered } from '../../../data/sources.ts';
 import type { LineResponse } from '../../frame/line-frame.ts';
-import { bowOfBeam } from '../../geometry/bow.ts';
+import { bowOfBeam, type Bow } from '../../geometry/bow.ts';
 import { put } from '../../note.ts';
 import { quantity } from '../../units.ts';
 import { forcePut, valuesIn, type LineCheckContext } from '../line-context.ts';
@@ -23,18 +23,16 @@ const TWIST_COUNTS = 1.5;
  */
 export function twistShearSites(context: LineCheckContext, on: BeamStretch): readonly CheckSite<LineResponse>[] {
   const values = valuesIn(context, on.beam.id);
-  const bow = bowOfBeam(context.project, on.beam);
-  if (!values || on.beam.stick?.kind !== 'round' || bow.sideIn === 0) return [];
-  const twist = greatestTwist(context, on);
+  const twisting = twistOn(context, on);
+  if (!values || !twisting) return [];
+  const { twist, bow } = twisting;
   const through = throughCut(on);
-  const stressAt = (s: BeamStation, T: number, v: Float64Array): number =>
-    Math.abs(v[s.shear]!) / s.section.shearAreaIn2 + TWIST_COUNTS * twistStress(T, s.diameterIn - s.cutIn);
   const worst = ({ values: v }: LineResponse): BeamStation => {
     const T = twist(v);
     let found = on.stations[0]!;
     let most = -Infinity;
     for (const s of on.stations) {
-      const m = stressAt(s, T, v);
+      const m = twistedShear(s, T, v);
       if (Number.isNaN(m)) return s;
       if (m > most) [most, found] = [m, s];
     }
@@ -78,10 +76,10 @@ export function twistShearSites(context: LineCheckContext, on: BeamStretch): rea
             put('Av', s.section.shearAreaIn2, 'in2', 'shear area: 3/4 of a whole round section'),
             put('τ', twistStress(T, d), 'psi', 'twisting stress'),
           ],
-          result: quantity(stressAt(s, T, r.values), 'psi'),
+          result: quantity(twistedShear(s, T, r.values), 'psi'),
           clause: remembered('WOOD_HANDBOOK_2010', 'chapter 5, torsion strength'),
         });
-        return stressAt(s, T, r.values);
+        return twistedShear(s, T, r.values);
       },
       capacity: (r, note) => {
         if (note) durationFactor(r.combination.duration, note);
@@ -93,6 +91,22 @@ export function twistShearSites(context: LineCheckContext, on: BeamStretch): rea
     },
   ];
 }
+
+/** What twists a stretch of a log beam; null for a straight or a sawn one. */
+export function twistOn(
+  context: LineCheckContext,
+  on: BeamStretch,
+): { readonly twist: (v: Float64Array) => number; readonly bow: Bow } | null {
+  const bow = bowOfBeam(context.project, on.beam);
+  return on.beam.stick?.kind !== 'round' || bow.sideIn === 0 ? null : { bow, twist: greatestTwist(context, on) };
+}
+
+/** Shear stress at a station with a twist on the stretch [psi]. */
+export const twistedShear = (
+  s: Pick<BeamStation, 'shear' | 'section' | 'diameterIn' | 'cutIn'>,
+  T: number,
+  v: Float64Array,
+): number => Math.abs(v[s.shear]!) / s.section.shearAreaIn2 + TWIST_COUNTS * twistStress(T, s.diameterIn - s.cutIn);
 
 /** Greatest shear stress of a round shaft [psi]. @source MECHANICS 16 T / (π d3) */
 const twistStress = (T: number, d: number): number => (16 * T) / (Math.PI * d ** 3);

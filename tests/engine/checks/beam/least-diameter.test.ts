@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { leastBeamDiameters } from '../../../../src/engine/checks/beam/least-diameter.ts';
+import { beamSections } from '../../../../src/engine/checks/beam/least-diameter.ts';
 import { sectionsOf } from '../../../../src/engine/frame/read-response.ts';
+import { bowOfBeam } from '../../../../src/engine/geometry/bow.ts';
 import type { LineCheckContext } from '../../../../src/engine/checks/line-context.ts';
 import type { LineResponse } from '../../../../src/engine/frame/line-frame.ts';
 import { plainShed } from '../../../support/plain-shed.ts';
 import { lineBench } from '../../frame/line-bench.ts';
 import { handResponse } from '../sites.ts';
+import { leastOf } from '../least-of.ts';
 
 const { context } = lineBench(plainShed({ beamDiametersIn: [10, 10], braceEnd: { kind: 'coped', depthIn: 0 } }));
 const chain = context.frame.mesh.beams[0]!;
@@ -16,8 +18,9 @@ const under = (...responses: LineResponse[]): LineCheckContext => ({
   ...context,
   frame: { ...context.frame, responses },
 });
+/** Without what a bow twists. */
 const leastAt = (x: number, ...responses: LineResponse[]): number =>
-  leastBeamDiameters(under(...responses), chain)![indexAt(x)]!;
+  leastOf(beamSections(under(...responses), chain, false))[indexAt(x)]!;
 
 describe('the thinnest log that would do with the forces held', () => {
   // M = Fb CD pi d3 / 32 turned round, Fb 1000 psi, snow 1.15 (NDS 3.3; circle).
@@ -67,13 +70,61 @@ describe('the thinnest log that would do with the forces held', () => {
     const leastUnder = (shearLb: number): number => {
       const responses = [handResponse(short.context, [[faces[index]!.shear, shearLb]])];
       const asked = { ...short.context, frame: { ...short.context.frame, responses } };
-      return leastBeamDiameters(asked, beam)![index]!;
+      return leastOf(beamSections(asked, beam, true))[index]!;
     };
     expect(leastUnder(10)).toBe(4);
     const answer = context.valuesOf(chain.memberId);
     const Fv = answer.ok ? answer.values.FvPsi : NaN;
     const d = leastUnder(3000);
     expect((2 / 3) * Fv * 1.15 * areaLeft(d, 1) * ((d - 1) / d) ** 2).toBeCloseTo(3000, 2);
+  });
+
+  // 16 T / (pi d3) counted one and a half times is Fv CD; dT/dx = M 8 c / L2, each end of the span by its share of the way
+  it('[beam.twist] is where what a bow twists the log would just do, though nothing bends or shears it there', () => {
+    const shed = plainShed({ beamDiametersIn: [10, 10], braceEnd: { kind: 'coped', depthIn: 0 } });
+    const logs = shed.logs.map((log) => (log.id === 'beam-log' ? { ...log, seen: null } : log));
+    const bowed = lineBench({ ...shed, logs }).context;
+    const beam = bowed.frame.mesh.beams[0]!;
+    const faces = sectionsOf(beam, bowed.frame.layout);
+    // both faces of every element between 36 and 84 in. past the first post; the log begins 24 in. before it
+    const bent = faces.filter((s, i) => {
+      const other = faces[i % 2 === 0 ? i + 1 : i - 1]!;
+      return Math.min(s.atIn, other.atIn) >= 60 && Math.max(s.atIn, other.atIn) <= 108;
+    });
+    const [from, to] = [bent[0]!.atIn - 24, bent.at(-1)!.atIn - 24];
+    const M = 2e6;
+    const r = handResponse(
+      bowed,
+      bent.map((s) => [s.moment, M] as const),
+    );
+    const L = 192;
+    const { sideIn } = bowOfBeam(
+      bowed.project,
+      bowed.shelter.beams.find(({ id }) => id === beam.memberId)!,
+    );
+    const towardLast = (to ** 2 - from ** 2) / 2 / 144;
+    const T = ((M * 8 * sideIn) / L ** 2) * Math.max(to - from - towardLast, towardLast);
+    const answer = bowed.valuesOf(beam.memberId);
+    const Fv = answer.ok ? answer.values.FvPsi : NaN;
+    const asked = { ...bowed, frame: { ...bowed.frame, responses: [r] } };
+    const index = faces.findIndex((s) => s.atIn - 24 > 100 && s.atIn - 24 < 140);
+    const section = beamSections(asked, beam, true)![index]!;
+    const d = Math.cbrt((1.5 * 16 * T) / (Math.PI * Fv * 1.15));
+    expect(section.leastIn()).toBeCloseTo(d, 5);
+    expect(section.hardestAt(9)).toEqual({ ruleId: 'beam.twist', ratio: expect.closeTo((d / 9) ** 3, 6) });
+    expect(beamSections(asked, beam, false)![index]!.leastIn()).toBeLessThan(0.2);
+  });
+
+  // circle: the ratio grows with the cube of what is left; a seat may take a sixth
+  it('tells what a log that is thinner would be asked the hardest, and by which rule', () => {
+    const hardest = (x: number, moment: number, diameterIn: number) => {
+      const r = handResponse(context, [[sections[indexAt(x)]!.moment, moment]]);
+      return beamSections(under(r), chain, true)![indexAt(x)]!.hardestAt(diameterIn);
+    };
+    const bending = (60_000 * 32) / (Math.PI * 9.75 ** 3) / 1150;
+    expect(hardest(76, 60_000, 9.75)).toEqual({ ruleId: 'beam.bending', ratio: expect.closeTo(bending, 9) });
+    expect(hardest(0, -100, 5)).toEqual({ ruleId: 'beam.cuts', ratio: 6 / 5 });
+    expect(hardest(0, -100, 0.5).ratio).toBe(Infinity);
   });
 
   it('has no answer where no log in reach passes', () => {

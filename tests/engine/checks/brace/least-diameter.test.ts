@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { leastBraceDiameters } from '../../../../src/engine/checks/brace/least-diameter.ts';
+import { braceSections } from '../../../../src/engine/checks/brace/least-diameter.ts';
 import { pushIndex } from '../../../../src/engine/frame/read-response.ts';
 import { plainShed, WOOD, type Measures } from '../../../support/plain-shed.ts';
 import { lineBench } from '../../frame/line-bench.ts';
 import { handResponse } from '../sites.ts';
+import { leastOf } from '../least-of.ts';
 
 const CD = 1.15;
 
@@ -12,7 +13,7 @@ function least(pushLb: number, braceEnd: Measures['braceEnd']): readonly number[
   const { context } = lineBench(plainShed({ braceEnd, postDiametersIn: [9, 9], beamDiametersIn: [12, 12] }));
   const responses = [handResponse(context, [[pushIndex(context.frame.layout, 0), pushLb]])];
   const { brace } = context.frame.mesh.braces[0]!;
-  return leastBraceDiameters({ ...context, frame: { ...context.frame, responses } }, brace, 0)!;
+  return leastOf(braceSections({ ...context, frame: { ...context.frame, responses } }, brace, 0));
 }
 
 describe('the thinnest brace that would do with its force held', () => {

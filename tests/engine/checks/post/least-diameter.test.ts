@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { leastPostDiameters } from '../../../../src/engine/checks/post/least-diameter.ts';
+import { postSections } from '../../../../src/engine/checks/post/least-diameter.ts';
 import type { LineCheckContext } from '../../../../src/engine/checks/line-context.ts';
 import type { LineResponse } from '../../../../src/engine/frame/line-frame.ts';
 import { sectionsOf } from '../../../../src/engine/frame/read-response.ts';
 import { plainShed, WOOD } from '../../../support/plain-shed.ts';
 import { lineBench } from '../../frame/line-bench.ts';
 import { handResponse } from '../sites.ts';
+import { leastOf } from '../least-of.ts';
 
 /** Even posts of 8 in. without housings; a building holds the top both ways, so that Ke is 1. */
 const { context } = lineBench({
@@ -22,7 +23,7 @@ const under = (...responses: LineResponse[]): LineCheckContext => ({
   ...context,
   frame: { ...context.frame, responses },
 });
-const least = (...responses: LineResponse[]): number => leastPostDiameters(under(...responses), chain)![index]!;
+const least = (...responses: LineResponse[]): number => leastOf(postSections(under(...responses), chain))[index]!;
 const CD = 1.15;
 
 describe('the thinnest post that would do with the forces held', () => {
@@ -82,12 +83,12 @@ describe('the thinnest post that would do with the forces held', () => {
     const faces = sectionsOf(post, housed.frame.layout);
     const i = faces.findIndex((s) => Math.abs(s.atIn - (brace.postPoint.zIn - post.post.woodFromZIn)) < 1e-6);
     const responses = [handResponse(housed, [[faces[i]!.axial, -10]])];
-    const answer = leastPostDiameters({ ...housed, frame: { ...housed.frame, responses } }, post)!;
+    const answer = leastOf(postSections({ ...housed, frame: { ...housed.frame, responses } }, post));
     expect(answer[i]).toBeCloseTo(8.4, 9);
   });
 
   it('asks nothing above the seat', () => {
-    const answer = leastPostDiameters(under(handResponse(context, [[at.axial, -9000]])), chain)!;
+    const answer = leastOf(postSections(under(handResponse(context, [[at.axial, -9000]])), chain));
     expect(answer.filter((_, i) => sections[i]!.atIn > seatAt + 1e-6).every(Number.isNaN)).toBe(true);
   });
 });

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { leastPurlinDiameter } from '../../../../src/engine/checks/roof/purlin-least-diameter.ts';
+import { purlinSection } from '../../../../src/engine/checks/roof/purlin-least-diameter.ts';
 import { purlinLoading } from '../../../../src/engine/checks/roof/purlin-loading.ts';
-import { leastRafterDiameters } from '../../../../src/engine/checks/roof/rafter-least-diameter.ts';
+import { rafterSections } from '../../../../src/engine/checks/roof/rafter-least-diameter.ts';
 import type { RafterResponse } from '../../../../src/engine/checks/roof/rafter-responses.ts';
 import { rafterStations } from '../../../../src/engine/checks/roof/rafter-stations.ts';
 import { at, listAt, type Raw } from '../../project/raw.ts';
+import { leastOf } from '../least-of.ts';
 import { analysedRafters, plainRoof, shedWith } from './roof.ts';
 
 const LIVE = '3-roofLive+roof-live';
@@ -33,7 +34,7 @@ function rafter(overhangIn: number) {
   const { values } = answer;
   const stations = rafterStations(loading, stick);
   const indexAt = (place: number): number => stations.findIndex((s) => Math.abs(s.atIn - place) < 1e-6);
-  const least = (asked: readonly RafterResponse[]) => leastRafterDiameters(stations, stick, values, asked);
+  const least = (asked: readonly RafterResponse[]) => leastOf(rafterSections(stations, stick, values, asked));
   return { responses, values, indexAt, least };
 }
 
@@ -86,7 +87,7 @@ describe('the thinnest log purlin that would do with its loads held', () => {
   // M = w L2 / 8 over 36 in. with 24 in. of roof to the purlin; the ends do not reach past the outer rafters
   it('[purlin.bending] is (32 M / (pi Fb CD))^(1/3) of the widest gap', () => {
     const M = ((((4 + 20) * 24) / 144) * 36 ** 2) / 8;
-    const d = leastPurlinDiameter({ ...loading, overhangIn: 0 }, stick, values);
+    const d = purlinSection({ ...loading, overhangIn: 0 }, stick, values)!.leastIn();
     expect(d).toBeCloseTo(Math.cbrt((32 * M) / (Math.PI * values.FbPsi * 1.25)), 5);
   });
 
@@ -94,7 +95,7 @@ describe('the thinnest log purlin that would do with its loads held', () => {
   it('[purlin.shear] is sqrt(16 V / (3 pi Fv CD)) where shear decides', () => {
     const V = 0.625 * (((4 + 20) * 24) / 144) * 36;
     const weak = { ...values, FbPsi: 1e6 };
-    const d = leastPurlinDiameter({ ...loading, overhangIn: 0 }, stick, weak);
+    const d = purlinSection({ ...loading, overhangIn: 0 }, stick, weak)!.leastIn();
     expect(d).toBeCloseTo(Math.sqrt((16 * V) / (3 * Math.PI * values.FvPsi * 1.25)), 5);
   });
 });
