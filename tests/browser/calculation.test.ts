@@ -89,11 +89,19 @@ function readNumber(shown: string): number {
   return digits === '' ? Number.NaN : Number(`${digits.replaceAll(',', '').replace('−', '-')}e${power}`);
 }
 
+/** What a machine's rounding leaves of zero: browser and Node need not agree on it. */
+const RESIDUE = 1e-9;
 const isToldAs = (shown: number, told: readonly number[] | undefined): boolean =>
-  told?.some((value) => shown === value || Math.abs(shown - value) <= Math.abs(value) * SHOWN) ?? false;
+  told?.some(
+    (value) =>
+      shown === value ||
+      Math.abs(shown - value) <= Math.abs(value) * SHOWN ||
+      Math.max(Math.abs(shown), Math.abs(value)) < RESIDUE,
+  ) ?? false;
 
-/** What equilibrium leaves over is the rounding of a machine: browser and Node need not agree on it. */
-const isRounding = (put: string): boolean => put.startsWith('demand = ') && Math.abs(readNumber(put.slice(9))) < 1e-10;
+/** The check of equilibrium divides a residue by its limit. */
+const isRounding = (put: string): boolean =>
+  put.startsWith('demand = ') && Math.abs(readNumber(put.slice('demand = '.length))) < RESIDUE;
 
 /** What is printed of steps and was never told by the engine. */
 function inventedNumbers({ steps }: PaperRows, told: ReadonlyMap<string, readonly number[]>): readonly string[] {

@@ -1,4 +1,4 @@
-import type { Quantity } from '../../engine/units.ts';
+import type { Quantity, Unit } from '../../engine/units.ts';
 import { showing, showNumber } from '../units/show-quantity.ts';
 import type { UnitSystem } from '../units/system.ts';
 
@@ -8,6 +8,9 @@ const MOST_DECIMALS = 9;
 /** Below it zeros after the point are hard to count: powers of ten are written instead. */
 const LEAST_PLAIN = 1e-5;
 const NO_LIMIT = 'no limit';
+/** Forces and stresses below it are what the rounding of a machine leaves of zero. */
+const NOISE = 1e-6;
+const FORCES: ReadonlySet<Unit> = new Set(['lb', 'lb·in', 'psi']);
 
 /**
  * A number of a step with its unit: at least four figures of it, no zeros that say nothing. What has no bound (the stress
@@ -18,7 +21,9 @@ export function showFigure({ value, unit }: Quantity, system: UnitSystem): strin
   const own = value * shown.per;
   if (Number.isNaN(own)) return '';
   if (!Number.isFinite(own)) return NO_LIMIT;
-  const amount = own !== 0 && Math.abs(own) < LEAST_PLAIN ? inPowers(own) : plain(own, shown.decimals);
+  const isZero = own === 0 || (FORCES.has(unit) && Math.abs(value) < NOISE);
+  const isTiny = !isZero && Math.abs(own) < LEAST_PLAIN;
+  const amount = isTiny ? inPowers(own) : plain(isZero ? 0 : own, shown.decimals);
   if (shown.unit === '') return amount;
   return shown.unit === '°' ? `${amount}°` : `${amount} ${shown.unit}`;
 }

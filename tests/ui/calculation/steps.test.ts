@@ -111,6 +111,7 @@ describe('a number of a step', () => {
     expect(showFigure({ value: 0, unit: 'lb' }, 'feet')).toBe('0 lb');
     expect(showFigure({ value: 45, unit: 'deg' }, 'feet')).toBe('45°');
     expect(showFigure({ value: -9.6941e-13, unit: '1' }, 'feet')).toBe('−9.694 × 10^-13');
+    expect(showFigure({ value: -1.76e-11, unit: 'lb·in' }, 'feet')).toBe('0 lb·in');
     expect(showFigure({ value: Infinity, unit: 'psi' }, 'feet')).toBe('no limit');
     // 25.4 mm in an inch, by definition
     expect(showFigure({ value: 2, unit: 'in' }, 'metric')).toBe('50.8 mm');
