@@ -7,15 +7,15 @@ export interface PermitSize {
   readonly clause: ClauseRef;
 }
 
-/** Work exempt from permit in the model codes; what a department adopted may differ. Neither names a height beside one storey. */
+/** Work exempt from permit in the model codes; what a department adopted may differ. Neither names a height beside one story. */
 export const PERMIT_SIZES: readonly PermitSize[] = [
   {
-    words: 'beside a one- or two-family house: one storey, detached',
+    words: 'beside a one- or two-family house: one story, detached',
     areaFt2: 200,
     clause: remembered('IRC', 'R105.2, building, item 1'),
   },
   {
-    words: 'anywhere else: one storey, detached, a tool or storage shed or the like',
+    words: 'anywhere else: one story, detached, a tool or storage shed or the like',
     areaFt2: 120,
     clause: remembered('IBC', '105.2, building, item 1'),
   },

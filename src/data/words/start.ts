@@ -5,7 +5,7 @@ export const START_WORDS = {
   permitLead:
     'The model codes ask for no permit up to these floor areas. Departments change them, and some count what lies under the roof, some what lies inside the posts: both are given. Exempt from permit is not exempt from code: the shelter must stand all the same. Ask yours. {mark} marks what was not compared with the printed edition.',
   attached: 'It hangs on a building, so it does not stand by itself: the sizes above do not free it.',
-  height: 'Neither code names a height beside one storey; many departments do.',
+  height: 'Neither code names a height beside one story; many departments do.',
   questions: 'Questions for the building department',
   questionsLead:
     'What they answer belongs to the field of that name. A guess stands as not given until somebody has answered.',
