@@ -19,7 +19,9 @@ export interface AskedSection {
   readonly hasIn: number;
   /** the least diameter that would do; Infinity where no log in reach passes [in] */
   readonly leastIn: () => number;
-  /** the hardest of all that is asked there of another diameter */
+  /** the rule that refuses it however thick, as a cut on the wrong side; null where none does */
+  readonly refusedBy: RuleId | null;
+  /** the hardest of all else that is asked there of another diameter */
   readonly hardestAt: (diameterIn: number) => { readonly ruleId: RuleId; readonly ratio: number };
 }
 
@@ -39,6 +41,7 @@ export function askedSection<R extends object>(asked: Asked<R>): AskedSection | 
   if (responses.length === 0) return null;
   return {
     hasIn,
+    refusedBy: ofSize.find(({ leastIn }) => leastIn === Infinity)?.ruleId ?? null,
     leastIn: () => {
       const bySize = Math.max(0, ...ofSize.map(({ leastIn }) => leastIn));
       const byForce = leastAt(takenIn, responses, (diameterIn) => {
@@ -51,7 +54,9 @@ export function askedSection<R extends object>(asked: Asked<R>): AskedSection | 
       const left = takenIn + LEAST_LEFT_IN;
       const terms = termsAt(Math.max(diameterIn, left));
       const parts = [
-        ...ofSize.map(({ ruleId, leastIn }) => ({ ruleId, ratio: leastIn / diameterIn })),
+        ...ofSize
+          .filter(({ leastIn }) => leastIn < Infinity)
+          .map(({ ruleId, leastIn }) => ({ ruleId, ratio: leastIn / diameterIn })),
         ...terms.map(({ ruleId, ratio }) => ({
           ruleId,
           ratio: diameterIn < left ? Infinity : responses.reduce((most, r) => Math.max(most, ratio(r)), 0),

@@ -1,9 +1,11 @@
-import { RULES } from '../../data/rules.ts';
-import { measuredBy } from '../../engine/checks/measured.ts';
-import type { CheckRow } from '../../engine/evaluation.ts';
+import { useMemo } from 'react';
+import { RULES, type RuleId } from '../../data/rules.ts';
+import { measuredBy, type Measured } from '../../engine/checks/measured.ts';
+import type { Evaluation } from '../../engine/evaluation.ts';
 import { usualErrorIn } from '../../engine/material/usual-error.ts';
 import { setAt } from '../../engine/project/edits/set-at.ts';
 import type { Log } from '../../engine/project/model.ts';
+import { sectionsOfMembers } from '../../engine/thinnest.ts';
 import { CommandButton } from '../fields/command-choice.tsx';
 import { Yours } from '../fields/yours.tsx';
 import { useWorkbench } from '../state/use-workbench.ts';
@@ -19,10 +21,14 @@ interface MeasuredProps {
 
 /** How well the log was measured, what the worst end of that makes of its checks, and how much wood it may lose. */
 export function MeasuredSentence({ log, memberId, of }: MeasuredProps) {
-  const checks = useWorkbench(({ evaluation }) => evaluation?.checks);
+  const evaluation = useWorkbench((state) => state.evaluation);
   const system = useWorkbench((state) => state.system);
-  const rows = checks?.filter((row) => row.memberId === memberId) ?? [];
-  const measured = measuredBy(rows, log.errorIn);
+  const { errorIn } = log;
+  // asks every section of the log anew: once for an evaluation, not whenever the page is drawn
+  const measured = useMemo(
+    () => evaluation && measuredOf(evaluation, memberId, errorIn),
+    [evaluation, memberId, errorIn],
+  );
   const usual = usualErrorIn(log);
   return (
     <p className="sentence">
@@ -42,24 +48,30 @@ export function MeasuredSentence({ log, memberId, of }: MeasuredProps) {
   );
 }
 
-function whatItMakes(
-  { asTyped, atWorst, mayLose, leftOut }: NonNullable<ReturnType<typeof measuredBy<CheckRow>>>,
-  system: UnitSystem,
-): string {
-  const error = `With all of that missing the worst ratio goes from ${showRatio(asTyped.ratio)} to ${showRatio(atWorst.ratio)} (${nameOf(atWorst.row)}), forces held.`;
+function measuredOf(evaluation: Evaluation, memberId: string, errorIn: number): Measured | null {
+  const rows = evaluation.checks.filter((row) => row.memberId === memberId);
+  const sections =
+    sectionsOfMembers(evaluation)
+      .find((member) => member.memberId === memberId)
+      ?.sections() ?? [];
+  return measuredBy(rows, sections, errorIn);
+}
+
+function whatItMakes({ asTyped, atWorst, mayLose, leftOut }: Measured, system: UnitSystem): string {
+  const error = `With all of that missing the worst ratio goes from ${showRatio(asTyped.ratio)} to ${showRatio(atWorst.ratio)} (${nameOf(atWorst)}), forces held.`;
   const eighths = Math.floor(mayLose.inches * 8) / 8;
   const loss =
     eighths > 0
-      ? `Peeling, shaping and decay may take ${lengthOf(eighths, system)} off its diameter before the first of its checks reaches 1 (${nameOf(mayLose.row)}).`
-      : `It has no wood to lose (${nameOf(mayLose.row)}).`;
+      ? `Peeling, shaping and decay may take ${lengthOf(eighths, system)} off its diameter before the first of these checks reaches 1 (${nameOf(mayLose)}).`
+      : `It has no wood to lose (${nameOf(mayLose)}).`;
   const beside =
-    leftOut?.ratio === undefined || leftOut.ratio === null
+    leftOut === null
       ? ''
-      : ` Contacts, cuts and push with bending are not in these figures; the worst of them is at ${showRatio(leftOut.ratio)} (${nameOf(leftOut)}).`;
+      : ` Contacts and slenderness are not in these figures; the worst of them is at ${showRatio(leftOut.ratio)} (${nameOf(leftOut)}).`;
   return `${error} ${loss}${beside}`;
 }
 
-const nameOf = ({ ruleId }: CheckRow): string => RULES[ruleId].words.toLowerCase();
+const nameOf = ({ ruleId }: { readonly ruleId: RuleId }): string => RULES[ruleId].words.toLowerCase();
 
 const lengthOf = (inches: number, system: UnitSystem): string =>
   showLength(inches, system, { nearest: 16, feetFrom: 'never' });

@@ -1,6 +1,9 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { askedSection } from '../../../src/engine/checks/asked-section.ts';
 import { measuredBy, ratioIfThinner } from '../../../src/engine/checks/measured.ts';
+import type { RuleId } from '../../../src/data/rules.ts';
+import { sectionsOfMembers } from '../../../src/engine/thinnest.ts';
 import { exampleText, soundProject } from '../../support/files.ts';
 import { evaluated } from '../whole/whole.ts';
 
@@ -18,6 +21,20 @@ const shear = {
   thins: { diameterIn: 8, power: 2 },
   spareIn: 2.343,
 } as const;
+
+const interaction = { ruleId: 'post.bending', status: 'pass', ratio: 0.9, thins: null, spareIn: null } as const;
+
+/** A whole round section that one rule asks, by its ratio at a diameter. */
+const sectionOf = (ruleId: RuleId, hasIn: number, ratioAt: (diameterIn: number) => number) =>
+  askedSection({
+    hasIn,
+    takenIn: 0,
+    ofSize: [],
+    responses: [{}],
+    termsAt: (diameterIn) => [{ ruleId, ratio: () => ratioAt(diameterIn) }],
+  });
+/** Hardly anything is asked of it. */
+const idle = sectionOf('beam.shear', 10, (d) => 0.1 * (10 / d) ** 2);
 
 /** Section modulus of what is left of a circle with a flat, by thin strips: our own sum, not the engine's formula. */
 function stripModulus(diameterIn: number, flatIn: number): number {
@@ -43,7 +60,7 @@ describe('how well a log was measured', () => {
     expect(ratioIfThinner(shear, 0.5 / Math.PI)).toBeCloseTo(0.5 * 1.041, 4);
   });
 
-  it('names the row that is worst as typed, at the worst end, and the one that stops a loss of wood first', () => {
+  it('names the rule that is worst as typed, at the worst end, and the one that stops a loss of wood first', () => {
     const steep = {
       ruleId: 'beam.sag',
       status: 'pass',
@@ -51,29 +68,66 @@ describe('how well a log was measured', () => {
       thins: { diameterIn: 5, power: 4 },
       spareIn: 0.637,
     } as const;
-    const measured = measuredBy([bending, shear, steep], 0.5)!;
-    expect(measured.asTyped).toEqual({ row: bending, ratio: 0.6 });
-    expect(measured.atWorst.row).toBe(steep);
-    expect(measured.atWorst.ratio).toBeCloseTo(0.58 * (5 / 4.5) ** 4, 12);
-    expect(measured.mayLose).toEqual({ row: steep, inches: 0.637 });
+    const measured = measuredBy([bending, shear, steep], [idle], 0.5)!;
+    expect(measured.asTyped).toEqual({ ruleId: 'beam.bending', ratio: 0.6 });
+    expect(measured.atWorst).toEqual({ ruleId: 'beam.sag', ratio: expect.closeTo(0.58 * (5 / 4.5) ** 4, 12) });
+    expect(measured.mayLose).toEqual({ ruleId: 'beam.sag', inches: 0.637 });
   });
 
-  it('the worst row that hangs on the wood by no plain power is told beside them', () => {
+  // fb = 32 M / (pi d3) and fc = 4 P / (pi d2): 0.5 and 0.4 of what an 8 in. post may take, in one straight sum
+  it('closed form: a post that is pushed and bent reaches 1 where the sum of its section does, which no row tells', () => {
+    const sum = (d: number): number => 0.5 * (8 / d) ** 3 + 0.4 * (8 / d) ** 2;
+    const post = sectionOf('post.bending', 8, sum);
+    const thins = { diameterIn: 8, power: 4 } as const;
+    const push = { ruleId: 'post.push', status: 'pass', ratio: 0.4, thins, spareIn: 1.64 } as const;
+    const measured = measuredBy(
+      [
+        { ...push, status: 'pass' },
+        { ...interaction, ratio: 0.9 },
+      ],
+      [null, post],
+      0.25,
+    )!;
+    expect(measured.asTyped).toEqual({ ruleId: 'post.bending', ratio: 0.9 });
+    expect(measured.atWorst).toEqual({ ruleId: 'post.bending', ratio: expect.closeTo(sum(7.75), 12) });
+    expect(measured.mayLose.ruleId).toBe('post.bending');
+    // d = 7.6890: 0.5 x 1.12632 + 0.4 x 1.08254 = 0.5632 + 0.4330 = 0.9962; one more turn by hand gives 7.6775
+    expect(sum(8 - measured.mayLose.inches)).toBeCloseTo(1, 6);
+    expect(measured.mayLose.inches).toBeCloseTo(8 - 7.6775, 3);
+    expect(measured.leftOut).toBe(null);
+  });
+
+  it('what a rule refuses however thick it is has nothing to lose', () => {
+    const refused = askedSection({
+      hasIn: 10,
+      takenIn: 0,
+      ofSize: [{ ruleId: 'beam.cuts', leastIn: Infinity }],
+      responses: [{}],
+      termsAt: (d) => [{ ruleId: 'beam.bending', ratio: () => 0.3 * (10 / d) ** 3 }],
+    });
+    const measured = measuredBy([bending], [idle, refused, idle], 0.5)!;
+    expect(measured.mayLose).toEqual({ ruleId: 'beam.cuts', inches: -Infinity });
+    // its ratios are those of what is computed
+    expect(measured.atWorst.ratio).toBeCloseTo(0.6 * (10 / 9.5) ** 3, 12);
+  });
+
+  it('the worst contact is told beside them', () => {
     const seat = { ruleId: 'beam.seat', status: 'pass', ratio: 0.9, thins: null, spareIn: null } as const;
     const tie = { ruleId: 'beam.tie', status: 'notGiven', ratio: null, thins: null, spareIn: null } as const;
-    const cut = { ruleId: 'beam.cuts', status: 'pass', ratio: 0.3, thins: null, spareIn: null } as const;
-    expect(measuredBy([bending, cut, seat, tie], 0.25)?.leftOut).toBe(seat);
+    const cut = { ruleId: 'beam.cuts', status: 'pass', ratio: 0.95, thins: null, spareIn: null } as const;
+    expect(measuredBy([bending, cut, seat, tie], [idle], 0.25)?.leftOut).toEqual({ ruleId: 'beam.seat', ratio: 0.9 });
     // a rated joint does not hang on the wood of the beam, however much is asked of it
     const asked = { ...tie, status: 'pass', ratio: 0.95 } as const;
-    expect(measuredBy([bending, tie, asked], 0.25)?.leftOut).toBe(null);
-    expect(measuredBy([seat, tie], 0.25)).toBe(null);
+    expect(measuredBy([bending, tie, asked], [idle], 0.25)?.leftOut).toBe(null);
+    expect(measuredBy([bending, seat], [], 0.25)).toBe(null);
+    expect(measuredBy([bending, seat], [null], 0.25)).toBe(null);
   });
 
   it('a log as thin as its error has nothing left, and a row that was not judged says nothing', () => {
     expect(ratioIfThinner(bending, 10)).toBe(Infinity);
     const unknown = { ...bending, status: 'notGiven', ratio: null, thins: null, spareIn: null } as const;
     expect(ratioIfThinner(unknown, 0.25)).toBe(null);
-    expect(measuredBy([{ ...bending, status: 'outside' as const }], 0.25)).toBe(null);
+    expect(measuredBy([{ ...bending, status: 'outside' as const }], [idle], 0.25)?.asTyped.ratio).toBe(0.1);
   });
 
   it('a greater error never lowers the ratio, and no error leaves it', () => {
@@ -108,6 +162,23 @@ describe('how well a log was measured', () => {
     for (const row of rows) {
       expect(ratioIfThinner(row, row.spareIn!)).toBeCloseTo(1, 9);
       expect(ratioIfThinner(row, row.spareIn! * 0.9)!).toBeLessThan(1);
+    }
+  });
+
+  // The figures hold where every sum of every section and every row are asked anew at the thinner diameter.
+  it('no sum of a section and no row of the demo passes 1 while no more is lost than is said, and one does beyond', () => {
+    const evaluation = evaluated(soundProject(exampleText('firewood-shed')));
+    const members = sectionsOfMembers(evaluation);
+    expect(members.length).toBeGreaterThan(5);
+    for (const { memberId, sections } of members) {
+      const rows = evaluation.checks.filter((row) => row.memberId === memberId);
+      const { mayLose, asTyped } = measuredBy(rows, sections(), 0.25)!;
+      if (mayLose.inches === -Infinity) continue;
+      const worst = (lessIn: number): number => measuredBy(rows, sections(), lessIn)!.atWorst.ratio;
+      expect(worst(mayLose.inches), memberId).toBeLessThanOrEqual(1 + 1e-6);
+      expect(worst(mayLose.inches + 0.01), memberId).toBeGreaterThan(1);
+      const ratios = rows.flatMap(({ ratio, ruleId }) => (ratio !== null && ruleId === 'post.bending' ? [ratio] : []));
+      expect(asTyped.ratio, memberId).toBeGreaterThanOrEqual(Math.max(0, ...ratios) - 1e-9);
     }
   });
 });
