@@ -90,7 +90,7 @@ function readNumber(shown: string): number {
 }
 
 /** What a machine's rounding leaves of zero: browser and Node need not agree on it. */
-const RESIDUE = 1e-9;
+const RESIDUE = 1e-6;
 const isToldAs = (shown: number, told: readonly number[] | undefined): boolean =>
   told?.some(
     (value) =>

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { CALCULATION_WORDS } from '../../../src/data/words/calculation.ts';
 import { isWorse } from '../../../src/engine/check.ts';
+import { explain } from '../../../src/engine/explain.ts';
+import { checkTeller } from '../../../src/ui/calculation/check-teller.ts';
 import { composeCalculation } from '../../../src/ui/calculation/compose.ts';
 import { governingRows } from '../../../src/ui/calculation/governing.ts';
 import { tellSteps, type Told } from '../../../src/ui/calculation/tell-steps.ts';
@@ -93,6 +95,23 @@ describe('the whole calculation', () => {
 });
 
 describe('telling the steps', () => {
+  it('of many checks from one shelter put together gives what the door of steps gives of each', () => {
+    const tell = checkTeller(project);
+    for (const key of some) expect(explain(project, key)).toEqual({ ok: true, steps: tell(key) });
+    expect(tell('beam.bending/nobody/span')).toEqual({
+      code: 'noSuchCheck',
+      values: { key: 'beam.bending/nobody/span' },
+    });
+  });
+
+  it('says why where the shelter cannot be put together, as that door does, and does not throw', () => {
+    const lost = { ...project, members: project.members.map((member) => ({ ...member, group: 'gone' })) };
+    const key = some.at(-1) ?? '';
+    const door = explain(lost, key);
+    expect(door.ok).toBe(false);
+    expect(checkTeller(lost)(key)).toMatchObject({ code: door.ok ? '' : door.reason.code });
+  });
+
   it('gives the hand back after every check and says how far it is', async () => {
     const done: number[] = [];
     let rests = 0;
@@ -103,7 +122,7 @@ describe('telling the steps', () => {
       isWanted: () => true,
     });
     expect(done).toEqual([0, 1, 2, 3]);
-    expect(rests).toBe(1 + evaluation.logs.length + keys.length);
+    expect(rests).toBe(2 + evaluation.logs.length + keys.length);
   });
 
   it('stops as soon as nobody wants it', async () => {
