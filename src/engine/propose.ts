@@ -1,7 +1,7 @@
 import { assemble, type Assembled } from './assemble.ts';
 import { woodOf } from './checks/joints/fastened/wood-of-piece.ts';
 import { demandsOf } from './checks/joints/joint-demands.ts';
-import type { JointSetting } from './checks/joints/joint-setting.ts';
+import { likenessOf, type JointSetting } from './checks/joints/joint-setting.ts';
 import { jointsOf } from './checks/joints/joints.ts';
 import { proposeHardware, type AskedAtOnce, type JointCase, type Proposal } from './checks/joints/propose/propose.ts';
 import type { JointPart } from './checks/joints/rated.ts';
@@ -117,8 +117,8 @@ const isUnder = (one: AskedAtOnce, other: AskedAtOnce): boolean =>
 /** Joints that differ in their sticks or in what is asked of them. */
 function unlike(cases: readonly JointCase[]): readonly JointCase[] {
   const seen = new Set<string>();
-  return cases.filter(({ setting: { upper, lower }, asked }) => {
-    const likeness = JSON.stringify([upper.stick, upper.toEndsIn, lower.stick, lower.toEndsIn, asked]);
+  return cases.filter(({ setting, asked }) => {
+    const likeness = likenessOf(setting) + JSON.stringify(asked);
     if (seen.has(likeness)) return false;
     seen.add(likeness);
     return true;

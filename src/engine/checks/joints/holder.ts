@@ -5,7 +5,7 @@ import type { JointKind } from '../../project/model.ts';
 import { fastenedAt, fastenedPart, fastenedTogether, type Fastened } from './fastened/fastened.ts';
 import type { ShareOf } from './fastened/row-together.ts';
 import { woodOf, type WoodSource } from './fastened/wood-of-piece.ts';
-import type { JointSetting } from './joint-setting.ts';
+import { likenessOf, type JointSetting } from './joint-setting.ts';
 import { jointsOf } from './joints.ts';
 import { quantity } from '../../units.ts';
 import { ratedPart, type JointPart, type RatedPart, type SaidCapacity } from './rated.ts';
@@ -28,25 +28,64 @@ export interface JointSource extends WoodSource {
 
 /** What holds the joint of a key; of unlike contacts under one key the weakest. */
 export function holderAt(source: JointSource, kind: JointKind, key: string, unit: HeldUnit = 'lb'): Holder {
-  const capacity = capacityOf(source.project, kind, key);
+  return weakestHolder(source, kind, [key], unit);
+}
+
+/** What holds each of several joints that are judged as one: the weakest of them in each direction. */
+export function weakestHolder(
+  source: JointSource,
+  kind: JointKind,
+  keys: readonly string[],
+  unit: HeldUnit = 'lb',
+): Holder {
+  const capacity = capacityOf(source.project, kind, keys[0]!);
   if (capacity?.kind !== 'fasteners') return ratedHolder(capacity, unit);
-  const contacts = (contactsOf(source).get(key) ?? []).map((setting) => {
+  const settings = keys.flatMap((key) => contactsOf(source).get(key) ?? []);
+  const contacts = unlike(settings).map((setting) => {
     const woods = { upper: woodOf(source, setting.upper), lower: woodOf(source, setting.lower) };
     return fastenedAt(setting, woods, capacity);
   });
-  const weakest = (part: JointPart, CD: number): Fastened =>
-    contacts.reduce((a, b) => (holds(b, part, CD) < holds(a, part, CD) ? b : a));
   if (contacts.length === 0) return ratedHolder(null);
+  const weakest = weakestOf(contacts);
   return {
-    part: (part, CD, note) => fastenedPart(weakest(part, CD), part, CD, note),
-    together: (parts, CD) => (contacts.length === 1 ? fastenedTogether(contacts[0]!, parts, CD) : null),
+    part: (part, CD, note) => {
+      const found = weakest(part, CD);
+      return note ? fastenedPart(found.fastened, part, CD, note) : found.holds;
+    },
+    together: (parts, CD) => hardestShare(contacts.map((one) => fastenedTogether(one, parts, CD))),
   };
 }
 
-const holds = (fastened: Fastened, part: JointPart, CD: number): number => {
-  const answer = fastenedPart(fastened, part, CD);
-  return answer.ok ? answer.capacityLb : 0;
-};
+/** The greatest share of all contacts; null where one of them has no equation for it. */
+function hardestShare(shares: readonly (ShareOf | null)[]): ShareOf | null {
+  const all = shares.filter((share) => share !== null);
+  if (all.length < shares.length) return null;
+  return (forcesLb, note) => {
+    const found = all.map((share) => share(forcesLb));
+    const most = Math.max(...found);
+    return note ? all[found.indexOf(most)]!(forcesLb, note) : most;
+  };
+}
+
+interface Weakest {
+  readonly fastened: Fastened;
+  readonly holds: RatedPart;
+}
+
+/** The weakest of some contacts in a direction and load duration, each looked for once. */
+function weakestOf(contacts: readonly Fastened[]): (part: JointPart, CD: number) => Weakest {
+  const found = new Map<string, Weakest>();
+  const lb = ({ holds }: Weakest): number => (holds.ok ? holds.capacityLb : -1);
+  return (part, CD) => {
+    const key = `${part} ${CD}`;
+    const known = found.get(key);
+    if (known) return known;
+    const all = contacts.map((fastened): Weakest => ({ fastened, holds: fastenedPart(fastened, part, CD) }));
+    const least = all.reduce((a, b) => (lb(b) < lb(a) ? b : a));
+    found.set(key, least);
+    return least;
+  };
+}
 
 /** A capacity that says itself what it holds. */
 export const ratedHolder = (capacity: SaidCapacity, unit: HeldUnit = 'lb'): Holder => ({
@@ -65,19 +104,21 @@ const toldIn =
 
 const known = new WeakMap<Shelter, ReadonlyMap<string, readonly JointSetting[]>>();
 
-/** Contacts by their key, those that are alike once. */
+/** Contacts by their key. */
 function contactsOf({ project, shelter }: JointSource): ReadonlyMap<string, readonly JointSetting[]> {
   const found = known.get(shelter);
   if (found) return found;
   const byKey = new Map<string, JointSetting[]>();
   for (const joint of jointsOf(project, shelter)) {
     const alike = byKey.get(joint.key);
-    if (!alike) byKey.set(joint.key, [joint]);
-    else if (!alike.some((other) => likeness(other) === likeness(joint))) alike.push(joint);
+    if (alike) alike.push(joint);
+    else byKey.set(joint.key, [joint]);
   }
   known.set(shelter, byKey);
   return byKey;
 }
 
-/** All of a sheet's rows under it are one contact where they are of one stick. */
-const likeness = ({ upper, lower }: JointSetting): string => JSON.stringify([upper.stick, lower.stick]);
+/** One of each contact that fasteners can tell apart. */
+const unlike = (settings: readonly JointSetting[]): readonly JointSetting[] => [
+  ...new Map(settings.toReversed().map((setting) => [likenessOf(setting), setting])).values(),
+];

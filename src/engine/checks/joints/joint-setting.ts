@@ -59,3 +59,18 @@ export function grainAngleDeg({ upper, lower }: JointSetting): number | null {
 /** What a fastener driven as is common finds: thickness of the upper piece, depth of the lower one, gap and edges. */
 export const commonPath = ({ upper, lower, line }: JointSetting): ShankPath | null =>
   upper.shape && lower.shape && line ? shankPath(upper.shape, lower.shape, line) : null;
+
+/** Farther from the ends of its pieces than this no fastener asks for distance [in]; own choice, twelve times a stout one. */
+const CLEAR_OF_ENDS_IN = 12;
+
+/** Two joints with the same likeness hold alike: the same sticks, as near to their ends, lying the same way on one another. */
+export function likenessOf(setting: JointSetting): string {
+  const path = commonPath(setting);
+  const lies = path?.ok ? [path.side, path.main, path.gapIn] : path;
+  return JSON.stringify([sideOf(setting.upper), sideOf(setting.lower), setting.shoulderIn, lies]);
+}
+
+const sideOf = ({ stick, toEndsIn }: JointPiece): unknown => [
+  stick,
+  toEndsIn?.map((toEnd) => Math.min(toEnd, CLEAR_OF_ENDS_IN).toFixed(3)),
+];

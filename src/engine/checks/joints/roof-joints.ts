@@ -1,23 +1,14 @@
-import { between } from '../../geometry/beam-shape.ts';
 import { ridgeOf } from '../../geometry/ridge.ts';
-import type {
-  LineGeometry,
-  PlaneGeometry,
-  PurlinGeometry,
-  RafterGeometry,
-  Shelter,
-  Stick,
-} from '../../geometry/shelter.ts';
-import { stickOf } from '../../geometry/sticks.ts';
+import type { PlaneGeometry, PurlinGeometry, RafterGeometry, Shelter } from '../../geometry/shelter.ts';
 import { jointKey } from '../../project/joint-capacity.ts';
-import type { JointKind, LedgerLine, Project } from '../../project/model.ts';
+import type { JointKind, Project } from '../../project/model.ts';
 import type { Vector } from '../fasteners/space.ts';
-import { beamPiece } from './frame-pieces.ts';
 import type { JointPiece, JointSetting } from './joint-setting.ts';
-import { bearerPiece, ledgerPiece, purlinPiece, rafterPiece, slopeOf, stripPiece } from './roof-pieces.ts';
+import { lineJoints } from './line-joints.ts';
+import { bearerPiece, purlinPiece, rafterPiece, slopeOf } from './roof-pieces.ts';
 import { ACROSS_Y, ALONG_X, DOWN, opposite, UP } from './stick-shape.ts';
 
-/** Rows of what is asked once for all of a plane or line. */
+/** Rows of what is asked once for all of a plane. */
 const WHOLE = 'whole';
 
 /** Every joint of the roof: sheet to its rows, purlins to rafters, rafters to lines and at the ridge, strips to beams. */
@@ -139,54 +130,3 @@ function ridgeJoints(shelter: Shelter): readonly JointSetting[] {
 
 /** Rafters of two slopes this near along the ridge meet there [in]; own rule. */
 const MEETS_IN = 1;
-
-/** The strip on each beam of its line, or the ledger on its wall. */
-function lineJoints(project: Project, shelter: Shelter, line: LineGeometry): readonly JointSetting[] {
-  const written = project.supportLines.find((l) => l.id === line.id)!;
-  if (written.kind === 'ledger') return [ledgerJoint(project, line, written)];
-  if (!written.strip) return [];
-  const stick = stickOf(project, written.strip.stock, line.toXIn - line.fromXIn);
-  return shelter.beams
-    .filter((b) => b.line === line.id)
-    .map((beam): JointSetting => {
-      const xIn = (beam.fromXIn + beam.toXIn) / 2;
-      const at: Vector = [xIn, line.yIn, between(beam.stations, xIn, (s) => s.topZIn)];
-      return {
-        id: jointKey('stripBeam', line.id, beam.id),
-        key: jointKey('stripBeam', line.id),
-        kind: 'stripBeam',
-        label: `strip ${line.label} on ${beam.label}`,
-        place: WHOLE,
-        lineId: null,
-        upper: stripPiece(line, stick, xIn),
-        lower: beamPiece(beam, xIn, line.yIn),
-        at,
-        ways: { pull: UP, along: ALONG_X, across: ACROSS_Y },
-        line: { at, into: DOWN },
-        shoulderIn: 0,
-      };
-    });
-}
-
-function ledgerJoint(project: Project, line: LineGeometry, written: LedgerLine): JointSetting {
-  const xIn = (line.fromXIn + line.toXIn) / 2;
-  const upper = ledgerPiece(project, line, written, xIn);
-  const off: Vector = [0, Math.sign(line.yIn - written.wallFaceYIn) || 1, 0];
-  const at: Vector = [xIn, written.wallFaceYIn, line.bearingZIn - heightOf(upper.stick) / 2];
-  return {
-    id: jointKey('ledgerWall', line.id),
-    key: jointKey('ledgerWall', line.id),
-    kind: 'ledgerWall',
-    label: `ledger ${line.label} on the wall`,
-    place: WHOLE,
-    lineId: null,
-    upper,
-    lower: { id: line.id, label: 'wall', of: 'wall', stick: null, shape: null, toEndsIn: null },
-    at,
-    ways: { pull: off, along: ALONG_X, across: UP },
-    line: { at, into: opposite(off) },
-    shoulderIn: 0,
-  };
-}
-
-const heightOf = (stick: Stick | null): number => (stick?.kind === 'sawn' ? stick.depthIn : 0);

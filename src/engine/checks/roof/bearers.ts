@@ -4,7 +4,7 @@ import { sawnValues } from '../../material/sawn-values.ts';
 import type { DesignValues } from '../../material/values.ts';
 import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
 import type { Capacity, JointKind, Project, SupportLine } from '../../project/model.ts';
-import { holderAt, type Holder } from '../joints/holder.ts';
+import { weakestHolder, type Holder } from '../joints/holder.ts';
 import type { RoofCheckContext } from './context.ts';
 
 /** What a rafter rests on at a line: the sawn strip or ledger, or else the beam itself. */
@@ -49,6 +49,13 @@ function rafterJoint(rafter: RafterGeometry, line: SupportLine): readonly [Joint
 export const rafterTieCapacity = (context: RoofCheckContext, rafter: RafterGeometry, line: SupportLine): Capacity =>
   capacityOf(context.project, ...rafterJoint(rafter, line));
 
-/** What holds a rafter to a line. */
-export const rafterTieHolder = (context: RoofCheckContext, rafter: RafterGeometry, line: SupportLine): Holder =>
-  holderAt(context, ...rafterJoint(rafter, line));
+/** What holds a rafter to a line: of all rafters of its slope that are held alike there, the weakest. */
+export function rafterTieHolder(context: RoofCheckContext, rafter: RafterGeometry, line: SupportLine): Holder {
+  const [kind, key] = rafterJoint(rafter, line);
+  const own = new Set(context.project.joints.own.map((joint) => joint.key));
+  const alike = context.shelter.rafters
+    .filter((r) => r.plane === rafter.plane)
+    .map((r) => rafterJoint(r, line)[1])
+    .filter((other) => !own.has(other));
+  return weakestHolder(context, kind, own.has(key) ? [key] : alike);
+}

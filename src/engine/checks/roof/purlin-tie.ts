@@ -3,7 +3,7 @@ import { personOnStrip } from '../../loads/person.ts';
 import { put, type Note } from '../../note.ts';
 import { jointKey } from '../../project/joint-capacity.ts';
 import { quantity } from '../../units.ts';
-import { holderAt, type Holder } from '../joints/holder.ts';
+import { weakestHolder, type Holder } from '../joints/holder.ts';
 import { ratedSite } from '../joints/rated-site.ts';
 import { togetherSite } from '../joints/together-site.ts';
 import type { CheckSite } from '../site-of-check.ts';
@@ -37,10 +37,12 @@ export function purlinTieSites(
   const crossings = crossingsOf(loading);
   const alike = crossings.filter((c) => !isOwn(c));
   const longest = alike.reduce<Crossing | null>((a, b) => (a === null || b.heldIn > a.heldIn ? b : a), null);
-  const holder = (c: Crossing): Holder => holderAt(context, 'purlinRafter', keyOf(c));
+  const heldAlike = (all: readonly Crossing[]): Holder => weakestHolder(context, 'purlinRafter', all.map(keyOf));
   return [
-    ...(longest ? tieSites(loading, longest, holder(longest), { kind: 'whole', name: '' }) : []),
-    ...crossings.filter(isOwn).flatMap((c) => tieSites(loading, c, holder(c), { kind: 'joint', name: c.rafterId })),
+    ...(longest ? tieSites(loading, longest, heldAlike(alike), { kind: 'whole', name: '' }) : []),
+    ...crossings
+      .filter(isOwn)
+      .flatMap((c) => tieSites(loading, c, heldAlike([c]), { kind: 'joint', name: c.rafterId })),
   ];
 }
 

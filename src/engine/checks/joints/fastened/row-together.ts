@@ -1,5 +1,7 @@
 import type { PulledKind } from '../../../../data/fasteners/kind.ts';
-import type { Note } from '../../../note.ts';
+import { clause } from '../../../../data/sources.ts';
+import { put, type Note } from '../../../note.ts';
+import { quantity } from '../../../units.ts';
 import { shareOfCombined } from '../../fasteners/combined.ts';
 import { cross, dot, type Vector } from '../../fasteners/space.ts';
 import type { JointSetting } from '../joint-setting.ts';
@@ -47,7 +49,26 @@ export function togetherOnRow(
       heldAgainstPull(there, CD, note);
       heldSideways(there, weakest, CD, note);
     }
-    if (asked.pullLb <= NO_PULL_LB) return asked.pushLb / pushLb;
-    return shareOfCombined(kind, asked, { pullLb: pulled.pounds, pushLb }, note);
+    const carries = { pullLb: pulled.pounds, pushLb };
+    const both = asked.pullLb > NO_PULL_LB ? shareOfCombined(kind, asked, carries) : 0;
+    const alone = { pull: asked.pullLb / carries.pullLb, push: asked.pushLb / carries.pushLb };
+    if (both >= alone.pull && both >= alone.push) return note ? shareOfCombined(kind, asked, carries, note) : both;
+    return alone.push >= alone.pull
+      ? aloneShare('V', 'sideways, as a vector', asked.pushLb, carries.pushLb, note)
+      : aloneShare('N', 'along the shanks', asked.pullLb, carries.pullLb, note);
   };
+}
+
+/** The equation may ask less of both forces at once than of one alone: then that one counts (own rule, safe side). */
+function aloneShare(symbol: 'N' | 'V', words: string, forceLb: number, holdsLb: number, note?: Note): number {
+  const share = forceLb / holdsLb;
+  note?.({
+    symbol: `${symbol} / Z`,
+    words: `share of what it holds, ${words}: alone no less than together`,
+    formula: `${symbol} / Z`,
+    put: [put(symbol, forceLb, 'lb', words), put('Z', holdsLb, 'lb', 'held in that direction, where it holds least')],
+    result: quantity(share, '1'),
+    clause: clause('OWN', 'no direction less than alone'),
+  });
+  return share;
 }

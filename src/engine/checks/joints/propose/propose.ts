@@ -131,11 +131,13 @@ function shareIn({ setting, woods, asked }: JointCase, rows: Rows): number {
   for (const { CD, forces } of asked) {
     const acting = forces.filter(({ lb }) => lb > 0);
     if (acting.length === 0) continue;
-    const sum = acting.reduce((total, { part, lb }) => total + lb / holds(part, CD), 0);
+    const shares = acting.map(({ part, lb }) => lb / holds(part, CD));
+    const sum = shares.reduce((total, share) => total + share, 0);
     // a straight sum over 1 may still pass by the equation for both at once
     const parts = acting.map(({ part }) => part);
     const equation = sum > 1 && Number.isFinite(sum) && parts.length > 1 ? fastenedTogether(fastened, parts, CD) : null;
-    worst = Math.max(worst, equation ? equation(acting.map(({ lb }) => lb)) : sum);
+    const together = equation ? equation(acting.map(({ lb }) => lb)) : sum;
+    worst = Math.max(worst, together);
     if (worst > 1) return worst;
   }
   return worst;
