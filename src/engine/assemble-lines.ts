@@ -57,7 +57,7 @@ export function assembleLine(
 
   const { frame, share } = answer;
   const system = alongSystem(project.lateral.along, line);
-  const across = acrossOnLine(frame, inRows);
+  const across = acrossOnLine(frame, inRows, share);
   const context: LineCheckContext = {
     project,
     shelter,

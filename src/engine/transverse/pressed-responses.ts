@@ -1,12 +1,18 @@
 import type { AcrossOnLine, PostInRow } from '../checks/line-context.ts';
-import type { LineFrame, LineResponse } from '../frame/line-frame.ts';
+import { lineBuckling } from '../frame/line-buckling.ts';
+import { firstOrderOf, type LineFrame, type LineResponse } from '../frame/line-frame.ts';
 import { footIndex, sectionsOf } from '../frame/read-response.ts';
 
 /**
  * What frames across bring to a line: where a push across presses or lifts its posts, the response of the line stands once with
  * every post pressed as hard, once with every post lifted as hard as in any way of holding the push (safe side).
+ * @param stabilityShare  Emin over E of a member
  */
-export function acrossOnLine(frame: LineFrame, posts: ReadonlyMap<string, PostInRow>): AcrossOnLine | undefined {
+export function acrossOnLine(
+  frame: LineFrame,
+  posts: ReadonlyMap<string, PostInRow>,
+  stabilityShare: (memberId: string) => number,
+): AcrossOnLine | undefined {
   if (!frame.mesh.posts.some((p) => posts.has(p.memberId))) return undefined;
   const ways = ['pressed', 'lifted'] as const;
   const responses = frame.responses.flatMap((r): readonly LineResponse[] => {
@@ -14,7 +20,21 @@ export function acrossOnLine(frame: LineFrame, posts: ReadonlyMap<string, PostIn
     // a way that adds nothing leaves the line as it is
     return [...new Set(ways.map((way) => withPushAcross(frame, posts, r, way) ?? r))];
   });
-  return { responses, onPost: (postId) => posts.get(postId) ?? null };
+  return { responses: buckling(frame, responses, stabilityShare), onPost: (postId) => posts.get(postId) ?? null };
+}
+
+/** What a push across adds in the posts makes their line buckle sooner, or later. How often its sway counts is left as it is. */
+function buckling(
+  frame: LineFrame,
+  responses: readonly LineResponse[],
+  stabilityShare: (memberId: string) => number,
+): readonly LineResponse[] {
+  const pressed = responses.filter((r) => r.across).map(firstOrderOf);
+  const bucklingOf = lineBuckling({ ...frame, responses: pressed }, stabilityShare);
+  return responses.map((r) => {
+    const found = r.across ? bucklingOf(firstOrderOf(r)) : null;
+    return found ? { ...r, buckling: found } : r;
+  });
 }
 
 /** Null where the push across adds nothing that way. */

@@ -24,14 +24,17 @@ export function turnedRow(project: Project, row: RowGeometry): LineMembers {
   return { line: turnedLine(row, ties), beams, posts: row.posts.map(turnedPost), braces };
 }
 
-/** Of the rafters that join the tops of posts without a tie log: they hand the push from one to the next, and no more. */
+/**
+ * Of the rafters that join the tops of posts without a tie log: they hand the push from one to the next, and no more. Stiff
+ * enough never to be the part that buckles, too soft to carry a post down.
+ */
 const RAFTERS = 'rafters';
 const LINK: Stick = {
   kind: 'typed',
   name: RAFTERS,
   FbSIn3Psi: 0,
   VallowLb: 0,
-  EIPsiIn4: 1e6,
+  EIPsiIn4: 1e9,
   heavyPlf: 0,
   lightPlf: 0,
 };

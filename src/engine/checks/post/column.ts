@@ -1,4 +1,4 @@
-import { firstOrderOf, ownOf, type LineResponse } from '../../frame/line-frame.ts';
+import { firstOrderOf, type LineResponse } from '../../frame/line-frame.ts';
 import type { PostChain } from '../../frame/read-response.ts';
 import type { PostGeometry } from '../../geometry/shelter.ts';
 import type { DesignValues } from '../../material/values.ts';
@@ -55,11 +55,10 @@ export function postColumn(
   const areaIn2 = Math.min(along.areaIn2, across.areaIn2);
   const ofLine = eulerOfLine(context, chain, along, areaIn2, values);
   const ofRow = eulerOfRow(context, chain, across, areaIn2);
-  // the buckling of the line belongs to what the line itself brings
-  const pushIn = (r: LineResponse): number => greatestPush(stations, firstOrderOf(ownOf(r)));
+  const pushIn = (r: LineResponse): number => greatestPush(stations, firstOrderOf(r));
   const eulerIn = lastRemembered((r): EulerStresses => ({
     alongPsi: ofLine ? ofLine(r, pushIn(r)) : along.FcEPsi,
-    acrossPsi: ofRow ? ofRow(r, greatestPush(stations, firstOrderOf(r))) : across.FcEPsi,
+    acrossPsi: ofRow ? ofRow(r, pushIn(r)) : across.FcEPsi,
   }));
   const isAlong = (r: LineResponse): boolean => {
     const { alongPsi, acrossPsi } = eulerIn(r);
@@ -71,7 +70,7 @@ export function postColumn(
     eulerIn,
     tellSmaller: (r, note) => {
       if (isAlong(r)) tellEuler(ofLine, r, pushIn(r), along, note);
-      else tellEuler(ofRow, r, greatestPush(stations, firstOrderOf(r)), across, note);
+      else tellEuler(ofRow, r, pushIn(r), across, note);
     },
     decidingPlane: (r) => (isAlong(r) ? (ofLine ? null : along) : ofRow ? null : across),
   };

@@ -17,6 +17,7 @@ const ROW: PostAcross = {
   bucklesAt: 4,
   foot: { pushLb: 300, momentLbIn: 0, addedPushLb: 700, addedPullLb: 500 },
 };
+const SHARE = (): number => WOOD.Emin / WOOD.E;
 const POSTS = new Map([[ID, { in: () => ROW }]]);
 
 function inRow(context: LineCheckContext): LineCheckContext {
@@ -60,7 +61,7 @@ describe('a post that stands in a frame across', () => {
 
   it('is asked pressed and lifted by what the push across adds, a post outside any row as before', () => {
     const { frame } = context;
-    const across = acrossOnLine(frame, POSTS)!;
+    const across = acrossOnLine(frame, POSTS, SHARE)!;
     const own = frame.responses.find((r) => r.combination.purpose === 'strength')!;
     const [pressed, lifted] = across.responses.filter((r) => r.across?.own === own);
     const [first, other] = frame.mesh.posts.map((p) => footIndex(frame.layout, p) + 1);
@@ -71,7 +72,7 @@ describe('a post that stands in a frame across', () => {
     expect(pressed!.values[other!]).toBe(own.values[other!]);
     // sag asks nothing of it
     expect(across.responses.filter((r) => r.combination.purpose !== 'strength').every((r) => !r.across)).toBe(true);
-    expect(acrossOnLine(frame, new Map())).toBeUndefined();
+    expect(acrossOnLine(frame, new Map(), SHARE)).toBeUndefined();
   });
 });
 

@@ -194,3 +194,34 @@ describe('a post alone in its row, fixed in the ground across', () => {
     }
   });
 });
+
+describe('two posts fixed in the ground across, joined by their rafters', () => {
+  const fixed = (): Project => {
+    const plain = tiedShed({ at: [] }, { postDiametersIn: [8, 8], bracesAt: [] });
+    return {
+      ...plain,
+      groups: plain.groups.map((g) =>
+        g.role === 'post' ? { ...g, foot: { ...g.foot, fixity: { along: 'pinned', across: 'fixed' } } } : g,
+      ),
+      lateral: { along: [{ by: 'building', ratedLb: 1e5 }], across: [{ by: 'embeddedPosts' }] },
+    };
+  };
+
+  // joined cantilevers sway together: no sooner than the weaker would alone, no later than the stiffer; nothing else buckles
+  it('[sway.acrossBuckling] sway between the Euler loads of each as a cantilever, and buckle no sooner', () => {
+    const { context } = framesOf(acrossBench(fixed()))[0]!;
+    const { mesh, responses } = context.frame;
+    const I = (Math.PI * 8 ** 4) / 64;
+    const pressed = responses.filter((r) => r.combination.id.startsWith('N2') && r.combination.swaysAlong);
+    expect(pressed.length).toBeGreaterThan(0);
+    for (const r of pressed) {
+      const alone = mesh.posts.map((chain) => {
+        const h = chain.post.axisZIn - chain.post.footZIn;
+        return (Math.PI ** 2 * WOOD.Emin * I) / (4 * h * h) / -r.values[chain.firstElement * 6]!;
+      });
+      expect(r.buckling!.factor).toBeGreaterThan(Math.min(...alone) * 0.99);
+      expect(r.buckling!.factor).toBeLessThan(Math.max(...alone));
+      expect(r.buckling!.swayFactor).toBe(r.buckling!.factor);
+    }
+  });
+});
