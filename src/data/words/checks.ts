@@ -127,7 +127,7 @@ export const CHECK_MESSAGES = {
   assumeGoodsStand:
     'Goods that lean on a line hand the wind on them to it, in full; beyond that they are stacked so that they stand by themselves.',
   assumeTiesAcross:
-    'Ties of rafters and strips are asked for lift and for level force across the lines; along the lines they are not.',
+    'Ties of rafters and strips are asked for lift, for level force across the lines and for wind along them on the broad sides of the rafters; ties of purlins and the screws of the sheet for lift and for the slide down the slope.',
   assumeBraceModels:
     'Braces are judged working both ways, only pushing and idle; the worst counts. Pull counts only where every brace joint of a line is given a pull capacity.',
   assumeNoThrust:

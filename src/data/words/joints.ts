@@ -17,8 +17,9 @@ export const JOINT_MESSAGES = {
   stripPressedThrough:
     'A strip is packed solid between rafter and beam: how the packing bears on the round of the log is not computed. Pack it under every rafter, as wide as the rafter.',
   ledgerPressesWall: 'A ledger that is pressed against its wall asks nothing of its fixings.',
-  heldByShape: 'The housing or the saddle itself holds the end of the brace sideways; how much is not computed.',
-  tieAcrossNotAsked:
+  heldByShape:
+    'The housing or the saddle itself holds the end of the brace sideways, which is not computed; nor is wind along the lines on a brace across them.',
+  tieAlongNotAsked:
     'Nothing of this method pushes a tie log along the lines at its posts but the wind on its side, which the lines take with their own.',
   strapWithoutFasteners:
     'A strap holds by what fastens it: choose its nails, screws, lag screws or bolts, and give it the measures of the strap.',
@@ -38,8 +39,6 @@ export const JOINT_MESSAGES = {
   strapWidthNotGiven: 'Give the width of the strap.',
   fastenersNone: 'No fastener is written down for this joint.',
   anchorNotRated: 'What holds the base to its concrete is not computed: give its rating beside the fasteners.',
-  footHeldByRating:
-    'Sideways a post base holds by its shape and its anchor: give what they are rated for beside the fasteners.',
   noFastenersFit:
     'No screws, lag screws, straps or pins of the listed sizes hold all that is asked here: take a rated part, or a heavier joint.',
   tieOnlyRated: 'How fasteners hold a tie log between its posts is not computed: take a rated part.',

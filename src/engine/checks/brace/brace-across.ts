@@ -22,7 +22,7 @@ export function braceAcrossSites(
   brace: BraceGeometry,
   end: Pick<End, 'which' | 'kind' | 'cut'>,
 ): readonly CheckSite<LineResponse>[] {
-  if (end.cut.kind !== 'flat') return [];
+  if (end.cut.kind !== 'flat' || brace.plane !== 'along') return [];
   const psf = windOnSolid(context.site, soliditySeen(context.shelter, 'side'), roundDiameter(brace.stick));
   const areaFt2 = (brace.lengthIn * widthSeen(brace.stick, 'side')) / 144;
   return [

@@ -180,7 +180,7 @@ function tieJoints(shelter: Shelter, tie: TieGeometry): readonly JointSetting[] 
       upper,
       lower,
       at: [post.xIn, post.yIn, tie.axisZIn],
-      ways: { pull: inward, along: UP, across: ALONG_X },
+      ways: { pull: inward, along: ALONG_X, across: UP },
       line: null,
       shoulderIn: 0,
     };

@@ -86,8 +86,8 @@ const ASKED_BY: Readonly<Record<JointKind, Ways>> = {
   tiePost: {
     push: by('tie.pressed', 'transverseNotComputed'),
     pull: by('tie.pulled', 'transverseNotComputed'),
-    along: by('tie.hung', 'transverseNotComputed'),
-    across: because('tieAcrossNotAsked'),
+    along: because('tieAlongNotAsked'),
+    across: by('tie.hung', 'transverseNotComputed'),
   },
   // end grain on the base is one of the sections that crushing asks
   postFoot: {

@@ -225,3 +225,33 @@ describe('a sheet on its screws', () => {
 it('what a wall holds is never computed', () => {
   expect(reasonOf(shedWith('stripBeam', []), 'stripBeam', 'pull')).toBe('notGiven fastenersNone');
 });
+
+describe('joints that are judged as one', () => {
+  /** A plain shed whose strips are sawn; on its lower line, set by the axis, packing fills what the tapering log leaves. */
+  const strips = (set: 'top' | 'axis'): Project => {
+    const screws: FastenerRow = { ...SCREWS, count: 1, spacingIn: null, diameterIn: 0.242, lengthIn: 5 };
+    const project = shedWith('stripBeam', [screws]);
+    const stock = {
+      kind: 'sawn',
+      breadthIn: 3.5,
+      depthIn: 1.5,
+      lay: 'flat',
+      plies: 1,
+      species: 'Western larch',
+      grade: null,
+      use: 'wet',
+    } as const;
+    return {
+      ...project,
+      supportLines: project.supportLines.map((line) =>
+        line.kind === 'frame' && line.strip ? { ...line, set, strip: { ...line.strip, stock } } : line,
+      ),
+    };
+  };
+
+  it('are held by the weakest: a strip where the packing under it is thickest', () => {
+    const [level, packed] = (['top', 'axis'] as const).map((set) => strips(set));
+    for (const part of ['along', 'across'] as const)
+      expect(holds(packed!, 'stripBeam', part)).toBeLessThan(holds(level!, 'stripBeam', part));
+  });
+});

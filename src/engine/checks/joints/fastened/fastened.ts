@@ -113,7 +113,6 @@ const NOT_SAID: ReadonlySet<Message['code']> = new Set([
   'endNotGiven',
   'fastenersNone',
   'fastenersNeedPlate',
-  'footHeldByRating',
   'headNotKnown',
   'memberNotGiven',
   'rowDoesNotAct',
