@@ -23,10 +23,12 @@ interface JointsProps {
   readonly kind: JointKind;
   /** the piece whose joints are told one by one, and what the joint is called where it has only one */
   readonly one?: { readonly upper: string; readonly words: string } | undefined;
+  /** a kind that few shelters have is not spoken of where there is none */
+  readonly isRare?: boolean;
 }
 
 /** What all joints of a kind hold, and what is asked of the hardest of them. */
-export function JointSentences({ kind, one }: JointsProps) {
+export function JointSentences({ kind, one, isRare = false }: JointsProps) {
   const evaluation = useWorkbench((state) => state.evaluation);
   const project = useOpenProject();
   const words = JOINT_WORDS[kind] ?? kind;
@@ -37,6 +39,7 @@ export function JointSentences({ kind, one }: JointsProps) {
   );
   const byKind = project.joints.defaults.find((joint) => joint.kind === kind)?.capacity ?? null;
   const hardest = useMemo(() => (evaluation ? askedOf(joints, evaluation) : null), [joints, evaluation]);
+  if (isRare && joints.length === 0) return null;
   return (
     <section className="joint" aria-label={`Joint ${words}${one ? ` ${one.words}` : ''}`}>
       <CapacitySentence

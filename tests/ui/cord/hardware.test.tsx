@@ -7,6 +7,7 @@ import type { Project } from '../../../src/engine/project/model.ts';
 import { proposeFor } from '../../../src/engine/propose.ts';
 import { acts, present } from '../../../src/ui/state/use-workbench.ts';
 import { valueAt } from '../../../src/ui/state/value-at.ts';
+import { plainShed } from '../../support/plain-shed.ts';
 import { roundedUp } from '../../browser/support/figures.ts';
 import { bringTheRest, closeFrame, exampleProject, linkHead, openFrame, pretendBrowser } from '../frame/page.tsx';
 
@@ -180,6 +181,38 @@ describe('fasteners of a joint', () => {
     ]);
     await user.click(within(section).getByRole('button', { name: 'as the others again' }));
     expect(present().project!.joints.own).toEqual([]);
+  });
+});
+
+describe('joints that few shelters have', () => {
+  it('are spoken of where they are: a splice with the beam that begins there', async () => {
+    const spliced = plainShed({
+      beamEndsIn: [-24, 72, 168],
+      postXsIn: [0, 72, 144],
+      pierTopsIn: [6, 6, 6],
+      bracesAt: [
+        [0, 'plus'],
+        [2, 'minus'],
+      ],
+    });
+    openFrame(spliced);
+    const user = userEvent.setup();
+    await user.click(linkHead(/^beam A/));
+    const beams = within(screen.getByRole('group', { name: 'Which beam A' })).getAllByRole('radio');
+    const found: number[] = [];
+    for (const beam of beams) {
+      await user.click(beam);
+      found.push(screen.queryAllByRole('region', { name: /^Joint beam to beam at a splice/ }).length);
+    }
+    expect(found).toEqual([0, 1]);
+  });
+
+  it('are not spoken of elsewhere', async () => {
+    openFrame();
+    const user = userEvent.setup();
+    await user.click(linkHead(/^beam A/));
+    expect(screen.queryByRole('region', { name: /splice/ })).toBeNull();
+    expect(screen.getByRole('region', { name: /^Joint beam to post/ })).toBeTruthy();
   });
 });
 

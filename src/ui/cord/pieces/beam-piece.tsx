@@ -85,6 +85,7 @@ export function BeamPiece({ memberId, shelter, name }: BeamPieceProps) {
       </p>
       <LineHeight lineId={member.line} name={name} />
       <JointSentences kind="beamPost" one={{ upper: memberId, words: `of ${name}` }} />
+      <JointSentences kind="beamSplice" one={{ upper: memberId, words: `of ${name}` }} isRare />
     </>
   );
 }

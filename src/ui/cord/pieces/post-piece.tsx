@@ -64,7 +64,7 @@ export function PostPiece({ memberId, shelter, name }: PostPieceProps) {
       {stock?.kind === 'sawn' && (
         <SawnSentence path={traitPath(project, memberId, 'stock')} of={`Post ${name}`} stock={stock} />
       )}
-      <JointSentences kind="postFoot" one={{ upper: memberId, words: `of ${name}` }} />
+      <JointSentences kind="postFoot" one={{ upper: memberId, words: `of ${name}` }} isRare />
       <UpliftOfPost memberId={memberId} name={name} />
     </>
   );
