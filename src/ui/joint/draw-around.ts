@@ -98,7 +98,7 @@ function drawPier(pen: Pen, { setting, shelter, capacity, showLength }: Around):
   const post = shelter.posts.find(({ id }) => id === setting.lower.id);
   if (post?.foot.kind !== 'pier') return;
   const { sketch, look } = pen;
-  const { standOffIn, shaft, hardware, barrier } = post.foot;
+  const { standOffIn, shaft, barrier } = post.foot;
   const { x } = seen(look, setting.at);
   const topZ = post.woodFromZIn - standOffIn;
   const half = shaft.acrossIn / 2;
@@ -127,7 +127,6 @@ function drawPier(pen: Pen, { setting, shelter, capacity, showLength }: Around):
       side: 1,
       level: true,
     });
-    if (hardware) note('hardware', hardware, sketch.view.at(x - halfOf(post) * 0.7, topZ + standOffIn / 2), -1);
   }
   if (barrier === true) {
     const z = topZ + 1.5 / sketch.view.scale;
@@ -139,6 +138,13 @@ function drawPier(pen: Pen, { setting, shelter, capacity, showLength }: Around):
   const hook = sketch.view.at(x, deep);
   sketch.line([sketch.view.at(x, post.woodFromZIn), hook, { x: hook.x + size * 0.6, y: hook.y }], 'hidden-line');
   note('anchor', JOINT_DRAWING_WORDS.anchor, sketch.view.at(x, (topZ + deep) / 2), 1);
+}
+
+/** What somebody calls the steel between a post and its pier; null where nobody said, or where it is no such joint. */
+export function hardwareOf({ lower }: JointSetting, shelter: Shelter): string | null {
+  const post = lower.of === 'pier' ? shelter.posts.find(({ id }) => id === lower.id) : undefined;
+  const hardware = post?.foot.kind === 'pier' ? post.foot.hardware : null;
+  return hardware === null ? null : JOINT_DRAWING_WORDS.betweenThem(hardware);
 }
 
 /** Concrete is hatched beside its edges alone, so that words have room between. */

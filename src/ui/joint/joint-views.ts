@@ -8,7 +8,7 @@ import type { ShowLength } from '../drawing/words.ts';
 import { asItLies } from './as-it-lies.ts';
 import { bodiesOf } from './bodies-of.ts';
 import { jointDescription } from './description.ts';
-import { drawAround } from './draw-around.ts';
+import { drawAround, hardwareOf } from './draw-around.ts';
 import { drawBodies, drawUnder } from './draw-bodies.ts';
 import { drawMeasure } from './draw-measure.ts';
 import { drawShank, reachOfShank } from './draw-shank.ts';
@@ -19,7 +19,7 @@ import { looksAt } from './looks.ts';
 import { measuresOf } from './measures.ts';
 import { penFor, type Pen } from './pen.ts';
 import { onShank, shanksOf, type Shank } from './shanks.ts';
-import { heldBy, JOINT_DRAWING_WORDS } from './words.ts';
+import { heldBy } from './words.ts';
 
 export interface JointViewOptions {
   readonly shelter: Shelter;
@@ -37,17 +37,18 @@ export function jointViews(joint: JointSetting, capacity: Capacity, options: Joi
   const reachIn = Math.max(0, ...rows.flat().map((shank) => reachOfShank(shank, middle)));
   const scene: Scene = { setting, capacity, bodies: bodiesOf(setting, options.shelter, reachIn + 1), rows };
   const extents = looks.map((look) => extentOfScene(scene, look, options.shelter));
-  const feet = [MARGIN.bottom + (heldBy(capacity) === null ? 0 : WORDS_HIGH), MARGIN.bottom];
+  const underneath = [heldBy(capacity), hardwareOf(setting, options.shelter)];
+  const feet = underneath.map((words) => MARGIN.bottom + (words === null ? 0 : WORDS_HIGH));
   const scale = Math.min(...extents.map((extent, i) => scaleFor(extent, options.paper, feet[i]!)));
-  const description = jointDescription(setting, capacity, rows, options.showLength);
+  const description = jointDescription(setting, underneath, rows, options.showLength);
   const told = new Set<string>();
   return looks.map((look, i) => {
     const view = viewOf(extents[i]!, scale, options.paper, feet[i]!);
     const pen = penFor(beginSketch(view), look);
     drawScene(pen, scene, extents[i]!, options.shelter, options.showLength);
     for (const [row, shanks] of rows.entries())
-      for (const measure of measuresOf(shanks)) drawMeasure(pen, measure, row, options.showLength, told);
-    if (i === 0) sayWhatHolds(pen.sketch, capacity);
+      for (const measure of measuresOf(shanks)) drawMeasure(pen, scene.bodies, measure, row, options.showLength, told);
+    sayUnderneath(pen.sketch, underneath[i] ?? null);
     return pen.sketch.finish(`${setting.label}, ${look.words}`, description);
   });
 }
@@ -69,15 +70,15 @@ function drawScene(pen: Pen, scene: Scene, extent: Extent, shelter: Shelter, sho
   sketch.text({ key: 'look', text: look.words, kind: 'note', centres: [low], about: low });
 }
 
-/** What holds the joint where that is not its fasteners; a long label of a rating is left to the sentence. */
-function sayWhatHolds(sketch: Sketch, capacity: Capacity): void {
-  const words = heldBy(capacity);
+/** A line of words under a drawing; a label that somebody typed too long for the paper is left to the description. */
+function sayUnderneath({ view, text }: Sketch, words: string | null): void {
   if (words === null) return;
-  const { width, height, paper } = sketch.view;
-  const room = width - 2 * paper.textSize;
-  const text = textWidth(words, paper.textSize) > room ? JOINT_DRAWING_WORDS.ratedBy('') : words;
-  const at = { x: paper.textSize + textWidth(text, paper.textSize) / 2, y: height - paper.textSize * 0.8 };
-  sketch.text({ key: 'held', text, kind: 'note', centres: [at], about: at });
+  const { width, height, paper } = view;
+  const size = paper.textSize;
+  const isShort = textWidth(words, size) <= width - 2 * size;
+  const said = isShort ? words : `${words.split(':')[0]}: see its sentence`;
+  const at = { x: size + textWidth(said, size) / 2, y: height - size * (0.7 + WORDS_HIGH * 0.9) };
+  text({ key: 'underneath', text: said, kind: 'note', centres: [at], about: at });
 }
 
 /** Fasteners that stand behind one another are drawn once. */

@@ -17,6 +17,7 @@ export const JOINT_DRAWING_WORDS = {
   sizeNotGiven: (label: string) => `${label}: size not given`,
   barrier: 'moisture barrier',
   anchor: 'anchor, rated',
+  betweenThem: (hardware: string) => `between them: ${hardware}`,
   standOff: (length: string) => `stand-off ${length}`,
   wall: 'wall',
   sheet: 'sheet',
@@ -27,6 +28,7 @@ export const JOINT_DRAWING_WORDS = {
     through: (length: string) => `${length} through`,
     edge: (length: string) => `${length} to the edge`,
     end: (length: string) => `${length} to the end`,
+    sideEnd: (length: string) => `${length} to the end`,
   },
 } as const;
 

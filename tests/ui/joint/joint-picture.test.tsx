@@ -42,7 +42,7 @@ describe('the picture of a joint in the cord', () => {
 
   it('follows what is said of the joint, and the unit system', async () => {
     await openBrace(null);
-    expect(describedAs(/brace A1\+ at post A1, from the front/)).toContain('nothing given');
+    expect(describedAs(/brace A1\+ at post A1, from the front/)).toContain('Nothing given.');
     act(() => acts().adopt(demoWith(HARDWARE.bracePost)));
     act(() => acts().setSystem('metric'));
     expect(describedAs(/brace A1\+ at post A1, from the front/)).toMatch(/2 lag screws 16 mm by 254 mm/);

@@ -50,6 +50,11 @@ describe('a lag screw through a brace of 5 in. at 45 degrees, square to the post
     expect(measured('bracePost', row({ lengthIn: 8 }))['edge']).toBeCloseTo(Math.sqrt(4.5 ** 2 - offAxis ** 2), 9);
   });
 
+  it('has in the brace, half way through it, what is left of its fibres up to the contact', () => {
+    // half of 3.536 in. from the contact, along a grain at 45 degrees
+    expect(measured('bracePost', row({ lengthIn: 8 }))['sideEnd']).toBeCloseTo(2.5, 9);
+  });
+
   it('lies with its washer on a flat as wide as the brace is there', () => {
     // 0.5 in. along the screw is 0.5 cos 45 square to the brace: the chord that far under its surface
     const joint = ofKind(cylinders(), 'braceTop');
