@@ -82,8 +82,9 @@ function besideSteel(
   const onAxis = plus(shape.axisAt, axis, dot(plus(at, shape.axisAt, -1), axis));
   const shiftIn =
     (endIn ?? 0) - Math.min(...toEndsIn) + (isFitted(kind) ? hiddenIn(onAxis, away, toEndsIn, other.shape) : 0);
-  const level = cross(axis, UP);
-  const into = lengthOf(level) > SOME ? unit(level) : ways.across;
+  // level; on a plumb piece square to the pull as well
+  const square = [cross(axis, UP), cross(axis, ways.pull)].find((v) => lengthOf(v) > SOME);
+  const into = square ? unit(square) : ways.across;
   return {
     side: null,
     main: piece,

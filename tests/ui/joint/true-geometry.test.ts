@@ -12,6 +12,7 @@ import { insideOf, seenBody } from '../../../src/ui/joint/outline.ts';
 import { onShank, shanksOf } from '../../../src/ui/joint/shanks.ts';
 import { exampleText, soundProject } from '../../support/files.ts';
 import { plainShed } from '../../support/plain-shed.ts';
+import { tiedShed } from '../../support/tied-shed.ts';
 import { jointSource } from '../../engine/frame/line-bench.ts';
 import { eachKind, HARDWARE, ofKind, placed, row } from './hardware.ts';
 
@@ -98,6 +99,28 @@ describe('fasteners of a plate at the top of a post', () => {
     // the post's surface is half of 9 in. from its axis, the head a quarter inch before it
     const out = post.map(({ headAt, into }) => -dot(plus(headAt, joint.at, -1), into));
     for (const off of out) expect(off).toBeCloseTo(4.75, 9);
+  });
+});
+
+describe('straps of a tie log at its post', () => {
+  it('lie level on the sides of both logs, along the pull', () => {
+    const shed = placed(tiedShed({ tieDiametersIn: [8, 8] }));
+    const joint = ofKind(shed, 'tiePost');
+    const plate = { thicknessIn: 0.25, widthIn: 2, steel: 'plate', each: 2 } as const;
+    const shanks = shanksOf(
+      joint,
+      row({ lengthIn: 2, count: 2, spacingIn: 2, endIn: 3, plate }),
+      looksAt(joint)[0].toward,
+    );
+    // two on each side of each log
+    expect(shanks).toHaveLength(8);
+    for (const { into, along } of shanks) {
+      expect(Math.abs(into[0])).toBeCloseTo(1, 9);
+      expect(Math.abs(along[1])).toBeCloseTo(1, 9);
+    }
+    // a head lies on steel on the surface of an 8 in. log
+    const onTie = shanks.filter(({ main }) => main.id === joint.upper.id);
+    for (const { headAt } of onTie) expect(Math.abs(headAt[0] - joint.at[0])).toBeCloseTo(4.25, 6);
   });
 });
 
@@ -232,7 +255,7 @@ describe('what is drawn and what is judged', () => {
     let compared = 0;
     for (const joint of eachKind({ shelter: source.shelter, joints: jointsOf(project, source.shelter) })) {
       const capacity = HARDWARE[joint.kind];
-      if (capacity?.kind !== 'fasteners') continue;
+      if (capacity?.kind !== 'fasteners' || joint.kind === 'tiePost') continue;
       const woods = { upper: woodOf(source, joint.upper), lower: woodOf(source, joint.lower) };
       for (const hardware of capacity.rows) {
         const judged = placeRow(joint, woods, hardware);
