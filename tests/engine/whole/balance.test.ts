@@ -7,7 +7,14 @@ import { evaluated, off } from './whole.ts';
  * What the ground holds up against what lies on the roof, each put together in its own way: areas times pressures here,
  * reactions of all posts there. Combinations with all dead load heavy; the uplift rule takes every value its own way.
  */
-const demo = soundProject(exampleText('firewood-shed'));
+const framed = soundProject(exampleText('firewood-shed'));
+const ties = new Set(framed.members.flatMap((m) => (m.role === 'tie' ? [m.id] : [])));
+/** Without its frames across, which press one foot of a row down and lift the other by as much. */
+const demo: Project = {
+  ...framed,
+  members: framed.members.filter((m) => m.role !== 'tie' && !(m.role === 'brace' && ties.has(m.to))),
+  lateral: { ...framed.lateral, across: [{ by: null }] },
+};
 /** The level part of the wind is held by both lines alike, so that what they carry adds up. */
 const squarely: Project = {
   ...demo,

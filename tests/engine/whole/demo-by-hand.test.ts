@@ -5,7 +5,8 @@ import { evaluated, off } from './whole.ts';
 
 /**
  * The high line of the demo, worked out with a pocket calculator from the measures in its file: two posts 13 ft apart,
- * a tapering beam past both by 30 in., ten rafters alike on both sides of the middle. Nothing of the engine is used but
+ * a tapering beam past both by 30 in., ten rafters alike on both sides of the middle, a tie log with its brace across from each
+ * post. Nothing of the engine is used but
  * its answers. Formulas as printed; weights of wood as the handbook's chapter 4 has them.
  */
 const project = soundProject(exampleText('firewood-shed'));
@@ -60,7 +61,7 @@ const beamDiameter = (xIn: number): number => {
 const beamLb = (fromIn: number, toIn: number): number => {
   const area = (x: number) => (Math.PI * beamDiameter(x) ** 2) / 4;
   const log = ((area(fromIn) + 4 * area((fromIn + toIn) / 2) + area(toIn)) / 6) * WHOLE;
-  return (log + 3.5 * 1.5 * SAP) * (toIn - fromIn);
+  return (log + 3.5 * 3 * SAP) * (toIn - fromIn);
 };
 const pieces = Array.from({ length: 72 }, (_, i) => ({ xIn: -30 + 3 * i + 1.5, lb: beamLb(-30 + 3 * i, -27 + 3 * i) }));
 
@@ -69,6 +70,8 @@ const braceLb = ((Math.PI * (6.5 ** 2 + 6.5 * braceTip() + braceTip() ** 2)) / 1
 function braceTip(): number {
   return 6.5 - (0.5 * Math.hypot(30, 30)) / 72;
 }
+/** The tie log, 9 in. at the post and 8.25 ten feet on, lies between the axes 108 in. apart: by the lever its half at this post. */
+const tieLb = ((Math.PI / 4) * 108 * SAP * (9 ** 2 + 4 * 0.5 * (9 - (0.75 * 54) / 120) ** 2)) / 6;
 /** Everything that hangs on the beam, braces idle: half of each brace hangs at its top. */
 const onBeam = (withSnow: boolean): readonly { readonly xIn: number; readonly lb: number }[] => [
   ...pieces,
@@ -104,13 +107,14 @@ describe('the demo by hand', () => {
     expect(off(half, (snowPsf * 216 * COVERING_IN) / 144 / 4)).toBeLessThan(1e-12);
   });
 
-  it('[pier.bearing] and its share of the beam, of roof and braces, and its own wood up to the beam axis', () => {
+  it('[pier.bearing] and its share of beam, roof, braces and tie log, and its own wood up to the beam axis', () => {
     // heights as the drawing gives them; the post is 10 in. through on the mean, so not a thin log
     const { axisZIn, footZIn, lengthIn } = evaluation.shelter.posts.find((p) => p.id === 'post-1')!;
     const topIn = 10.5 - (1.25 * lengthIn) / 144;
     expect((10.5 + topIn) / 2).toBeGreaterThan(10);
     const postLb = ((Math.PI * (10.5 ** 2 + topIn ** 2)) / 8) * (axisZIn - footZIn) * WHOLE;
-    const expected = firstSeat(onBeam(false)) + braceLb / 2 + postLb;
+    // the brace that runs across is as long as the other one, and all of it hangs on the post
+    const expected = firstSeat(onBeam(false)) + braceLb / 2 + braceLb + tieLb + postLb;
     expect(off(footLb('1'), expected)).toBeLessThan(A_TENTH_OF_A_PERCENT);
   });
 
