@@ -9,9 +9,32 @@ export const SHEET_WORDS = {
   valuesGiven: 'values given by',
   nobodyNamed: 'nobody named',
   certificate: 'Certificate number of an agency (many departments require it):',
-  guesses: 'A guess is to be confirmed by the building department.',
+  identified: 'Species told by (bark, needles, cones; who, when):',
+  lookedAt: 'Looked at by',
+  contactOnly: 'contact only, as said',
+  shoulder: 'a shoulder',
+  together: 'all together',
+  anchor: 'beside it',
+  concreteEach: 'each takes',
+  bags: 'bags of dry mix',
+  heldAlong: 'Held along:',
+  heldAcross: 'Held across:',
+  clear: 'Clear',
+  betweenAxes: 'Between axes (working points); clear: faces.',
+  snowCases: 'Snow that the higher roof brings, with the balanced snow',
+  inCalculation: 'in the calculation.',
   memoryMark: '†',
+  /** in a column of units: a pure number */
+  noUnit: '–',
   computedTo: 'ASCE/SEI 7-16 and NDS 2018 allowable stress',
+} as const;
+
+/** Headings of the texts on the sheet. */
+export const TEXT_HEADS = {
+  sideways: 'What holds it sideways',
+  notCovered: 'Not covered',
+  assumed: 'Assumed',
+  cautions: 'Cautions',
 } as const;
 
 /** How far the design values of a log can be trusted: one of three phrases, no others. */
@@ -25,7 +48,7 @@ export const GIVEN_BY = {
   department: 'department',
   map: 'map',
   owner: 'owner',
-  guess: 'guess, to be confirmed',
+  guess: 'to be confirmed by the building department',
 } as const;
 
 export const HELD_BY = {
@@ -47,6 +70,29 @@ export const LOAD_KINDS: Readonly<Record<string, string>> = {
   seismic: 'earthquake, level and upright',
   person: 'a person at work',
 };
+
+/** What is asked of a pier, as short as a reviewer looks for it. */
+export const PIER_WORDS: Readonly<Record<string, string>> = {
+  'pier.bearing': 'bearing',
+  'pier.sideways': 'tilting, depth',
+  'pier.embedded': 'tilting, depth',
+  'pier.sliding': 'sliding',
+  'pier.uplift': 'uplift',
+  'pier.pad': 'pad',
+  'pier.width': 'width',
+  'pier.frost': 'below frost',
+};
+
+/** Snow that lies on the balanced snow, where a higher roof or a ridge brings it. */
+export const UNEVEN_SNOW_WORDS = {
+  snowDrift: 'Drift at the higher roof',
+  snowDriftLee: 'Drift over the gap',
+  snowDriftWindward: 'Drift at the roof edge',
+  snowSliding: 'Snow slid off above',
+} as const;
+
+/** Of a ledger on its wall. */
+export const LEDGER_WORDS = { every: 'every' } as const;
 
 /** Names of the fields that a message may point at. */
 export const SITE_FIELDS: Readonly<Record<string, string>> = {

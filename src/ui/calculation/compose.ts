@@ -7,7 +7,7 @@ import type { Project } from '../../engine/project/model.ts';
 import { sentenceCase } from '../cord/letter-case.ts';
 import { stepWords } from '../cord/step-words.ts';
 import { complaints, headline } from '../sheet/headline.ts';
-import { isJointRule } from '../sheet/joint-table.ts';
+import { isJointRule } from '../sheet/joint-rules.ts';
 import { assumed, heldSideways, titleBlock } from '../sheet/page-texts.ts';
 import { pieceNames } from '../sheet/piece-names.ts';
 import type { UnitSystem } from '../units/system.ts';

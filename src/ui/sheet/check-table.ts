@@ -5,7 +5,7 @@ import type { CheckRow, Evaluation } from '../../engine/evaluation.ts';
 import type { UnitSystem } from '../units/system.ts';
 import { askedAt, clauseWords, figureCells, governedBy } from './check-words.ts';
 import { groupBy } from './group-by.ts';
-import { isJointRule } from './joint-table.ts';
+import { isJointRule } from './joint-rules.ts';
 import type { PieceNames } from './piece-names.ts';
 import type { PlainTable } from './sheet-table.ts';
 
@@ -61,8 +61,8 @@ export function checkTable(
     caption: 'Governing checks',
     columns: [
       { head: 'piece', share: 62, lines: 2 },
-      { head: 'check, place', share: 132 },
-      { head: 'governed by', share: 132 },
+      { head: 'check, place', share: 132, lines: 2 },
+      { head: 'governed by', share: 132, lines: 3 },
       { head: 'demand', align: 'right' },
       { head: 'capacity', align: 'right' },
       { head: 'unit' },
@@ -104,7 +104,7 @@ export function furtherChecks(evaluation: Evaluation, printed: ReadonlySet<strin
   ];
   const memory = evaluation.checks.filter((row) => row.clause.memory).length;
   return [
-    `${left.length} further checks on screen and in the terminal output${left.length === 0 ? '' : `: ${open.length > 0 ? open.join(', ') : 'all pass'}`}.`,
+    `${left.length} more checks, the worst of each kind in the calculation${left.length === 0 ? '' : `: ${open.length > 0 ? `${open.join(', ')}, the others pass` : 'all pass'}`}.`,
     ...(evaluation.departures > 0 ? [`${evaluation.departures} pass with a stated departure.`] : []),
     ...(memory > 0
       ? [`${SHEET_WORDS.memoryMark} figure not compared with the printed edition: ${memory} checks.`]

@@ -41,7 +41,7 @@ export function figureCells(row: CheckRow, system: UnitSystem): readonly [string
   return [
     row.demand ? showAmount(row.demand, system) : '',
     row.capacity ? showAmount(row.capacity, system) : '',
-    unit ? showUnit(unit, system) : '',
+    unit ? showUnit(unit, system) || SHEET_WORDS.noUnit : '',
     row.ratio === null ? '' : showRatio(row.ratio),
     STATUS_WORDS[row.status],
   ];

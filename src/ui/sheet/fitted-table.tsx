@@ -1,11 +1,12 @@
 import { Lines } from './lines.tsx';
+import { NOTE } from './page-format.ts';
 import type { FittedRow, FittedTable } from './sheet-table.ts';
 
 /** A table whose columns are as wide as its texts were fitted to. */
 export function SheetTable({ table, name }: { readonly table: FittedTable; readonly name: string }) {
-  const { columns, rows, notes } = table;
+  const { columns, rows, notes, type } = table;
   return (
-    <div className={`block ${name}`}>
+    <div className={`block ${name}${type === NOTE ? ' dense' : ''}`}>
       <table>
         <caption>{table.caption}</caption>
         <colgroup>
@@ -40,7 +41,7 @@ export function SheetTable({ table, name }: { readonly table: FittedTable; reado
 function Row({ row, columns }: { readonly row: FittedRow; readonly columns: FittedTable['columns'] }) {
   return (
     <>
-      <tr data-check={row.checkKey ?? undefined} className={row.below === null ? undefined : 'with-more'}>
+      <tr data-check={row.checkKey ?? undefined} className={row.below.length === 0 ? undefined : 'with-more'}>
         {row.cells.map((lines, i) => {
           const { head, align, strong } = columns[i]!;
           const text = <Lines lines={lines} />;
@@ -60,10 +61,10 @@ function Row({ row, columns }: { readonly row: FittedRow; readonly columns: Fitt
           );
         })}
       </tr>
-      {row.below !== null && (
+      {row.below.length > 0 && (
         <tr>
           <td colSpan={columns.length} className="below">
-            <span className="line">{row.below}</span>
+            <Lines lines={row.below} />
           </td>
         </tr>
       )}

@@ -1,143 +1,169 @@
-import { RULES, type RuleId } from '../../data/rules.ts';
-import { JOINT_NAMES } from '../../data/words/sheet.ts';
+import { JOINT_NAMES, LEDGER_WORDS, SHEET_WORDS } from '../../data/words/sheet.ts';
 import { STATUS_WORDS } from '../../data/words/status.ts';
 import { isWorse } from '../../engine/check.ts';
+import { demandsOf } from '../../engine/checks/joints/joint-demands.ts';
+import type { JointSetting } from '../../engine/checks/joints/joint-setting.ts';
+import { jointsOf } from '../../engine/checks/joints/joints.ts';
+import type { JointPart } from '../../engine/checks/joints/rated.ts';
 import type { CheckRow, Evaluation } from '../../engine/evaluation.ts';
+import type { Message } from '../../engine/message.ts';
 import { capacityOf } from '../../engine/project/joint-capacity.ts';
-import type { Capacity, JointKind, Project } from '../../engine/project/model.ts';
-import type { Quantity } from '../../engine/units.ts';
+import type { Project } from '../../engine/project/model.ts';
+import { quantity, type Quantity } from '../../engine/units.ts';
+import { showLength } from '../units/show-length.ts';
 import { showAmount, showQuantity, showRatio, showUnit } from '../units/show-quantity.ts';
 import type { UnitSystem } from '../units/system.ts';
+import { clauseWords } from './check-words.ts';
 import { groupBy } from './group-by.ts';
+import { heldBy } from './held-by.ts';
+import { isJointRule, togetherRules } from './joint-rules.ts';
 import type { PieceNames } from './piece-names.ts';
 import type { PlainRow, PlainTable } from './sheet-table.ts';
 
-const rafterJoint = ({ place }: CheckRow, project: Project): JointKind =>
-  project.supportLines.find((l) => l.id === place.name)?.kind === 'ledger' ? 'rafterLedger' : 'rafterStrip';
-
-/** The joint that a rule asks, by its row: a rafter on a ledger is another joint than one on a strip. */
-const JOINT_OF: Readonly<Partial<Record<RuleId, (row: CheckRow, project: Project) => JointKind>>> = {
-  'sheet.uplift': ({ memberId }, project) =>
-    project.roofPlanes.find((p) => p.id === memberId)?.sheetOn === 'rafters' ? 'sheetRafter' : 'sheetPurlin',
-  'purlin.tie': () => 'purlinRafter',
-  'rafter.tie': rafterJoint,
-  'rafter.tieAcross': rafterJoint,
-  'rafter.tieTogether': rafterJoint,
-  'ledger.fixing': () => 'ledgerWall',
-  'strip.tie': () => 'stripBeam',
-  'strip.across': () => 'stripBeam',
-  'strip.together': () => 'stripBeam',
-  'beam.tie': () => 'beamPost',
-  'beam.tieAlong': () => 'beamPost',
-  'beam.tieAcross': () => 'beamPost',
-  'beam.tieTogether': () => 'beamPost',
-  'beam.splice': () => 'beamSplice',
-  'brace.tie': ({ place }) => (place.name === 'braceTop' ? 'braceTop' : 'bracePost'),
-  'post.foot': () => 'postFoot',
-  'post.footAlong': () => 'postFoot',
-  'post.footTogether': () => 'postFoot',
-};
-const SIDEWAYS: ReadonlySet<RuleId> = new Set([
-  'rafter.tieAcross',
-  'strip.across',
-  'beam.tieAlong',
-  'beam.tieAcross',
-  'post.footAlong',
-]);
-/** Shares of several directions: they decide the ratio of the row, but are no force that a column could show. */
-const TOGETHER: ReadonlySet<RuleId> = new Set([
-  'rafter.tieTogether',
-  'strip.together',
-  'beam.tieTogether',
-  'post.footTogether',
-]);
-
-export const isJointRule = (ruleId: RuleId): boolean => ruleId in JOINT_OF;
-
-interface JointRow {
-  readonly plain: PlainRow;
+/** Alike joints that are held alike, with every row that asks them. */
+interface AlikeJoints {
+  /** the first of them */
+  readonly joint: JointSetting;
+  readonly upperIds: readonly string[];
+  readonly held: string;
+  readonly ways: Readonly<Record<JointPart, CheckRow | null>>;
   readonly worst: CheckRow;
 }
 
-/** Every kind of joint, once for all that are held alike: what pulls it, what pushes it sideways, what it is said to hold. Worst first. */
+/** Every kind of joint, once for all that are held alike: what asks it in each direction and what it holds. Worst first. */
 export function jointRows(
   project: Project,
   evaluation: Evaluation,
   names: PieceNames,
   system: UnitSystem,
-): readonly JointRow[] {
-  const asked = evaluation.checks.flatMap((row) => {
-    const kind = JOINT_OF[row.ruleId]?.(row, project);
-    return kind ? [{ row, joint: JOINT_NAMES[kind], holds: holdsWords(saidOf(project, kind, row)) }] : [];
-  });
-  return groupBy(asked, ({ joint, holds }) => `${joint}|${holds}`)
-    .map((alike) => {
-      const { joint, holds } = alike[0]!;
-      const rows = alike.map((a) => a.row);
-      const worst = worstOf(rows)!;
-      const pull = worstOf(rows.filter((r) => !SIDEWAYS.has(r.ruleId) && !TOGETHER.has(r.ruleId)));
-      const sideways = worstOf(rows.filter((r) => SIDEWAYS.has(r.ruleId)));
-      const cells = [
-        joint,
-        names.inShort(rows.map((r) => r.memberId)),
-        holds,
-        ...pair(pull, system),
-        ...pair(sideways, system),
+): readonly PlainRow[] {
+  return alikeJoints(project, evaluation, system).map((alike) => {
+    const { joint, upperIds, held, ways, worst } = alike;
+    return {
+      cells: [
+        `${JOINT_NAMES[joint.kind]}, ${names.inShort(upperIds)}: ${held}${ledgerWords(project, alike, system)}`,
+        askedCell(isWorseWay(ways.push, ways.pull) ? ways.push : ways.pull, 'pull', system),
+        askedCell(ways.along, 'along', system),
+        askedCell(ways.across, 'across', system),
         worst.ratio === null ? '' : showRatio(worst.ratio),
+        togetherRules(joint.kind).includes(worst.ruleId)
+          ? `${SHEET_WORDS.together}: ${clauseWords(worst)}`
+          : clauseWords(worst),
         STATUS_WORDS[worst.status],
-      ];
-      return { plain: { cells, checkKey: worst.key }, worst };
+      ],
+      checkKey: worst.key,
+    };
+  });
+}
+
+export function jointTable(rows: readonly PlainRow[], system: UnitSystem): PlainTable {
+  const force = showUnit('lb', system);
+  return {
+    caption: 'Joints: what is asked of each, of what it holds; the hardest of alike ones',
+    columns: [
+      { head: 'joint: what holds it', share: 250, lines: 6 },
+      { head: `pull, ${force}`, align: 'right' },
+      { head: `along, ${force}`, align: 'right' },
+      { head: `across, ${force}`, align: 'right' },
+      { head: 'ratio', align: 'right' },
+      { head: 'clause', share: 98, lines: 3 },
+      { head: 'status', strong: true },
+    ],
+    rows,
+    further: (left) => `${left} more joints in the calculation.`,
+  };
+}
+
+function alikeJoints(project: Project, evaluation: Evaluation, system: UnitSystem): readonly AlikeJoints[] {
+  const asked = evaluation.checks.filter(({ ruleId }) => isJointRule(ruleId));
+  const told = jointsOf(project, evaluation.shelter).map((joint) => ({
+    joint,
+    capacity: capacityOf(project, joint.kind, joint.key),
+    ways: waysOf(joint, asked, evaluation),
+    together: togetherOf(joint, asked),
+  }));
+  return groupBy(told, ({ joint, capacity }) => `${JOINT_NAMES[joint.kind]}|${JSON.stringify(capacity)}`)
+    .flatMap((alike): readonly AlikeJoints[] => {
+      const way = (part: JointPart): CheckRow | null => worstOf(alike.map(({ ways }) => ways[part]));
+      const ways = { push: way('push'), pull: way('pull'), along: way('along'), across: way('across') };
+      const worst = worstOf([...Object.values(ways), ...alike.flatMap(({ together }) => together)]);
+      const [first] = alike;
+      if (!worst || !first) return [];
+      const upperIds = [...new Set(alike.map(({ joint }) => joint.upper.id))];
+      const held = heldBy(
+        alike.map(({ joint }) => joint),
+        first.capacity,
+        evaluation.shelter,
+        system,
+      );
+      return [{ joint: first.joint, upperIds, held, ways, worst }];
     })
     .toSorted((a, b) => (isWorse(a.worst, b.worst) ? -1 : isWorse(b.worst, a.worst) ? 1 : 0));
 }
 
-export function jointTable(rows: readonly JointRow[], system: UnitSystem): PlainTable {
-  const force = showUnit('lb', system);
-  return {
-    caption: `Joints: what they must hold and what they hold, ${force}`,
-    columns: [
-      { head: 'joint', share: 90 },
-      { head: 'of', share: 76, lines: 2 },
-      { head: 'what holds it', share: 126 },
-      { head: 'pull', align: 'right' },
-      { head: 'holds', align: 'right' },
-      { head: 'sideways', align: 'right' },
-      { head: 'holds', align: 'right' },
-      { head: 'ratio', align: 'right' },
-      { head: 'status', strong: true },
-    ],
-    rows: rows.map((r) => r.plain),
-    further: (left) => `${left} further joints on screen.`,
+/** What asks the hardware of a joint in each direction; contact alone is not asked here. */
+function waysOf(joint: JointSetting, asked: readonly CheckRow[], { lines }: Evaluation): AlikeJoints['ways'] {
+  const demands = demandsOf(joint, { checks: asked, lines });
+  const way = (part: JointPart): CheckRow | null => {
+    const demand = demands[part];
+    return demand.asked ? demand.row : null;
   };
+  return { push: way('push'), pull: way('pull'), along: way('along'), across: way('across') };
 }
 
-const worstOf = (rows: readonly CheckRow[]): CheckRow | undefined =>
-  rows.length === 0 ? undefined : rows.reduce((a, b) => (isWorse(b, a) ? b : a));
-
-function pair(row: CheckRow | undefined, system: UnitSystem): readonly [string, string] {
-  const shown = (q: Quantity | null): string =>
-    q === null ? '' : q.unit === 'lb' ? showAmount(q, system) : showQuantity(q, system);
-  return row ? [shown(row.demand), shown(row.capacity)] : ['', ''];
+function togetherOf({ kind, upper, place }: JointSetting, asked: readonly CheckRow[]): readonly CheckRow[] {
+  const rules = togetherRules(kind);
+  const here = asked.filter((row) => rules.includes(row.ruleId) && row.memberId === upper.id);
+  const own = here.filter((row) => row.place.name === place);
+  return own.length > 0 ? own : here;
 }
 
-/** What the file says of a row's joint: of this one, or of its kind. */
-function saidOf(project: Project, kind: JointKind, { memberId, place }: CheckRow): Capacity {
-  const key = `${kind}/${memberId}`;
-  const own = project.joints.own.find((j) => j.key === key || j.key === `${key}/${place.name}`);
-  return capacityOf(project, kind, own?.key ?? key);
+const isWorseWay = (a: CheckRow | null, b: CheckRow | null): boolean => a !== null && (b === null || isWorse(a, b));
+
+const worstOf = (rows: readonly (CheckRow | null)[]): CheckRow | null =>
+  rows.reduce((a, b) => (isWorseWay(b, a) ? b : a), null);
+
+/** `221 of 650`, with the unit where it is no plain force; what nobody has rated shows what it is asked. */
+function askedCell(row: CheckRow | null, part: JointPart, system: UnitSystem): string {
+  if (row === null) return '';
+  const demand = askedOfLedger(row)?.[part] ?? row.demand;
+  // a sum of shares is no force
+  if (demand === null || demand.unit === '1') return '';
+  const asked = showAmount(demand, system);
+  const unit = demand.unit === 'lb' ? '' : ` ${showUnit(demand.unit, system)}`;
+  // nothing is asked of bare contact
+  if (row.status === 'pass' && row.capacity === null) return `${asked}${unit}`;
+  return `${asked} of ${row.capacity ? showAmount(row.capacity, system) : '?'}${unit}`;
 }
 
-function holdsWords(capacity: Capacity): string {
-  if (capacity === null) return STATUS_WORDS.notGiven;
-  switch (capacity.kind) {
-    case 'none':
-      return 'contact only, as said';
-    case 'fasteners':
-      return 'fasteners written down, not computed yet';
-    case 'rated':
-      return `rated: ${capacity.label}`;
-  }
+/** Forces on each foot of a ledger whose fixings nobody has rated: outward, along the wall, up or down. */
+function askedOfLedger({ reason }: CheckRow): Readonly<Record<JointPart, Quantity>> | null {
+  const plf = ledgerForces(reason);
+  if (!plf) return null;
+  const { down, up, out, along } = plf;
+  return { push: out, pull: out, along, across: down.value > up.value ? down : up };
 }
 
-/** Pier checks have a table of their own beside the reactions. */
-export const isPierRule = (ruleId: RuleId): boolean => RULES[ruleId].link === 'pier';
+function ledgerForces(reason: Message | undefined): Readonly<Record<'down' | 'up' | 'out' | 'along', Quantity>> | null {
+  if (reason?.code !== 'ledgerAsks') return null;
+  const plf = (name: string): Quantity => quantity(Number(reason.values[name]), 'lb/ft');
+  return { down: plf('downPlf'), up: plf('upPlf'), out: plf('outPlf'), along: plf('alongPlf') };
+}
+
+/** What a ledger asks on each foot, in the directions of its wall, and how far its fixings stand apart. */
+function ledgerWords(project: Project, { joint, worst }: AlikeJoints, system: UnitSystem): string {
+  if (joint.kind !== 'ledgerWall') return '';
+  const line = project.supportLines.find(({ id }) => id === joint.upper.id);
+  const every = line?.kind === 'ledger' && line.fixingSpacingIn !== null ? line.fixingSpacingIn : null;
+  const forces = ledgerForces(worst.reason);
+  return [
+    ...(every === null ? [] : [`, ${LEDGER_WORDS.every} ${showLength(every, system)}`]),
+    ...(forces
+      ? [
+          `; ${Object.entries(forces)
+            .map(([way, plf]) => `${way} ${showQuantity(plf, system)}`)
+            .join(', ')}`,
+        ]
+      : []),
+  ].join('');
+}

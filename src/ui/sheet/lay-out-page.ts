@@ -1,17 +1,18 @@
-import { SHEET_WORDS } from '../../data/words/sheet.ts';
+import { CAUTIONS, SHEET_WORDS, TEXT_HEADS } from '../../data/words/sheet.ts';
 import { furtherChecks } from './check-table.ts';
 import { cutToFit, wrapToFit } from './fit-text.ts';
 import { BESIDE, BODY, CAPTION, CELL_AIR, GAP, NOTE, ROW_AIR, TITLE } from './page-format.ts';
 import { pageFoot } from './page-foot.ts';
 import type { PageParts } from './page-parts.ts';
-import type { Amounts, DrawingOnSheet, HeadOnSheet, SheetPlan, TextBlock } from './sheet-plan.ts';
+import type { Amounts, DrawingOnSheet, HeadOnSheet, SheetPlan, SnowRow, TextBlock } from './sheet-plan.ts';
 import { tableHeight, type FittedTable } from './sheet-table.ts';
 import { lineWidth } from './type-width.ts';
 
-const BLOCK_SHARE = 0.43;
+const BLOCK_SHARE = 0.455;
 /** Room for the word that is asked in the title block, and for a complaint's number. */
 export const ASKED_WIDTH = 66;
 export const NUMBER_WIDTH = 11;
+const MANY_LINES = 60;
 /** A seal is up to two inches across; on all but the fullest page the texts beside it leave more. */
 const LEAST_STAMP = 84;
 
@@ -21,7 +22,7 @@ export function layOutPage(parts: PageParts, amounts: Amounts): SheetPlan {
   const head = headOf(parts, amounts.complaints);
   const first = (n: number) => (_: unknown, index: number) => index < n;
   const chosen = new Set(parts.ranked.slice(0, amounts.checks).map((row) => row.key));
-  const site = parts.site(() => true, parts.siteNotes);
+  const site = parts.site(first(amounts.site));
   const posts = parts.posts(first(amounts.posts));
   const joints = parts.joints(first(amounts.joints));
   const logs = parts.logs(first(amounts.logs), parts.logNotes);
@@ -35,18 +36,16 @@ export function layOutPage(parts: PageParts, amounts: Amounts): SheetPlan {
     notes: wrapToFit(furtherChecks(evaluation, printed), room.width, NOTE.size, 2),
   };
   const drawings = drawingRows(parts);
-  const sideways: TextBlock = { caption: 'What holds it sideways', lines: parts.sideways };
-  const notCovered: TextBlock = { caption: 'Not covered', lines: parts.notCovered };
-  const assumed: TextBlock = { caption: 'Assumed', lines: shortened(parts.assumed, amounts.assumed, parts) };
-  const cautions: TextBlock = { caption: 'Cautions', lines: parts.cautions };
+  const snow = snowRow(parts);
+  const { side: sideTexts, foot: footTexts } = textsOf(parts, amounts.assumed);
   const blocks = [
     headHeight(head),
-    drawings.length * (CAPTION.line + amounts.drawing),
-    Math.max(tableHeight(site), tableHeight(posts) + GAP + textHeight(sideways) + GAP + textHeight(notCovered)),
+    drawings.reduce((sum, row) => sum + drawingCaption(row) + amounts.drawing, 0),
+    Math.max(tableHeight(site), stackHeight([tableHeight(posts), ...snowHeight(snow), ...sideTexts.map(textHeight)])),
     tableHeight(logs),
     tableHeight(checksWithNote),
     tableHeight(joints),
-    Math.max(textHeight(assumed) + GAP + textHeight(cautions), LEAST_STAMP),
+    Math.max(stackHeight(footTexts.map(textHeight)), LEAST_STAMP),
     NOTE.line + 2,
   ];
   return {
@@ -57,23 +56,25 @@ export function layOutPage(parts: PageParts, amounts: Amounts): SheetPlan {
     sideWidths: parts.sideWidths,
     site,
     posts,
-    sideways,
-    notCovered,
+    snow,
+    sideTexts,
     logs,
     checks: checksWithNote,
     joints,
     footWidths: parts.footWidths,
-    assumed,
-    cautions,
+    footTexts,
     footer: pageFoot(parts.project, evaluation, room.width, { at: 1, of: 1 }),
-    height: blocks.reduce((sum, height) => sum + height, 0) + (blocks.length - 1) * GAP,
+    height: stackHeight(blocks),
   };
 }
 
 const printedChecks = (table: FittedTable): readonly string[] =>
   table.rows.flatMap((row) => (row.checkKey === null ? [] : [row.checkKey]));
 
-const textHeight = ({ lines }: TextBlock): number => CAPTION.line + lines.length * NOTE.line;
+const stackHeight = (heights: readonly number[]): number =>
+  heights.reduce((sum, height) => sum + height, 0) + Math.max(0, heights.length - 1) * GAP;
+
+const textHeight = ({ lines }: TextBlock): number => lines.length * NOTE.line;
 
 function headOf(parts: PageParts, count: number): HeadOnSheet {
   const blockWidth = (parts.room.width - BESIDE) * BLOCK_SHARE;
@@ -85,8 +86,8 @@ function headOf(parts: PageParts, count: number): HeadOnSheet {
     width,
     title: large(`${SHEET_WORDS.title}: ${parts.project.title.name}`),
     verdict: large(parts.verdict),
-    complaints: shown.map((c) => wrapToFit(c.words, width - NUMBER_WIDTH, BODY.size, 2)),
-    more: left > 0 ? `and ${left} more` : null,
+    complaints: shown.map((c) => wrapToFit(c.words, width - NUMBER_WIDTH, BODY.size, 3)),
+    more: left > 0 ? `and ${left} more in the calculation` : null,
     blockWidth,
     prepared: wrapToFit(SHEET_WORDS.prepared, blockWidth, NOTE.size, 3),
     block: parts.block.map(([asked, answer]) => ({
@@ -104,19 +105,25 @@ function headHeight({ title, verdict, complaints, more, block, prepared }: HeadO
 }
 
 /** Up to two front views stand beside section and plan; more of them take a row of their own. */
-function drawingRows({ fronts, room }: PageParts): SheetPlan['drawings'] {
-  const views = fronts.slice(0, 3).map((f) => ({ view: 'front' as const, lineId: f.lineId, words: f.words }));
-  const section = { view: 'section' as const, lineId: '', words: 'Section' };
-  const plan = { view: 'plan' as const, lineId: '', words: 'Plan' };
-  const row = (
-    cells: readonly { readonly view: DrawingOnSheet['view']; readonly lineId: string; readonly words: string }[],
-    shares: readonly number[],
-  ): readonly DrawingOnSheet[] => {
+function drawingRows({ fronts, under, room }: PageParts): SheetPlan['drawings'] {
+  type Cell = Pick<DrawingOnSheet, 'view' | 'lineId' | 'caption'> & { readonly words: string };
+  const views = fronts
+    .slice(0, 3)
+    .map(({ lineId, words }): Cell => ({ view: 'front', lineId, caption: words, words: under.front(lineId) }));
+  const across: Cell = { view: 'section', lineId: '', caption: 'Section', words: under.section };
+  const plan: Cell = { view: 'plan', lineId: '', caption: 'Plan', words: SHEET_WORDS.betweenAxes };
+  const row = (cells: readonly Cell[], shares: readonly number[]): readonly DrawingOnSheet[] => {
     const width = room.width - (cells.length - 1) * BESIDE;
     const whole = shares.reduce((a, b) => a + b, 0);
-    return cells.map(({ view, lineId, words }, i) => {
+    return cells.map(({ view, lineId, caption, words }, i) => {
       const own = (width * shares[i]!) / whole;
-      return { view, lineId, width: own, caption: cutToFit(words, own, CAPTION.size, 'caption') };
+      return {
+        view,
+        lineId,
+        width: own,
+        caption: cutToFit(caption, own, CAPTION.size, 'caption'),
+        says: wrapToFit(words, own, NOTE.size, 2),
+      };
     });
   };
   if (views.length > 2)
@@ -125,16 +132,65 @@ function drawingRows({ fronts, room }: PageParts): SheetPlan['drawings'] {
         views,
         views.map(() => 1),
       ),
-      row([section, plan], [2, 3]),
+      row([across, plan], [2, 3]),
     ];
-  return [row([...views, section, plan], views.length > 1 ? [27, 27, 18, 28] : [42, 24, 34])];
+  return [row([...views, across, plan], views.length > 1 ? [27, 27, 18, 28] : [42, 24, 34])];
 }
 
-/** Assumptions run on; what finds no room is said to be on screen. */
-function shortened(lines: readonly string[], count: number, { footWidths }: PageParts): readonly string[] {
-  if (lines.length <= count) return lines;
-  const last = lines[count - 1] ?? '';
-  const more = ' … more on screen.';
-  const kept = cutToFit(last, footWidths[0] - lineWidth(more, NOTE.size), NOTE.size).replace(/\s+\S*…$/, '');
-  return [...lines.slice(0, count - 1), `${kept.trimEnd()}${more}`];
+const drawingCaption = (row: readonly DrawingOnSheet[]): number =>
+  CAPTION.line + Math.max(...row.map(({ says }) => says.length)) * NOTE.line;
+
+/** Height of a drawn case of snow: a roof and the arrows on it. */
+const SNOW_HIGH = 80;
+
+function snowRow({ snow, sideWidths }: PageParts): SnowRow {
+  const count = Math.max(2, snow.length);
+  const width = (sideWidths[1] - (count - 1) * BESIDE) / count;
+  return {
+    cases: snow.map((each) => ({ ...each, caption: cutToFit(each.caption, width, NOTE.size) })),
+    width,
+    height: SNOW_HIGH,
+  };
+}
+
+const snowHeight = ({ cases, height }: SnowRow): readonly number[] =>
+  cases.length === 0 ? [] : [CAPTION.line + NOTE.line + height];
+
+/** Texts of the page: those on what it stands by are under the posts, unless snow is drawn there. */
+function textsOf(
+  parts: PageParts,
+  assumed: number,
+): { readonly side: readonly TextBlock[]; readonly foot: readonly TextBlock[] } {
+  const { snow, sideWidths, footWidths } = parts;
+  const isAtFoot = snow.length > 0;
+  const width = isAtFoot ? footWidths[0] : sideWidths[1];
+  const others = [
+    runIn(TEXT_HEADS.sideways, parts.sideways, width),
+    runIn(TEXT_HEADS.notCovered, parts.notCovered, width),
+  ];
+  const own = [
+    runIn(TEXT_HEADS.assumed, firstFew(parts.assumed, assumed), footWidths[0]),
+    runIn(TEXT_HEADS.cautions, CAUTIONS, footWidths[0]),
+  ];
+  return isAtFoot ? { side: [], foot: [...others, ...own] } : { side: others, foot: own };
+}
+
+/** A text behind its heading. */
+function runIn(heading: string, text: string, width: number): TextBlock {
+  const caption = `${heading}.`;
+  const indent = lineWidth(`${caption} `, NOTE.size, 'caption');
+  const [first = '', ...rest] = wrapToFit(text, width - indent, NOTE.size, 2);
+  const left = text.slice(first.length).trim();
+  return {
+    caption,
+    indent,
+    lines: rest.length === 0 ? [first] : [first, ...wrapToFit(left, width, NOTE.size, MANY_LINES)],
+  };
+}
+
+/** The first assumptions whole; how many found no room is said. */
+function firstFew(sentences: readonly string[], count: number): string {
+  const left = sentences.length - count;
+  const more = left > 0 ? [`${left} more ${SHEET_WORDS.inCalculation}`] : [];
+  return [...sentences.slice(0, count), ...more].join(' ');
 }

@@ -26,14 +26,14 @@ export function logTable(project: Project, evaluation: Evaluation, names: PieceN
   return {
     caption: `Logs; reference values in ${stress} before duration, stability and section factors`,
     columns: [
-      { head: 'log', share: 76, lines: 2 },
-      { head: 'species', share: 56 },
+      { head: 'log', share: 74, lines: 3 },
+      { head: 'species', share: 56, lines: 3 },
       { head: 'butt; tip', align: 'right' },
       { head: 'length', align: 'right' },
-      { head: 'looked at', share: 86 },
+      { head: 'sizes', share: 38, lines: 2 },
       { head: 'knot', align: 'right' },
       { head: 'grain', align: 'right' },
-      { head: 'checks', share: 36 },
+      { head: 'checks', share: 36, lines: 3 },
       { head: 'ratio', align: 'right' },
       { head: 'Fb', align: 'right' },
       { head: 'Fv', align: 'right' },
@@ -43,12 +43,12 @@ export function logTable(project: Project, evaluation: Evaluation, names: PieceN
       { head: 'basis' },
     ],
     rows: alikeShare(rows),
-    further: (left) => `${left} further logs on screen.`,
+    further: (left) => `${left} more logs in the calculation.`,
   };
 }
 
 /** Under the table: the phrases in use, that no log is stamped, room for a certificate, who inspected poles or gave values. */
-export function logNotes(project: Project, evaluation: Evaluation): readonly string[] {
+export function logNotes(project: Project, evaluation: Evaluation, names: PieceNames): readonly string[] {
   const woodIds = new Set(
     evaluation.logs.map((report) => project.logs.find((log) => log.id === report.logId)?.woodId ?? ''),
   );
@@ -59,9 +59,26 @@ export function logNotes(project: Project, evaluation: Evaluation): readonly str
     .map((kind) => `${BASIS_LETTERS[kind]}: ${BASIS_PHRASES[kind]}`);
   const stamped = kinds.has('typed') ? SHEET_WORDS.stampedAsTyped : SHEET_WORDS.notStamped;
   return [
-    `Basis ${phrases.join('; ')}. ${stamped} ${SHEET_WORDS.certificate} ______________________`,
+    `Basis ${phrases.join('; ')}. ${stamped} ${SHEET_WORDS.certificate} ________________`,
+    `${SHEET_WORDS.lookedAt} ${whoLooked(project, evaluation, names)}. ${SHEET_WORDS.identified} ________________`,
     ...new Set(woods.flatMap(whoStandsBehind)),
   ];
+}
+
+/** `the owner, 2026-02-20: beam A, beam B; nobody yet: posts A1 A2`. */
+function whoLooked(project: Project, evaluation: Evaluation, names: PieceNames): string {
+  const looks = evaluation.logs.flatMap(({ logId, memberIds }) => {
+    const log = project.logs.find(({ id }) => id === logId);
+    return log ? [{ by: lookInWords(log.seen), memberIds }] : [];
+  });
+  return groupBy(looks, ({ by }) => by)
+    .map((alike) => `${alike[0]!.by}: ${names.inShort(alike.flatMap(({ memberIds }) => memberIds))}`)
+    .join('; ');
+}
+
+function lookInWords(seen: Log['seen']): string {
+  if (seen === null) return 'nobody yet';
+  return [isNamed(seen.by) ? seen.by.trim() : SHEET_WORDS.nobodyNamed, seen.date ?? 'no date'].join(', ');
 }
 
 /** Who inspected the poles of a wood, or whose letter or stamp its values come from, and when. */
@@ -90,7 +107,7 @@ function logCells(
     wood.species,
     `${diameter(first.diameterIn)}; ${diameter(last.diameterIn)}`,
     showLength(last.fromButtIn - first.fromButtIn, system, { style: 'marks' }),
-    seen ? [seen.date, seen.by].filter((part) => part !== null && part !== '').join(' ') : 'nobody yet',
+    log.how,
     seen && seen.worstKnotIn !== null ? diameter(seen.worstKnotIn) : UNSEEN,
     seen && seen.grainSlope1In !== null ? `1:${seen.grainSlope1In}` : UNSEEN,
     seen?.checks ?? '',

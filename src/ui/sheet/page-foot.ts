@@ -11,7 +11,10 @@ export function pageFoot(
   width: number,
   page: { readonly at: number; readonly of: number },
 ): readonly [string, string, string] {
-  const revision = title.revision.number === '' ? '' : `, revision ${title.revision.number}`;
+  const { number, date } = title.revision;
+  const revision = [...(number === '' ? [] : [`revision ${number}`]), ...(date === null ? [] : [date])]
+    .map((words) => `, ${words}`)
+    .join('');
   const third = width / 3 - CELL_AIR;
   const name = cutToFit(title.name, third - lineWidth(revision, NOTE.size), NOTE.size);
   return [

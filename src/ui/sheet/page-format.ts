@@ -14,7 +14,7 @@ export const SHEET_PAPERS: Readonly<Record<PaperName, SheetPaper>> = {
 };
 
 /** Clear paper on all sides: more than the edge that office printers cannot reach. */
-const MARGIN = 26;
+const MARGIN = 24;
 /** Between the blocks of the page, and between two that stand side by side. */
 export const GAP = 5;
 export const BESIDE = 12;

@@ -1,25 +1,28 @@
 import { fillIn } from '../../data/words/fill-in.ts';
-import { CAUTIONS, NOT_COVERED } from '../../data/words/sheet.ts';
+import { RAISING_WORDS } from '../../data/words/raising-stages.ts';
+import { NOT_COVERED } from '../../data/words/sheet.ts';
 import type { CheckRow, Evaluation } from '../../engine/evaluation.ts';
 import type { Project } from '../../engine/project/model.ts';
+import { namesOf } from '../cord/places.ts';
+import { loadSentences } from '../loads/load-sentences.ts';
 import type { UnitSystem } from '../units/system.ts';
 import { frontsOnSheet, type FrontOnSheet } from './alike-lines.ts';
 import { checkTable, rankedChecks } from './check-table.ts';
-import { wrapToFit } from './fit-text.ts';
 import { complaints, headline, type Complaint } from './headline.ts';
 import { jointRows, jointTable } from './joint-table.ts';
 import { logNotes, logTable } from './log-table.ts';
-import { BESIDE, NOTE, roomOn, type SheetPaper } from './page-format.ts';
-import { assumed, heldSideways, titleBlock } from './page-texts.ts';
-import { pieceNames } from './piece-names.ts';
+import { BESIDE, roomOn, type SheetPaper, type Type } from './page-format.ts';
+import { assumed, heldSideways, titleBlock, underFront, underSection } from './page-texts.ts';
+import { pieceNames, type PieceNames } from './piece-names.ts';
 import { postTable } from './post-table.ts';
 import { fitTable, type TableWith } from './sheet-table.ts';
-import { siteNotes, siteTable } from './site-table.ts';
+import type { SnowOnSheet } from './sheet-plan.ts';
+import { siteTable } from './site-table.ts';
+import { unevenSnowCases } from './snow-cases.ts';
 
 /** The site's share of its row, the texts' share beside the stamp. */
 const SITE_SHARE = 0.45;
 const FOOT_SHARE = 0.74;
-const MANY_LINES = 40;
 
 /** Everything that could stand on the page, each part fitted to its width. How much of it does is decided later. */
 export interface PageParts {
@@ -31,12 +34,15 @@ export interface PageParts {
   readonly complaints: readonly Complaint[];
   readonly block: ReturnType<typeof titleBlock>;
   readonly fronts: readonly FrontOnSheet[];
+  /** what stands under the drawings */
+  readonly under: { readonly front: (lineId: string) => string; readonly section: string };
   readonly sideWidths: readonly [number, number];
   readonly site: TableWith;
-  readonly siteNotes: readonly string[];
+  readonly snow: readonly SnowOnSheet[];
   readonly posts: TableWith;
-  readonly sideways: readonly string[];
-  readonly notCovered: readonly string[];
+  /** what holds it sideways, and what is not covered */
+  readonly sideways: string;
+  readonly notCovered: string;
   readonly logs: TableWith;
   readonly logNotes: readonly string[];
   readonly checks: TableWith;
@@ -45,19 +51,24 @@ export interface PageParts {
   readonly joints: TableWith;
   readonly footWidths: readonly [number, number];
   readonly assumed: readonly string[];
-  readonly cautions: readonly string[];
   /** how many rows or lines each part would have at most, and the checks that come before all others */
-  readonly most: Readonly<Record<'joints' | 'logs' | 'posts' | 'firstChecks', number>>;
+  readonly most: Readonly<Record<'site' | 'joints' | 'logs' | 'posts' | 'firstChecks', number>>;
 }
 
-export function pageParts(project: Project, evaluation: Evaluation, paper: SheetPaper, system: UnitSystem): PageParts {
+export function pageParts(
+  project: Project,
+  evaluation: Evaluation,
+  paper: SheetPaper,
+  system: UnitSystem,
+  tableType: Type,
+): PageParts {
   const names = pieceNames(project, evaluation);
   const room = roomOn(paper);
   const sideWidths = inTwo(room.width, SITE_SHARE);
   const footWidths = inTwo(room.width, FOOT_SHARE);
-  const note = (text: string, width: number, most = MANY_LINES) => wrapToFit(text, width, NOTE.size, most);
   const ranked = rankedChecks(evaluation, names);
   const plainJoints = jointRows(project, evaluation, names, system);
+  const plainSite = siteTable(project, evaluation, system);
   const plainLogs = logTable(project, evaluation, names, system);
   const plainPosts = postTable(evaluation, names, system);
   return {
@@ -69,27 +80,47 @@ export function pageParts(project: Project, evaluation: Evaluation, paper: Sheet
     complaints: complaints(evaluation, names, system),
     block: titleBlock(project),
     fronts: frontsOnSheet(evaluation.shelter, system),
+    under: {
+      front: (lineId) => underFront(project, evaluation.shelter, lineId, names, system),
+      section: underSection(project, names, system),
+    },
     sideWidths,
-    site: fitTable(siteTable(project, evaluation, system), sideWidths[0]),
-    siteNotes: siteNotes(project),
-    posts: fitTable(plainPosts, sideWidths[1]),
-    sideways: note(heldSideways(project, names, system), sideWidths[1], 4),
-    notCovered: note(fillIn(NOT_COVERED, { earthquake: project.site.seismic ? '' : 'earthquake; ' }), sideWidths[1]),
-    logs: fitTable(plainLogs, room.width),
-    logNotes: logNotes(project, evaluation),
-    checks: fitTable(checkTable(evaluation, ranked.rows, names, system), room.width),
+    site: fitTable(plainSite, sideWidths[0], tableType),
+    snow: snowOnSheet(project, evaluation, names, system),
+    posts: fitTable(plainPosts, sideWidths[1], tableType),
+    sideways: `${heldSideways(project, names, system)} ${RAISING_WORDS.temporary}`,
+    notCovered: fillIn(NOT_COVERED, { earthquake: project.site.seismic ? '' : 'earthquake; ' }),
+    logs: fitTable(plainLogs, room.width, tableType),
+    logNotes: logNotes(project, evaluation, names),
+    checks: fitTable(checkTable(evaluation, ranked.rows, names, system), room.width, tableType),
     ranked: ranked.rows,
-    joints: fitTable(jointTable(plainJoints, system), room.width),
+    joints: fitTable(jointTable(plainJoints, system), room.width, tableType),
     footWidths,
-    assumed: note(assumed(evaluation, names).join(' '), footWidths[0]),
-    cautions: note(CAUTIONS, footWidths[0]),
+    assumed: assumed(evaluation, names),
     most: {
+      site: plainSite.rows.length,
       joints: plainJoints.length,
       logs: plainLogs.rows.length,
       posts: plainPosts.rows.length,
       firstChecks: ranked.must,
     },
   };
+}
+
+/** Cases of uneven snow with their words. */
+function snowOnSheet(
+  project: Project,
+  evaluation: Evaluation,
+  names: PieceNames,
+  system: UnitSystem,
+): readonly SnowOnSheet[] {
+  const told = { shelter: evaluation.shelter, names: namesOf(evaluation), system };
+  return unevenSnowCases(project).map(({ name, picture }) => ({
+    picture,
+    caption: name,
+    title: names.sayOf(picture.words),
+    description: loadSentences(picture, told).join(' '),
+  }));
 }
 
 const inTwo = (width: number, share: number): readonly [number, number] => {

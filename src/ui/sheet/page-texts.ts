@@ -1,10 +1,12 @@
-import { HELD_BY } from '../../data/words/sheet.ts';
 import type { Evaluation } from '../../engine/evaluation.ts';
+import type { Shelter } from '../../engine/geometry/shelter.ts';
 import type { Given, Lateral, Project } from '../../engine/project/model.ts';
 import { quantity } from '../../engine/units.ts';
-import { GIVEN_BY, SHEET_WORDS } from '../../data/words/sheet.ts';
+import { GIVEN_BY, HELD_BY, SHEET_WORDS } from '../../data/words/sheet.ts';
+import { showLength } from '../units/show-length.ts';
 import { showQuantity } from '../units/show-quantity.ts';
 import type { UnitSystem } from '../units/system.ts';
+import { clearLengths } from './clear-spans.ts';
 import type { PieceNames } from './piece-names.ts';
 
 /** What holds the shelter sideways, in both directions, as the person says it. */
@@ -26,6 +28,26 @@ function heldBy(systems: readonly Lateral[], names: PieceNames, system: UnitSyst
     })
     .join('; ');
 }
+
+/** Under the drawing of a frame line: what holds it along itself, and its clear lengths. */
+export function underFront(
+  project: Project,
+  shelter: Shelter,
+  lineId: string,
+  names: PieceNames,
+  system: UnitSystem,
+): string {
+  const own = project.lateral.along.filter(({ lines }) => lines === undefined || lines.includes(lineId));
+  const lengths = clearLengths(shelter, lineId, (inches) => showLength(inches, system, { style: 'marks' }));
+  const clear = lengths.length === 0 ? '' : ` ${SHEET_WORDS.clear} ${[...new Set(lengths)].join(', ')}.`;
+  return `${SHEET_WORDS.heldAlong} ${heldBy(own.map(anywhere), names, system)}.${clear}`;
+}
+
+/** Under the section: what holds the shelter across its lines. */
+export const underSection = ({ lateral }: Project, names: PieceNames, system: UnitSystem): string =>
+  `${SHEET_WORDS.heldAcross} ${heldBy(lateral.across.map(anywhere), names, system)}.`;
+
+const anywhere = (system: Lateral): Lateral => ({ ...system, lines: [], posts: [] });
 
 /** What was assumed and what was left out, in the engine's own sentences. */
 export function assumed(evaluation: Evaluation, names: PieceNames): readonly string[] {

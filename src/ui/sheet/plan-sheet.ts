@@ -3,30 +3,39 @@ import type { Project } from '../../engine/project/model.ts';
 import type { UnitSystem } from '../units/system.ts';
 import { growWhileItFits } from './grow.ts';
 import { layOutPage } from './lay-out-page.ts';
-import type { SheetPaper } from './page-format.ts';
-import { pageParts } from './page-parts.ts';
+import { BODY, NOTE, type SheetPaper } from './page-format.ts';
+import { pageParts, type PageParts } from './page-parts.ts';
 import type { Amounts, SheetPlan } from './sheet-plan.ts';
 
 const FIRST_COMPLAINTS = 3;
 const MOST_COMPLAINTS = 8;
+/** Of the site's values so many stand on the fullest page. */
+const LEAST_SITE = 8;
 /** Heights of a row of drawings: on the fullest page, the least that reads well, a fair one, the most it need be [pt]. */
-const DRAWING = { tight: 48, least: 104, fair: 120, most: 220, step: 4 } as const;
+const DRAWING = { tight: 44, least: 100, fair: 120, most: 220, step: 4 } as const;
 
 /**
- * One page, always: what a reviewer needs first gets its room first, what finds none is counted in words.
+ * One page, always: what a reviewer needs first gets its room first, what finds none is counted in words. Tables are set
+ * smaller where they do not hold all in the larger type.
  * Pure; widths and heights are reckoned from the typeface's own measures, so that no browser is asked.
  * @param system  units in which the sheet is read
  */
 export function planSheet(project: Project, evaluation: Evaluation, paper: SheetPaper, system: UnitSystem): SheetPlan {
-  const parts = pageParts(project, evaluation, paper, system);
+  const large = fillPage(pageParts(project, evaluation, paper, system, BODY));
+  return large.isWhole ? large.plan : fillPage(pageParts(project, evaluation, paper, system, NOTE)).plan;
+}
+
+/** Gives out the room of the page; `isWhole` where every row of every table found its place. */
+function fillPage(parts: PageParts): { readonly plan: SheetPlan; readonly isWhole: boolean } {
   const { most, complaints, ranked, assumed } = parts;
   const least: Amounts = {
     complaints: Math.min(1, complaints.length),
-    checks: Math.min(2, ranked.length),
-    joints: Math.min(2, most.joints),
+    site: Math.min(LEAST_SITE, most.site),
+    checks: Math.min(1, ranked.length),
+    joints: Math.min(1, most.joints),
     logs: Math.min(1, most.logs),
     posts: Math.min(1, most.posts),
-    assumed: Math.min(3, assumed.length),
+    assumed: 0,
     drawing: DRAWING.tight,
   };
   const amounts = growWhileItFits(
@@ -35,10 +44,13 @@ export function planSheet(project: Project, evaluation: Evaluation, paper: Sheet
       [{ part: 'drawing', upTo: DRAWING.least, step: DRAWING.step }],
       [
         { part: 'complaints', upTo: Math.min(FIRST_COMPLAINTS, complaints.length) },
-        { part: 'checks', upTo: most.firstChecks },
-        { part: 'joints', upTo: most.joints },
-        { part: 'logs', upTo: most.logs },
+        { part: 'site', upTo: most.site },
         { part: 'posts', upTo: most.posts },
+        { part: 'logs', upTo: most.logs },
+        { part: 'joints', upTo: most.joints },
+        { part: 'checks', upTo: most.firstChecks },
+      ],
+      [
         { part: 'assumed', upTo: assumed.length },
         { part: 'drawing', upTo: DRAWING.fair, step: DRAWING.step },
       ],
@@ -50,5 +62,11 @@ export function planSheet(project: Project, evaluation: Evaluation, paper: Sheet
     ],
     (next) => layOutPage(parts, next).height <= parts.room.height,
   );
-  return layOutPage(parts, amounts);
+  const isWhole =
+    amounts.site === most.site &&
+    amounts.posts === most.posts &&
+    amounts.logs === most.logs &&
+    amounts.joints === most.joints &&
+    amounts.checks >= most.firstChecks;
+  return { plan: layOutPage(parts, amounts), isWhole };
 }

@@ -6,6 +6,7 @@ import { SheetTable } from './fitted-table.tsx';
 import { Lines } from './lines.tsx';
 import { SheetDrawings } from './sheet-drawings.tsx';
 import { SheetHead } from './sheet-head.tsx';
+import { SnowDrawings } from './snow-drawings.tsx';
 import type { SheetPlan, TextBlock } from './sheet-plan.ts';
 import '../styles/sheet-font.css';
 import './sheet.css';
@@ -35,8 +36,8 @@ export function SheetPage({ plan, project, shelter, system }: SheetPageProps) {
         </div>
         <div className="stack" style={{ width: `${sideWidths[1]}pt` }}>
           <SheetTable table={plan.posts} name="posts" />
-          <Text block={plan.sideways} />
-          <Text block={plan.notCovered} />
+          <SnowDrawings snow={plan.snow} project={project} shelter={shelter} system={system} />
+          <Texts blocks={plan.sideTexts} />
         </div>
       </div>
       <SheetTable table={plan.logs} name="logs" />
@@ -44,8 +45,7 @@ export function SheetPage({ plan, project, shelter, system }: SheetPageProps) {
       <SheetTable table={plan.joints} name="joints" />
       <div className="beside last">
         <div className="stack" style={{ width: `${footWidths[0]}pt` }}>
-          <Text block={plan.assumed} />
-          <Text block={plan.cautions} />
+          <Texts blocks={plan.footTexts} />
         </div>
         <div className="stamp" style={{ width: `${footWidths[1]}pt` }}>
           {SHEET_WORDS.stamp}
@@ -60,13 +60,12 @@ export function SheetPage({ plan, project, shelter, system }: SheetPageProps) {
   );
 }
 
-function Text({ block }: { readonly block: TextBlock }) {
-  return (
-    <section className="text-block">
-      <h3>{block.caption}</h3>
+const Texts = ({ blocks }: { readonly blocks: readonly TextBlock[] }) =>
+  blocks.map(({ caption, indent, lines }) => (
+    <section key={caption} className="text-block">
+      <h3 className="run-in">{caption}</h3>
       <p className="note">
-        <Lines lines={block.lines} />
+        <Lines lines={lines} indent={indent} />
       </p>
     </section>
-  );
-}
+  ));

@@ -1,9 +1,12 @@
+import type { LoadPicture } from '../../engine/load-pictures/picture.ts';
 import type { SheetPaper } from './page-format.ts';
 import type { FittedTable } from './sheet-table.ts';
 
-/** A heading with lines of text under it. */
+/** A text with its heading run in: the first line begins behind it. */
 export interface TextBlock {
   readonly caption: string;
+  /** room of the heading [pt] */
+  readonly indent: number;
   readonly lines: readonly string[];
 }
 
@@ -12,7 +15,23 @@ export interface DrawingOnSheet {
   /** of a front view */
   readonly lineId: string;
   readonly caption: string;
+  /** under the caption: what holds it that way, what its lengths are taken between */
+  readonly says: readonly string[];
   readonly width: number;
+}
+
+/** One case of snow on the roof's section. */
+export interface SnowOnSheet {
+  readonly picture: LoadPicture;
+  readonly caption: string;
+  readonly title: string;
+  readonly description: string;
+}
+/** Cases of snow beside one another, drawn to one scale. */
+export interface SnowRow {
+  readonly cases: readonly SnowOnSheet[];
+  readonly width: number;
+  readonly height: number;
 }
 
 export interface HeadOnSheet {
@@ -38,14 +57,14 @@ export interface SheetPlan {
   readonly sideWidths: readonly [number, number];
   readonly site: FittedTable;
   readonly posts: FittedTable;
-  readonly sideways: TextBlock;
-  readonly notCovered: TextBlock;
+  readonly snow: SnowRow;
+  /** texts under the posts, and those at the foot of the page */
+  readonly sideTexts: readonly TextBlock[];
   readonly logs: FittedTable;
   readonly checks: FittedTable;
   readonly joints: FittedTable;
   readonly footWidths: readonly [number, number];
-  readonly assumed: TextBlock;
-  readonly cautions: TextBlock;
+  readonly footTexts: readonly TextBlock[];
   readonly footer: readonly [string, string, string];
   readonly height: number;
 }
@@ -53,6 +72,7 @@ export interface SheetPlan {
 /** How much of each part is shown: rows, lines, points of height. */
 export interface Amounts {
   readonly complaints: number;
+  readonly site: number;
   readonly checks: number;
   readonly joints: number;
   readonly logs: number;

@@ -1,4 +1,4 @@
-import { BODY, CAPTION, CELL_AIR, NOTE, ROW_AIR } from './page-format.ts';
+import { CAPTION, CELL_AIR, NOTE, ROW_AIR, type Type } from './page-format.ts';
 import { cutToFit, wrapToFit } from './fit-text.ts';
 import { lineWidth } from './type-width.ts';
 
@@ -15,7 +15,7 @@ export interface Column {
   /** set in semibold */
   readonly strong?: boolean;
 }
-/** A row of plain texts, not fitted yet. `below` is a second line over the whole width of the table. */
+/** A row of plain texts, not fitted yet. `below` runs under it over the whole width of the table. */
 export interface PlainRow {
   readonly cells: readonly string[];
   readonly below?: string;
@@ -32,42 +32,48 @@ export interface PlainTable {
 
 export interface FittedRow {
   readonly cells: readonly (readonly string[])[];
-  readonly below: string | null;
+  readonly below: readonly string[];
   readonly checkKey: string | null;
 }
 /** A table whose every text fits its column. */
 export interface FittedTable {
   readonly caption: string;
+  /** of heads and cells */
+  readonly type: Type;
   readonly columns: readonly (Column & { readonly width: number })[];
   readonly rows: readonly FittedRow[];
   readonly notes: readonly string[];
 }
 
-const rowHeight = (row: FittedRow): number =>
-  Math.max(1, ...row.cells.map((c) => c.length)) * BODY.line + (row.below === null ? 0 : NOTE.line) + ROW_AIR;
+/** Greatest number of lines of what runs under a row. */
+const MOST_BELOW = 4;
+
+const rowHeight = (row: FittedRow, { line }: Type): number =>
+  Math.max(1, ...row.cells.map((c) => c.length)) * line + row.below.length * NOTE.line + ROW_AIR;
 
 /** Caption, heads, rows and notes. */
 export const tableHeight = (table: FittedTable): number =>
   CAPTION.line +
-  BODY.line +
+  table.type.line +
   ROW_AIR +
-  table.rows.reduce((sum, row) => sum + rowHeight(row), 0) +
+  table.rows.reduce((sum, row) => sum + rowHeight(row, table.type), 0) +
   table.notes.length * NOTE.line;
 
 /** The table with only the rows that are wanted, fitted to them; how many were left out is said under it. */
 export type TableWith = (shows: (row: PlainRow, index: number) => boolean, notes?: readonly string[]) => FittedTable;
 
-export function fitTable(table: PlainTable, width: number): TableWith {
+export function fitTable(table: PlainTable, width: number, type: Type): TableWith {
   return (shows, notes = []) => {
     const rows = table.rows.filter(shows);
-    const columns = fitColumns(table.columns, rows, width);
+    const columns = fitColumns(table.columns, rows, width, type.size);
     const left = table.rows.length - rows.length;
     return {
       caption: table.caption,
+      type,
       columns,
       rows: rows.map((row) => ({
-        cells: row.cells.map((text, i) => fitCell(text, columns[i]!)),
-        below: row.below === undefined ? null : cutToFit(row.below, width - CELL_AIR, NOTE.size),
+        cells: row.cells.map((text, i) => fitCell(text, columns[i]!, type.size)),
+        below: row.below === undefined ? [] : wrapToFit(row.below, width - CELL_AIR, NOTE.size, MOST_BELOW),
         checkKey: row.checkKey ?? null,
       })),
       notes: [left > 0 ? table.further(left) : '', ...notes]
@@ -82,12 +88,17 @@ const FIGURE_AIR = 4;
 
 const cutOf = (column: Column) => (column.strong ? 'caption' : 'narrow');
 
-function fitColumns(columns: readonly Column[], rows: readonly PlainRow[], width: number): FittedTable['columns'] {
+function fitColumns(
+  columns: readonly Column[],
+  rows: readonly PlainRow[],
+  width: number,
+  size: number,
+): FittedTable['columns'] {
   const needed = columns.map((column, i) =>
     column.share === undefined
       ? Math.max(
-          lineWidth(column.head, BODY.size),
-          ...rows.map(({ cells }) => lineWidth(cells[i] ?? '', BODY.size, cutOf(column))),
+          lineWidth(column.head, size),
+          ...rows.map(({ cells }) => lineWidth(cells[i] ?? '', size, cutOf(column))),
         ) +
         CELL_AIR +
         FIGURE_AIR
@@ -97,13 +108,13 @@ function fitColumns(columns: readonly Column[], rows: readonly PlainRow[], width
   const shares = columns.reduce((sum, { share = 0 }) => sum + share, 0);
   return columns.map((column, i) => {
     const own = needed[i]! + (left * (column.share ?? 0)) / shares;
-    return { ...column, width: own, head: cutToFit(column.head, own - CELL_AIR, BODY.size) };
+    return { ...column, width: own, head: cutToFit(column.head, own - CELL_AIR, size) };
   });
 }
 
-function fitCell(text: string, column: FittedTable['columns'][number]): readonly string[] {
+function fitCell(text: string, column: FittedTable['columns'][number], size: number): readonly string[] {
   const room = column.width - CELL_AIR;
   return (column.lines ?? 1) === 1
-    ? [cutToFit(text, room, BODY.size, cutOf(column))]
-    : wrapToFit(text, room, BODY.size, column.lines ?? 1);
+    ? [cutToFit(text, room, size, cutOf(column))]
+    : wrapToFit(text, room, size, column.lines ?? 1);
 }

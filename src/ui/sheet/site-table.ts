@@ -1,4 +1,4 @@
-import { GIVEN_BY, SHEET_WORDS } from '../../data/words/sheet.ts';
+import { GIVEN_BY, UNEVEN_SNOW_WORDS } from '../../data/words/sheet.ts';
 import type { Evaluation } from '../../engine/evaluation.ts';
 import type { Given, OwnLoad, Project } from '../../engine/project/model.ts';
 import { quantity } from '../../engine/units.ts';
@@ -25,15 +25,15 @@ export function siteTable(project: Project, evaluation: Evaluation, system: Unit
   return {
     caption: 'Site and loads',
     columns: [
-      { head: 'what', share: 92 },
+      { head: 'what', share: 88, lines: 3 },
       { head: 'value', align: 'right' },
-      { head: 'who gave it, when', share: 96, lines: 2 },
+      { head: 'who gave it, when', share: 112, lines: 3 },
     ],
     rows: [
       given('Ground snow', [site.groundSnowPsf], psf),
       ...(site.roofSnowPsf ? [given('Snow on the roof itself', [site.roofSnowPsf], psf)] : []),
       ...computed('balancedSnow', 'Roof snow to design for', 'computed, 7.3, 7.4'),
-      ...UNEVEN_SNOW.flatMap(([name, words, clause]) => computed(name, words, `more, computed, ${clause}`)),
+      ...UNEVEN_SNOW.flatMap(([name, clause]) => computed(name, UNEVEN_SNOW_WORDS[name], `more, computed, ${clause}`)),
       given('Snow factors Ce, Ct', [site.snowExposureCe, site.snowThermalCt], String),
       given('County: roof snow; live', [site.leastRoofSnowPsf, site.roofLivePsf], orNone),
       given('Wind, 3-second gust', [site.windMph], typed('mph')),
@@ -41,29 +41,24 @@ export function siteTable(project: Project, evaluation: Evaluation, system: Unit
       ...computed('velocityPressure', 'Velocity pressure', 'computed, 26.10'),
       given('Risk category', [site.riskCategory], String),
       ...(site.seismic ? [earthquake(site.seismic)] : []),
-      ...project.ownLoads.map((own) => ownLoad(own, system)),
       roofWeight(project, psf),
       given('Frost depth', [site.frostDepthIn], (value) => showLength(value, system, { style: 'marks' })),
       given('Soil, bearing', [soil.bearingPsf], psf),
       given('Soil, sideways', [soil.lateralPsfPerFt], typed('psfPerFt')),
+      ...(soil.friction ? [given('Soil, friction', [soil.friction], String)] : []),
+      ...(soil.cohesionPsf ? [given('Soil, cohesion', [soil.cohesionPsf], psf)] : []),
+      ...project.ownLoads.map((own) => ownLoad(own, system)),
     ],
-    further: (left) => `${left} further values on screen.`,
+    further: (left) => `${left} more values in the calculation.`,
   };
 }
 
-/** What stands under the table where a value is a guess. */
-export function siteNotes({ site }: Project): readonly string[] {
-  const { soil, seismic: _seismic, ...others } = site;
-  const values = [...Object.values(others).filter((v) => v !== undefined), soil.bearingPsf, soil.lateralPsfPerFt];
-  return values.some((v) => v.value !== null && v.givenBy === 'guess') ? [SHEET_WORDS.guesses] : [];
-}
-
-/** Snow that lies on the balanced snow, where a higher roof or a ridge brings it. */
+/** Each kind of uneven snow with the clause that it is computed to. */
 const UNEVEN_SNOW = [
-  ['snowDrift', 'Drift at the higher roof', '7.7'],
-  ['snowDriftLee', 'Drift over the gap', '7.7'],
-  ['snowDriftWindward', 'Drift at the roof edge', '7.7'],
-  ['snowSliding', 'Snow slid off above', '7.9'],
+  ['snowDrift', '7.7'],
+  ['snowDriftLee', '7.7'],
+  ['snowDriftWindward', '7.7'],
+  ['snowSliding', '7.9'],
 ] as const;
 
 const earthquake = ({ sds, sd1, r, rGivenBy }: NonNullable<Project['site']['seismic']>): PlainRow =>

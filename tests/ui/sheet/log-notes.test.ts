@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { evaluate } from '../../../src/engine/evaluate.ts';
 import type { Project, WoodBasis } from '../../../src/engine/project/model.ts';
 import { logNotes } from '../../../src/ui/sheet/log-table.ts';
+import { pieceNames } from '../../../src/ui/sheet/piece-names.ts';
 import { exampleText, soundProject } from '../../support/files.ts';
 
 const demo = soundProject(exampleText('firewood-shed'));
@@ -10,7 +11,7 @@ function notesWith(basis: WoodBasis): readonly string[] {
   const project: Project = { ...demo, woods: demo.woods.map((wood) => ({ ...wood, basis })) };
   const answer = evaluate(project);
   if (!answer.ok) throw new Error(JSON.stringify(answer.faults));
-  return logNotes(project, answer.evaluation).slice(1);
+  return logNotes(project, answer.evaluation, pieceNames(project, answer.evaluation)).slice(2);
 }
 
 describe('what stands under the table of logs', () => {

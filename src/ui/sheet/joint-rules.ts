@@ -1,0 +1,51 @@
+import { RULES, type RuleId } from '../../data/rules.ts';
+import type { JointKind } from '../../engine/project/model.ts';
+
+/** Rules that ask the hardware of a joint. What only the wood answers where two pieces touch stands with the checks. */
+const JOINT_RULES: ReadonlySet<RuleId> = new Set([
+  'sheet.uplift',
+  'sheet.slide',
+  'purlin.tie',
+  'purlin.slide',
+  'purlin.together',
+  'rafter.tie',
+  'rafter.tieAlong',
+  'rafter.tieAcross',
+  'rafter.tieTogether',
+  'ledger.fixing',
+  'strip.tie',
+  'strip.along',
+  'strip.across',
+  'strip.together',
+  'beam.tie',
+  'beam.tieAlong',
+  'beam.tieAcross',
+  'beam.tieTogether',
+  'beam.splice',
+  'brace.tie',
+  'brace.tieAcross',
+  'tie.pulled',
+  'tie.pressed',
+  'tie.hung',
+  'post.foot',
+  'post.footAlong',
+  'post.footAcross',
+  'post.footTogether',
+  'post.footTurning',
+]);
+
+export const isJointRule = (ruleId: RuleId): boolean => JOINT_RULES.has(ruleId);
+
+/** Rules that ask a kind of joint in several directions at once: they decide its ratio, but are no force of a column. */
+const TOGETHER: Readonly<Partial<Record<JointKind, readonly RuleId[]>>> = {
+  purlinRafter: ['purlin.together'],
+  rafterStrip: ['rafter.tieTogether'],
+  rafterLedger: ['rafter.tieTogether'],
+  stripBeam: ['strip.together'],
+  beamPost: ['beam.tieTogether'],
+  postFoot: ['post.footTogether', 'post.footTurning'],
+};
+export const togetherRules = (kind: JointKind): readonly RuleId[] => TOGETHER[kind] ?? [];
+
+/** Pier checks have a table of their own beside the reactions. */
+export const isPierRule = (ruleId: RuleId): boolean => RULES[ruleId].link === 'pier';
