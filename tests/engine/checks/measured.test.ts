@@ -175,10 +175,10 @@ describe('how well a log was measured', () => {
       const { mayLose, asTyped } = measuredBy(rows, sections(), 0.25)!;
       if (mayLose.inches === -Infinity) continue;
       const worst = (lessIn: number): number => measuredBy(rows, sections(), lessIn)!.atWorst.ratio;
-      expect(worst(mayLose.inches), memberId).toBeLessThanOrEqual(1 + 1e-6);
-      expect(worst(mayLose.inches + 0.01), memberId).toBeGreaterThan(1);
+      const around = [worst(mayLose.inches) <= 1 + 1e-6, worst(mayLose.inches + 0.01) > 1];
+      expect([memberId, ...around]).toEqual([memberId, true, true]);
       const ratios = rows.flatMap(({ ratio, ruleId }) => (ratio !== null && ruleId === 'post.bending' ? [ratio] : []));
-      expect(asTyped.ratio, memberId).toBeGreaterThanOrEqual(Math.max(0, ...ratios) - 1e-9);
+      expect(asTyped.ratio).toBeGreaterThanOrEqual(Math.max(0, ...ratios) - 1e-9);
     }
   });
 });

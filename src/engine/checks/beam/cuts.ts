@@ -72,7 +72,7 @@ export function placedCuts(context: LineCheckContext, on: BeamStretch): readonly
     if ((!inside && !last) || over.length === 0) return [];
     const diameterIn = Math.min(...over.map((s) => s.diameterIn));
     const isInMiddleThird = reachesMiddleThird(context, cut);
-    return [{ cut, over, diameterIn, isInMiddleThird, isAtEnd: !isInMiddleThird && isAtEnd(on, cut, diameterIn) }];
+    return [{ cut, over, diameterIn, isInMiddleThird, isAtEnd: !isInMiddleThird && liesAtEnd(on, cut, diameterIn) }];
   });
 }
 
@@ -85,7 +85,7 @@ function reachesMiddleThird({ stretches }: LineCheckContext, { atXIn, lengthIn }
   });
 }
 
-function isAtEnd({ beam }: BeamStretch, { atXIn, lengthIn, madeBy }: CutGeometry, diameterIn: number): boolean {
+function liesAtEnd({ beam }: BeamStretch, { atXIn, lengthIn, madeBy }: CutGeometry, diameterIn: number): boolean {
   const toEndIn = Math.min(atXIn - beam.fromXIn, beam.toXIn - atXIn);
   const isShort = madeBy === 'seat' || toEndIn + lengthIn / 2 <= 2 * diameterIn;
   return toEndIn - lengthIn / 2 <= diameterIn && isShort;
