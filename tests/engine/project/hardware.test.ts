@@ -109,5 +109,9 @@ describe('hardware that may fit is let through', () => {
     const project = shedWith('purlinRafter', { lengthIn: 17 });
     const groups = project.groups.map((g) => (g.role === 'rafter' ? { ...g, stock: null } : g));
     expect(hardwareFaults({ ...project, groups })).toEqual([]);
+    const sheet = { thicknessIn: 0.0142, widthIn: null, steel: 'strap', each: 1 } as const;
+    const screwed = shedWith('sheetPurlin', { fastener: 'screw', diameterIn: 0.19, plate: sheet });
+    const bare = screwed.groups.map((g) => (g.role === 'purlin' ? { ...g, stock: null } : g));
+    expect(hardwareFaults({ ...screwed, groups: bare })).toEqual([]);
   });
 });

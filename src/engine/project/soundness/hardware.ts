@@ -86,14 +86,14 @@ const plateFault: Rule = ({ plate, rows, diameterIn, washerIn }, _, path) => {
 };
 
 /** A driven shank ends in the second piece; a bolt goes through both. */
-const lengthFault: Rule = ({ fastener, lengthIn, plate }, { upper, lower, isSheet }, path) => {
-  if (fastener === 'strap' || !upper) return null;
+const lengthFault: Rule = ({ fastener, lengthIn, plate }, { upper, lower, isSheet, isOpenBelow }, path) => {
+  if (fastener === 'strap' || !upper || !lower) return null;
   if (plate) {
-    const roomIn = plate.thicknessIn + Math.max(isSheet ? 0 : upper.mostIn, lower?.mostIn ?? 0);
+    const roomIn = plate.thicknessIn + Math.max(isSheet ? 0 : upper.mostIn, lower.mostIn);
     const isTooLong = fastener !== 'bolt' && lengthIn > roomIn;
     return isTooLong ? fault(`${path}.lengthIn`, 'shankComesOut', { lengthIn, roomIn }) : null;
   }
-  if (!lower) return null;
+  if (isOpenBelow) return null;
   if (lengthIn <= upper.leastIn)
     return fault(`${path}.lengthIn`, 'shankEndsEarly', { lengthIn, beginsIn: upper.leastIn });
   const roomIn = upper.mostIn + lower.mostIn;

@@ -9,11 +9,13 @@ export interface Thickness {
   readonly widestIn: number;
 }
 
-/** Both sides of a kind of joint, over all joints of that kind; null where nothing of wood is known there. */
+/** Both sides of a kind of joint, over all joints of that kind; null where a stick is not known yet. */
 export interface Thicknesses {
   readonly upper: Thickness | null;
   readonly lower: Thickness | null;
   readonly isSheet: boolean;
+  /** a wall or a pier lies below: nobody says how deep */
+  readonly isOpenBelow: boolean;
 }
 
 type Side = Member['role'] | 'strip' | 'ledger' | 'sheet' | 'ground';
@@ -43,12 +45,14 @@ const PACKING_IN = 6;
 export function thicknessesAt(project: Project, kind: JointKind): Thicknesses {
   const [upper, lower] = SIDES[kind];
   const tops = kind === 'braceTop' ? stocksOf(project, 'tie') : [];
-  const under = thicknessOf(project, [...stocksOf(project, lower), ...tops]);
+  const isOpenBelow = lower === 'ground';
+  const under = isOpenBelow ? NO_THICKNESS : thicknessOf(project, [...stocksOf(project, lower), ...tops]);
   return {
     upper: upper === 'sheet' ? NO_THICKNESS : aslant(thicknessOf(project, stocksOf(project, upper))),
     // a post is met by its end grain: as deep as the post is long
     lower: kind === 'beamPost' ? under && { ...under, mostIn: Infinity } : kind === 'stripBeam' ? packed(under) : under,
     isSheet: upper === 'sheet',
+    isOpenBelow,
   };
 }
 
