@@ -56,7 +56,9 @@ export function createStepBook(system: UnitSystem, inWords: (words: string) => s
       return told;
     }
     const from = step.put.map((put) =>
-      put.from ? put.from.map((each) => numberOf(each, rows, near)).at(-1) : near.get(putKey(put)),
+      put.from
+        ? put.from.map((each) => numberOf(each, rows, near)).at(-1)
+        : putKeys(put).flatMap((each) => near.get(each) ?? [])[0],
     );
     const number = numbers.size + 1;
     numbers.set(key, number);
@@ -96,16 +98,22 @@ export function createStepBook(system: UnitSystem, inWords: (words: string) => s
 const amountKey = ({ value, unit }: Quantity): string => `${value} ${unit}`;
 const resultKey = ({ symbol, result }: Step): string => `${symbol} ${amountKey(result)}`;
 
-/** What a ratio is made of has no symbol of its own: it is found by its amount. A bare limit of 1 comes from no step. */
-const VERDICT: ReadonlySet<string> = new Set(['demand', 'capacity']);
-const putKey = (put: Put): string =>
-  VERDICT.has(put.symbol) && !(put.symbol === 'capacity' && put.unit === '1')
-    ? amountKey(put)
-    : `${put.symbol} ${amountKey(put)}`;
+/**
+ * Under which keys the step is found that a number comes from: by symbol and amount; by the amount alone where that cannot
+ * be mistaken for another, or where it is what a ratio is made of, which has no symbol of its own. A bare 1 comes from no step.
+ */
+function putKeys(put: Put): readonly string[] {
+  const isOfRatio = (put.symbol === 'demand' || put.symbol === 'capacity') && put.unit !== '1';
+  return [`${put.symbol} ${amountKey(put)}`, ...(isOfRatio || isUnmistakable(put.value) ? [amountKey(put)] : [])];
+}
+/** Many figures: two unlike quantities of one calculation do not share them. */
+const isUnmistakable = (value: number): boolean => Number.isFinite(value) && !Number.isInteger(value * 1e4);
 
 /** A later step says where it has this one's result from. */
-const isPutIn = (step: Step, later: readonly Step[]): boolean =>
-  later.some(({ put }) => put.some((each) => [resultKey(step), amountKey(step.result)].includes(putKey(each))));
+const isPutIn = (step: Step, later: readonly Step[]): boolean => {
+  const keys = [resultKey(step), amountKey(step.result)];
+  return later.some(({ put }) => put.some((each) => putKeys(each).some((key) => keys.includes(key))));
+};
 
 /** A step that was told before: its result, and where it stands. */
 const again = (step: Step, number: number, system: UnitSystem, inWords: (words: string) => string): Row => ({
