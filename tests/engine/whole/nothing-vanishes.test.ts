@@ -13,7 +13,7 @@ const passing = (project: Project, isOf: (row: CheckRow) => boolean): readonly s
     .map((row) => row.key);
 
 /** Rules that a slenderness, a depth or how straight a log is decides, whatever lies on the roof. */
-const BY_SIZE: readonly string[] = ['post.slender', 'brace.slender', 'post.housing', 'beam.crook'];
+const BY_SIZE: readonly string[] = ['post.slender', 'brace.slender', 'tie.slender', 'post.housing', 'beam.crook'];
 const isByLoad = ({ ruleId, combinationId }: CheckRow): boolean => combinationId !== '' && !BY_SIZE.includes(ruleId);
 
 describe('a load that is not known lets nothing pass', () => {
