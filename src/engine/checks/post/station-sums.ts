@@ -41,7 +41,7 @@ export function pushedSum(
     const fcPsi = fcIn(r);
     const euler = column.eulerIn(r);
     const off = beside(s, r, { along: fcPsi / euler.alongPsi, across: fcPsi / euler.acrossPsi }, note);
-    const bent = (values: Float64Array): number => off.timesAlong(values) * Math.abs(values[s.moment]!);
+    const bent = (forces: Float64Array): number => off.timesAlong(forces) * Math.abs(forces[s.moment]!);
     const left = Math.max(0, 1 - fcPsi / euler.alongPsi);
     const first = firstOrderOf(r).values;
     const at = {

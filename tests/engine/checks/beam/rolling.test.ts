@@ -109,8 +109,8 @@ describe('a beam rolling on its posts', () => {
   });
 
   it('[beam.rolling] a strap that is not known to carry the push across, or is used up by it, pulls nothing', () => {
-    for (const across of [null, IN_WIND / 2])
-      expect(rowOf(joined(strap(3200, across)), { downLb: 2000 }).capacity!.value).toBeCloseTo(2000 * HALF, 9);
+    for (const level of [null, IN_WIND / 2])
+      expect(rowOf(joined(strap(3200, level)), { downLb: 2000 }).capacity!.value).toBeCloseTo(2000 * HALF, 9);
   });
 
   it('[beam.rolling] what its weight does not hold is not given, fails on bare contact, and breaks where the wind lifts it off', () => {
