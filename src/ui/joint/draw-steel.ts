@@ -30,12 +30,19 @@ export function drawSteel(pen: Pen, shanks: readonly Shank[], joint: Vector): vo
 
 const faceAlike = (a: Shank, b: Shank): boolean => a.main.id !== b.main.id && dot(a.into, b.into) > 0.99;
 
-/** The middle of the steel on the wood, from its outermost fasteners on one piece to those on the other. */
+/**
+ * The middle of the steel on the wood, from its outermost fasteners on one piece to those on the other; on one piece alone
+ * as far as the joint.
+ */
 function pathOver(group: readonly Shank[], partner: readonly Shank[], joint: Vector, isFar = false): readonly Vector[] {
-  const [far, near] = [group, partner].map((shanks) => farAndNear(shanks, joint, isFar));
-  const path = [...(far ?? []), ...(near ?? []).toReversed()];
-  const pastIn = PAST_DIAMETERS * (group[0]?.size.nominalIn ?? 0);
-  return longer(path, Math.max(pastIn, LEAST_PAST_IN), joint);
+  const [first] = group;
+  if (!first) return [];
+  const { along, size } = first;
+  const own = farAndNear(group, joint, isFar);
+  const near = own.at(-1)!;
+  const atJoint = plus(near, along, dot(plus(joint, near, -1), along));
+  const path = partner.length > 0 ? [...own, ...farAndNear(partner, joint, isFar).toReversed()] : [...own, atJoint];
+  return longer(path, Math.max(PAST_DIAMETERS * size.nominalIn, LEAST_PAST_IN), along);
 }
 
 /** Of fasteners in lines beside one another: the middle of those farthest from the joint, and of those nearest to it. */
@@ -55,15 +62,12 @@ export function farAndNear(shanks: readonly Shank[], joint: Vector, isFar: boole
 const middleOf = (places: readonly Vector[]): Vector =>
   places.reduce<Vector>((sum, p) => plus(sum, p, 1 / places.length), [0, 0, 0]);
 
-/** A path run on past both of its ends; that of a single fastener runs through it toward the joint. */
-function longer(path: readonly Vector[], pastIn: number, joint: Vector): readonly Vector[] {
+/** A path run on past both of its ends; a single place both ways along a line. */
+function longer(path: readonly Vector[], pastIn: number, along: Vector): readonly Vector[] {
   const kept = path.filter((p, i) => i === 0 || lengthOf(plus(p, path[i - 1]!, -1)) > 1e-6);
   const [first, last] = [kept[0]!, kept.at(-1)!];
-  const out = (at: Vector, from: Vector): Vector => {
-    const run = plus(at, from, -1);
-    return lengthOf(run) > 1e-6 ? plus(at, unit(run), pastIn) : at;
-  };
-  if (kept.length === 1) return [out(first, joint), plus(first, plus(joint, first, -1), 0.5)];
+  if (kept.length === 1) return [plus(first, along, -pastIn), plus(first, along, pastIn)];
+  const out = (at: Vector, from: Vector): Vector => plus(at, unit(plus(at, from, -1)), pastIn);
   return [out(first, kept[1]!), ...kept, out(last, kept.at(-2)!)];
 }
 
