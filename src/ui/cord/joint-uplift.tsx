@@ -79,10 +79,7 @@ function LinkRow({ link, isWeakest }: { readonly link: ChainLink; readonly isWea
         {CHAIN_WORDS[name]}
         {isWeakest && <strong> weakest</strong>}
         {addedLb >= 1 && (
-          <span className="quiet">
-            {' '}
-            with {showQuantity({ value: Math.floor(addedLb), unit: 'lb' }, system)} more on it
-          </span>
+          <span className="quiet"> {showQuantity({ value: Math.floor(addedLb), unit: 'lb' }, system)} more on it</span>
         )}
       </th>
       <td className="number">{forceIn(row?.demand, system)}</td>

@@ -143,7 +143,7 @@ describe('fasteners of a joint', () => {
   });
 
   it('of a roof ask for the thickness of its sheet before they hold', async () => {
-    openFrame();
+    openFrame(without('sheetPurlin'));
     await userEvent.setup().click(linkHead(/^sheet/));
     const words = 'Every joint sheet to purlin';
     await choose(`${words}: what it can carry`, 'is held by fasteners');

@@ -2,18 +2,19 @@
 import { screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import type { Project } from '../../../src/engine/project/model.ts';
 import { upliftOf } from '../../../src/engine/uplift.ts';
 import { present } from '../../../src/ui/state/use-workbench.ts';
 import { roundedUp } from '../../browser/support/figures.ts';
-import { bringTheRest, closeFrame, linkHead, openFrame, pretendBrowser } from '../frame/page.tsx';
+import { bringTheRest, closeFrame, exampleProject, linkHead, openFrame, pretendBrowser } from '../frame/page.tsx';
 
 beforeAll(bringTheRest);
 beforeEach(() => pretendBrowser());
 afterEach(closeFrame);
 
-async function openChain(link: RegExp, label: string): Promise<HTMLElement> {
+async function openChain(link: RegExp, label: string, project?: Project): Promise<HTMLElement> {
   const user = userEvent.setup();
-  openFrame();
+  openFrame(project);
   await user.click(linkHead(link));
   await user.click(screen.getByRole('radio', { name: label }));
   await user.click(screen.getByText(`What holds ${label} down, link by link`));
@@ -38,7 +39,9 @@ describe('what holds a post down', () => {
   });
 
   it('names the weakest link and what one change would raise it', async () => {
-    await openChain(/^post/, 'A1');
+    const demo = exampleProject('firewood-shed');
+    const defaults = demo.joints.defaults.filter(({ kind }) => kind !== 'sheetPurlin');
+    await openChain(/^post/, 'A1', { ...demo, joints: { ...demo.joints, defaults } });
     expect(screen.getByText(/^Weakest over post A1: nobody has said what the sheet screws can carry/)).toBeTruthy();
   });
 });
