@@ -87,7 +87,7 @@ describe('the plain output', () => {
   });
 
   it('lists the worst of every link from roof to ground and ends no line in blanks', () => {
-    const all = lines('firewood-shed');
+    const all = lines('framed-shed');
     const links = all.slice(all.findIndex((l) => l.startsWith('Worst of each link')) + 1);
     const order = ['site', 'sheet', 'purlin', 'rafter', 'strip', 'beam', 'brace', 'post', 'pier', 'sway along'];
     const found = order.map((link) => links.findIndex((l) => l.startsWith(`  ${link}  `)));
@@ -169,7 +169,7 @@ describe('--steps', () => {
   });
 
   it('says of a row without a number that none is computed', () => {
-    expect(command('firewood-shed', '--steps', 'sway.across/shelter/whole').out).toContain(
+    expect(command('gable', '--steps', 'sway.across/shelter/whole').out).toContain(
       'No number is computed for this row.',
     );
   });

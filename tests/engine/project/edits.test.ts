@@ -33,8 +33,8 @@ function newIds(): (what: string) => string {
 
 describe('setAt', () => {
   it('sets one field by its path and shares the rest', () => {
-    const edited = setAt(shed, 'members[post-2].xIn', 150);
-    expect(membersOf(edited, 'post').map(({ xIn }) => xIn)).toEqual([0, 150, 0, 156]);
+    const edited = setAt(shed, 'members[post-2].pierTopZIn', 7);
+    expect(membersOf(edited, 'post').map(({ pierTopZIn }) => pierTopZIn)).toEqual([6, 7, 5, 4.5]);
     expect(edited.logs).toBe(shed.logs);
     expect(isSound(edited)).toBe(true);
   });

@@ -107,7 +107,8 @@ describe('two beams that meet on a post', () => {
 
 describe('a mechanism', () => {
   it('[frame.stands] fails in words: a beam on one post', () => {
-    const project = { ...shed, members: shed.members.filter((m) => m.id !== 'post-2' && m.id !== 'brace-2') };
+    const gone = ['post-2', 'brace-2', 'tie-2', 'brace-across-3', 'brace-across-4'];
+    const project = { ...shed, members: shed.members.filter((m) => !gone.includes(m.id)) };
     const row = rowOf(evaluated(project), 'frame.stands/line-high/whole');
     expect(row.status).toBe('fail');
     expect(row.reason?.code).toBe('lineIsMechanism');
