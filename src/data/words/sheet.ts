@@ -2,7 +2,7 @@
 export const SHEET_WORDS = {
   title: 'Check sheet',
   prepared: 'Prepared by the owner with the help of a program; not the work of a licensed professional.',
-  stamp: 'For the department or a licensed professional',
+  stamp: 'For the department or a licensed professional: name, date, stamp',
   notStamped: 'Not stamped.',
   stampedAsTyped: 'Not stamped, save as the letter or stamp behind c says.',
   polesInspected: 'poles inspected by',
@@ -116,7 +116,7 @@ export const SITE_FIELDS: Readonly<Record<string, string>> = {
 };
 
 export const NOT_COVERED =
-  'Setbacks and zoning; fire and the fire class of the covering; flood; wildfire; {earthquake}ice at the eaves; ' +
+  'Setbacks and zoning; fire separation; the fire class of the covering; flood; wildfire; {earthquake}ice at the eaves; ' +
   'electrical work; drainage; decay and insects; what the existing building can take beyond what is written here; ' +
   'the quality of the work.';
 

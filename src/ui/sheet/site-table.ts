@@ -5,7 +5,7 @@ import { quantity } from '../../engine/units.ts';
 import type { MeasureKind } from '../units/measures.ts';
 import { showMeasure } from '../units/show-measure.ts';
 import { showLength } from '../units/show-length.ts';
-import { showQuantity } from '../units/show-quantity.ts';
+import { showNumber, showQuantity } from '../units/show-quantity.ts';
 import type { UnitSystem } from '../units/system.ts';
 import type { PlainRow, PlainTable } from './sheet-table.ts';
 
@@ -47,6 +47,8 @@ export function siteTable(project: Project, evaluation: Evaluation, system: Unit
       given('Soil, sideways', [soil.lateralPsfPerFt], typed('psfPerFt')),
       ...(soil.friction ? [given('Soil, friction', [soil.friction], String)] : []),
       ...(soil.cohesionPsf ? [given('Soil, cohesion', [soil.cohesionPsf], psf)] : []),
+      given('Altitude; thin air Ke', [inWords(site.altitudeFt, typed('feet')), inWords(site.ke, String)], String),
+      windFlow(project, evaluation, system),
       ...project.ownLoads.map((own) => ownLoad(own, system)),
     ],
     further: (left) => `${left} more values in the calculation.`,
@@ -63,6 +65,23 @@ const UNEVEN_SNOW = [
 
 const earthquake = ({ sds, sd1, r, rGivenBy }: NonNullable<Project['site']['seismic']>): PlainRow =>
   row('Earthquake SDS, SD1; R', `${sds}, ${sd1}; ${r}`, rGivenBy === '' ? 'typed' : `typed; R by ${rGivenBy}`);
+
+/** Which flows of the wind are run, and what is said to stand in its way. */
+function windFlow({ surroundings: { goods, closed } }: Project, { loads }: Evaluation, system: UnitSystem): PlainRow {
+  const inTheWay = [
+    ...(goods
+      ? [`goods ${showLength(goods.heightIn, system, { style: 'marks' })} high, ${percent(goods.blockedShare)}`]
+      : []),
+    ...closed.map(({ share }) => `a side closed, ${percent(share)}`),
+  ];
+  return row(
+    'Wind flow under it',
+    loads.flows.join(', '),
+    inTheWay.length > 0 ? inTheWay.join('; ') : 'open on all sides',
+  );
+}
+
+const percent = (share: number): string => `${showNumber(share * 100, 0)} %`;
 
 /** What the person hangs there, as it is judged: its size, its direction, and whether it stays. */
 function ownLoad({ name, where, direction, removable }: OwnLoad, system: UnitSystem): PlainRow {
@@ -83,6 +102,12 @@ const WAYS: Readonly<Record<OwnLoad['direction'], string>> = {
   yPlus: 'to the front',
   yMinus: 'to the back',
 };
+
+/** One of several values that are not shown alike. */
+const inWords = <T>(given: Given<T>, show: (value: T) => string): Given<string> => ({
+  ...given,
+  value: given.value === null ? null : show(given.value),
+});
 
 const NOT_GIVEN = 'not given';
 
