@@ -82,9 +82,19 @@ describe('setAt', () => {
 
 describe('posts', () => {
   it('movePost changes the x of that post only', () => {
+    const moved = movePost(leanTo, 'post-2', 100);
+    const changed = moved.members.filter((member, i) => member !== leanTo.members[i]);
+    expect(changed).toEqual([expect.objectContaining({ id: 'post-2', xIn: 100 })]);
+  });
+
+  it('movePost takes the posts that tie logs join along, so that the ties stay square', () => {
     const moved = movePost(shed, 'post-2', 140);
     const changed = moved.members.filter((member, i) => member !== shed.members[i]);
-    expect(changed).toEqual([expect.objectContaining({ id: 'post-2', xIn: 140 })]);
+    expect(changed).toEqual([
+      expect.objectContaining({ id: 'post-2', xIn: 140 }),
+      expect.objectContaining({ id: 'post-4', xIn: 140 }),
+    ]);
+    expect(isSound(moved)).toBe(true);
   });
 
   it('movePost takes the ends of two beams that meet over the post along', () => {

@@ -4,13 +4,34 @@ import { membersOf } from '../traits.ts';
 import { finite, memberOf } from './find.ts';
 
 /**
- * The project with a post moved along its line. Where two beams meet over it their ends go with it; nothing else moves.
+ * The project with a post moved along its line, and every post that tie logs join to it moved as far on its own: a tie lies
+ * square to the lines. Where two beams meet over a post their ends go with it; nothing else moves.
  * @param xIn  new place of its axis [in]
  * @throws MisuseError  if there is no such post or the place is not finite
  */
 export function movePost(project: Project, postId: Id, xIn: number): Project {
-  const post = memberOf(project, 'post', postId);
   finite('xIn', xIn);
+  const from = memberOf(project, 'post', postId).xIn;
+  return rowOf(project, postId).reduce(
+    (moved, id) => moveAlone(moved, id, xIn + (memberOf(project, 'post', id).xIn - from)),
+    project,
+  );
+}
+
+/** The posts that tie logs join, one to the next, this one with them. */
+function rowOf(project: Project, postId: Id): readonly Id[] {
+  const row = new Set([postId]);
+  const ties = membersOf(project, 'tie');
+  for (const post of row)
+    for (const { fromPost, toPost } of ties) {
+      if (fromPost === post) row.add(toPost);
+      if (toPost === post) row.add(fromPost);
+    }
+  return [...row];
+}
+
+function moveAlone(project: Project, postId: Id, xIn: number): Project {
+  const post = memberOf(project, 'post', postId);
   const beams = membersOf(project, 'beam').filter((beam) => beam.line === post.line);
   const isSplice = beams.some((beam) => beam.toXIn === post.xIn) && beams.some((beam) => beam.fromXIn === post.xIn);
   const moved = (member: Member): Member => {
