@@ -111,7 +111,7 @@ function inventedNumbers({ steps }: PaperRows, told: ReadonlyMap<string, readonl
     const symbol = formula.split(' = ')[0] ?? '';
     const wrong = isToldAs(readNumber(result), told.get(symbol)) ? [] : [`step ${number}: ${formula}: ${result}`];
     const wrongPuts = puts.flatMap((line) => {
-      const [, put, shown] = /^(.*?)(?: =|(?<= ×)) (.*)$/.exec(line) ?? [];
+      const [, put, shown] = /^(.*?) = (.*)$/.exec(line) ?? /^(\S+ ×) (.*)$/.exec(line) ?? [];
       if (put === undefined || shown === undefined) return [];
       return isToldAs(readNumber(shown), told.get(put)) ? [] : [`step ${number}: ${line}`];
     });
