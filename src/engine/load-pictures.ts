@@ -1,6 +1,6 @@
 import type { Combination } from './loads/combination.ts';
 import type { LoadCase } from './loads/cases.ts';
-import { combine, serviceCombinations } from './loads/combine.ts';
+import { combine, deadOverTheYears, serviceCombinations } from './loads/combine.ts';
 import { givensOf } from './givens.ts';
 import { guarded } from './guarded.ts';
 import { componentPictures } from './load-pictures/component-pictures.ts';
@@ -49,5 +49,6 @@ export function roofPictures(project: Project): RoofPicturesAnswer {
 export function combinationOf(cases: readonly LoadCase[], id: string, kcr: number): Combination | null {
   const named = id.split('+');
   const chosen = cases.filter((c, i) => named.includes(c.id) && cases.findIndex((other) => other.id === c.id) === i);
-  return [...combine(chosen), ...serviceCombinations(chosen, kcr)].find((c) => c.id === id) ?? null;
+  const all = [...combine(chosen), ...serviceCombinations(chosen, kcr), deadOverTheYears(kcr)];
+  return all.find((c) => c.id === id) ?? null;
 }

@@ -102,3 +102,16 @@ export function serviceCombinations(cases: readonly LoadCase[], kcr: number): re
     return [alone, years([c]), ...beside];
   });
 }
+
+/** What creeps where nothing but its own wood weighs on a log: tie logs and their rows. @source NDS 3.5.2 */
+export const deadOverTheYears = (kcr: number): Combination => ({
+  purpose: 'sagLongTerm',
+  id: 'years',
+  words: message('combinationYears'),
+  dead: { factor: kcr, weight: 'heavy' },
+  factors: [],
+  duration: 'permanent',
+  durationFactor: 1,
+  gravityOnly: true,
+  swaysAlong: false,
+});

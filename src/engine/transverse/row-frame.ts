@@ -6,6 +6,7 @@ import type { PostGeometry } from '../geometry/shelter.ts';
 import type { Givens } from '../givens.ts';
 import { elasticity, stabilityShare } from '../line-stiffness.ts';
 import type { LoadCase } from '../loads/cases.ts';
+import { deadOverTheYears } from '../loads/combine.ts';
 import type { Combination } from '../loads/combination.ts';
 import { stretchesOf } from '../loads/stretches.ts';
 import { message, type Message } from '../message.ts';
@@ -61,7 +62,7 @@ export function analyseRow(
   const answer = analyseLine(
     members,
     { lineId: row.id, dead, cases, alongLb: {}, deadLb: 0, inertiaLb: 0 },
-    [...asked.keys(), overTheYears(project.calculation.kcr)],
+    [...asked.keys(), deadOverTheYears(project.calculation.kcr)],
     elasticity(givens, members),
     { pullGiven: pullIsGiven({ project, shelter, valuesOf: materials.of }, members.braces), holdsItself: true },
   );
@@ -109,16 +110,3 @@ function combinationsOf(
   }
   return asked;
 }
-
-/** Nothing but its own logs weighs on a row. @source NDS 3.5.2 */
-const overTheYears = (kcr: number): Combination => ({
-  purpose: 'sagLongTerm',
-  id: 'years',
-  words: message('combinationYears'),
-  dead: { factor: kcr, weight: 'heavy' },
-  factors: [],
-  duration: 'permanent',
-  durationFactor: 1,
-  gravityOnly: true,
-  swaysAlong: false,
-});
