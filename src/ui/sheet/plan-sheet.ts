@@ -11,6 +11,8 @@ const FIRST_COMPLAINTS = 3;
 const MOST_COMPLAINTS = 8;
 /** Of the site's values so many stand on the fullest page. */
 const LEAST_SITE = 8;
+/** So many come before all other tables: the design criteria; what the person hangs there follows. */
+const FIRST_SITE = 18;
 /** Heights of a row of drawings: on the fullest page, the least that reads well, a fair one, the most it need be [pt]. */
 const DRAWING = { tight: 44, least: 100, fair: 120, most: 220, step: 4 } as const;
 
@@ -42,6 +44,7 @@ function fillPage(parts: PageParts): { readonly plan: SheetPlan; readonly isWhol
     least,
     [
       [{ part: 'drawing', upTo: DRAWING.least, step: DRAWING.step }],
+      [{ part: 'site', upTo: Math.min(FIRST_SITE, most.site) }],
       [
         { part: 'complaints', upTo: Math.min(FIRST_COMPLAINTS, complaints.length) },
         { part: 'site', upTo: most.site },

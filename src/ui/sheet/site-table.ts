@@ -104,9 +104,9 @@ const WAYS: Readonly<Record<OwnLoad['direction'], string>> = {
 };
 
 /** One of several values that are not shown alike. */
-const inWords = <T>(given: Given<T>, show: (value: T) => string): Given<string> => ({
-  ...given,
-  value: given.value === null ? null : show(given.value),
+const inWords = <T>(typed: Given<T>, show: (value: T) => string): Given<string> => ({
+  ...typed,
+  value: typed.value === null ? null : show(typed.value),
 });
 
 const NOT_GIVEN = 'not given';

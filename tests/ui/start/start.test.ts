@@ -71,7 +71,7 @@ describe('the page before the start', () => {
     expect(of('Ground snow here?')).toEqual([
       'Ground snow here?',
       '60 psf',
-      'guess, to be confirmed',
+      'to be confirmed by the building department',
       START_WORDS.blank,
     ]);
     expect(of('Design wind speed, 3-second gust?').slice(1)).toEqual(['', '', START_WORDS.blank]);
