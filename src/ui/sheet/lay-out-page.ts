@@ -1,18 +1,18 @@
-import { CAUTIONS, SHEET_WORDS, TEXT_HEADS } from '../../data/words/sheet.ts';
+import { SHEET_WORDS } from '../../data/words/sheet.ts';
 import { furtherChecks } from './check-table.ts';
-import { cutToFit, wrapToFit } from './fit-text.ts';
-import { BESIDE, BODY, CAPTION, CELL_AIR, GAP, NOTE, ROW_AIR, TITLE } from './page-format.ts';
+import { drawingCaption, drawingRows, snowHeight, snowRow } from './drawing-rows.ts';
+import { wrapToFit } from './fit-text.ts';
+import { BESIDE, BODY, CELL_AIR, GAP, NOTE, ROW_AIR, TITLE } from './page-format.ts';
 import { pageFoot } from './page-foot.ts';
 import type { PageParts } from './page-parts.ts';
-import type { Amounts, DrawingOnSheet, HeadOnSheet, SheetPlan, SnowRow, TextBlock } from './sheet-plan.ts';
+import { textHeight, textsOf } from './page-text-blocks.ts';
+import type { Amounts, HeadOnSheet, SheetPlan } from './sheet-plan.ts';
 import { tableHeight, type FittedTable } from './sheet-table.ts';
-import { lineWidth } from './type-width.ts';
 
 const BLOCK_SHARE = 0.455;
 /** Room for the word that is asked in the title block, and for a complaint's number. */
 export const ASKED_WIDTH = 66;
 export const NUMBER_WIDTH = 11;
-const MANY_LINES = 60;
 /** A seal is up to two inches across; on all but the fullest page the texts beside it leave more. */
 const LEAST_STAMP = 84;
 
@@ -74,8 +74,6 @@ const printedChecks = (table: FittedTable): readonly string[] =>
 const stackHeight = (heights: readonly number[]): number =>
   heights.reduce((sum, height) => sum + height, 0) + Math.max(0, heights.length - 1) * GAP;
 
-const textHeight = ({ lines }: TextBlock): number => lines.length * NOTE.line;
-
 function headOf(parts: PageParts, count: number): HeadOnSheet {
   const blockWidth = (parts.room.width - BESIDE) * BLOCK_SHARE;
   const width = parts.room.width - BESIDE - blockWidth;
@@ -102,95 +100,4 @@ function headHeight({ title, verdict, complaints, more, block, prepared }: HeadO
   const left = (title.length + verdict.length) * TITLE.line + said * BODY.line;
   const right = block.reduce((sum, { answer }) => sum + Math.max(1, answer.length) * BODY.line + ROW_AIR, 0);
   return Math.max(left, right + prepared.length * NOTE.line);
-}
-
-/** Up to two front views stand beside section and plan; more of them take a row of their own. */
-function drawingRows({ fronts, under, room }: PageParts): SheetPlan['drawings'] {
-  type Cell = Pick<DrawingOnSheet, 'view' | 'lineId' | 'caption'> & { readonly words: string };
-  const views = fronts
-    .slice(0, 3)
-    .map(({ lineId, words }): Cell => ({ view: 'front', lineId, caption: words, words: under.front(lineId) }));
-  const across: Cell = { view: 'section', lineId: '', caption: 'Section', words: under.section };
-  const plan: Cell = { view: 'plan', lineId: '', caption: 'Plan', words: SHEET_WORDS.betweenAxes };
-  const row = (cells: readonly Cell[], shares: readonly number[]): readonly DrawingOnSheet[] => {
-    const width = room.width - (cells.length - 1) * BESIDE;
-    const whole = shares.reduce((a, b) => a + b, 0);
-    return cells.map(({ view, lineId, caption, words }, i) => {
-      const own = (width * shares[i]!) / whole;
-      return {
-        view,
-        lineId,
-        width: own,
-        caption: cutToFit(caption, own, CAPTION.size, 'caption'),
-        says: wrapToFit(words, own, NOTE.size, 2),
-      };
-    });
-  };
-  if (views.length > 2)
-    return [
-      row(
-        views,
-        views.map(() => 1),
-      ),
-      row([across, plan], [2, 3]),
-    ];
-  return [row([...views, across, plan], views.length > 1 ? [27, 27, 18, 28] : [42, 24, 34])];
-}
-
-const drawingCaption = (row: readonly DrawingOnSheet[]): number =>
-  CAPTION.line + Math.max(...row.map(({ says }) => says.length)) * NOTE.line;
-
-/** Height of a drawn case of snow: a roof and the arrows on it. */
-const SNOW_HIGH = 80;
-
-function snowRow({ snow, sideWidths }: PageParts): SnowRow {
-  const count = Math.max(2, snow.length);
-  const width = (sideWidths[1] - (count - 1) * BESIDE) / count;
-  return {
-    cases: snow.map((each) => ({ ...each, caption: cutToFit(each.caption, width, NOTE.size) })),
-    width,
-    height: SNOW_HIGH,
-  };
-}
-
-const snowHeight = ({ cases, height }: SnowRow): readonly number[] =>
-  cases.length === 0 ? [] : [CAPTION.line + NOTE.line + height];
-
-/** Texts of the page: those on what it stands by are under the posts, unless snow is drawn there. */
-function textsOf(
-  parts: PageParts,
-  assumed: number,
-): { readonly side: readonly TextBlock[]; readonly foot: readonly TextBlock[] } {
-  const { snow, sideWidths, footWidths } = parts;
-  const isAtFoot = snow.length > 0;
-  const width = isAtFoot ? footWidths[0] : sideWidths[1];
-  const others = [
-    runIn(TEXT_HEADS.sideways, parts.sideways, width),
-    runIn(TEXT_HEADS.notCovered, parts.notCovered, width),
-  ];
-  const own = [
-    runIn(TEXT_HEADS.assumed, firstFew(parts.assumed, assumed), footWidths[0]),
-    runIn(TEXT_HEADS.cautions, CAUTIONS, footWidths[0]),
-  ];
-  return isAtFoot ? { side: [], foot: [...others, ...own] } : { side: others, foot: own };
-}
-
-/** A text behind its heading. */
-function runIn(heading: string, text: string, width: number): TextBlock {
-  const caption = `${heading}.`;
-  const indent = lineWidth(`${caption} `, NOTE.size, 'caption');
-  const [first = '', ...rest] = wrapToFit(text, width - indent, NOTE.size, 2);
-  const left = text.slice(first.length).trim();
-  return {
-    caption,
-    indent,
-    lines: rest.length === 0 ? [first] : [first, ...wrapToFit(left, width, NOTE.size, MANY_LINES)],
-  };
-}
-
-/** The first assumptions whole; how many found no room is said. */
-function firstFew(sentences: readonly string[], count: number): string {
-  const left = sentences.length - count;
-  const more = left > 0 ? [`${left} more ${SHEET_WORDS.inCalculation}`] : [];
-  return [...sentences.slice(0, count), ...more].join(' ');
 }
