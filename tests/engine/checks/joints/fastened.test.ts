@@ -1,11 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { holderAt } from '../../../../src/engine/checks/joints/holder.ts';
+import { shankSize } from '../../../../src/engine/checks/joints/fastened/shank-size.ts';
+import { standingsOf } from '../../../../src/engine/checks/joints/fastened/standing.ts';
+import { woodOf } from '../../../../src/engine/checks/joints/fastened/wood-of-piece.ts';
 import { jointsOf } from '../../../../src/engine/checks/joints/joints.ts';
 import type { JointPart } from '../../../../src/engine/checks/joints/rated.ts';
 import { stepsOf } from '../../../../src/engine/note.ts';
 import type { FastenedCapacity, FastenerRow, JointKind, Project } from '../../../../src/engine/project/model.ts';
 import { plainShed } from '../../../support/plain-shed.ts';
+import { tiedShed } from '../../../support/tied-shed.ts';
 import { jointSource } from '../../frame/line-bench.ts';
+import { evaluated } from '../../whole/whole.ts';
 
 const STORM = 1.6;
 /** Western larch among the groups of NDS Table 12.3.3A: 0.50. */
@@ -173,6 +178,37 @@ describe('straps from a beam down its post', () => {
 
   it('a long screw down through the beam would end before the post', () => {
     expect(reasonOf(shedWith('beamPost', [row({ lengthIn: 8 })]), 'beamPost', 'pull')).toBe('fail shankEndsEarly');
+  });
+});
+
+describe('straps along a tie log onto its post', () => {
+  const project = {
+    ...tiedShed(),
+    joints: {
+      defaults: [{ kind: 'tiePost', capacity: { kind: 'fasteners', rows: [STRAPS], shoulder: false } } as const],
+      own: [],
+    },
+  };
+
+  // By hand: both sides of tie and post that a strap along the tie lies on face along the line, x; of each lag screw 4 in. less
+  // 3/16 in. of steel is in the wood.
+  it('cross post and tie along the line', () => {
+    const source = jointSource(project);
+    const joint = jointsOf(project, source.shelter).find((j) => j.kind === 'tiePost')!;
+    const woods = { upper: woodOf(source, joint.upper), lower: woodOf(source, joint.lower) };
+    const size = shankSize(STRAPS);
+    if (!size.ok) throw new Error(size.reason.code);
+    const stand = standingsOf(joint, woods, STRAPS, size.size).map((s) => (s.ok ? s : null));
+    expect(stand.map((s) => s?.into.map(Math.abs))).toEqual([
+      [1, 0, 0],
+      [1, 0, 0],
+    ]);
+    for (const s of stand) expect(s!.main.lengthIn).toBeCloseTo(4 - 0.1875, 12);
+  });
+
+  it('are judged with the whole shelter, whatever they hold', () => {
+    const rows = evaluated(project).checks.filter((c) => c.ruleId === 'tie.pulled');
+    expect(rows.length).toBeGreaterThan(0);
   });
 });
 

@@ -162,12 +162,22 @@ function throughPlate(
   if (room + shiftIn <= 0) return refused('endNotGiven', { piece: piece.label });
   const onAxis = plus(shape.axisAt, shape.axis, dot(plus(setting.at, shape.axisAt, -1), shape.axis));
   const inward = (piece.toEndsIn?.[0] ?? 0) < (piece.toEndsIn?.[1] ?? 0) ? shiftIn : -shiftIn;
-  const level = cross(shape.axis, UP);
-  const into = lengthOf(level) > SQUARE ? unit(level) : setting.ways.across;
+  const into = squareToGrain(setting, shape);
+  if (!into) return refused('shankMissesStick', { stick: piece.label });
   const at = plus(onAxis, shape.axis, inward);
   const stretch = stretchIn(shape, { at, into });
   if (!stretch) return refused('shankMissesStick', { stick: piece.label });
   return inMainOf(piece, wood, { at: plus(at, into, stretch.fromIn), into }, row, size, row.plate?.each ?? 1);
+}
+
+/**
+ * Level and square to the grain of a lying piece. Of a plumb one every level way is: across the line, or along it where the
+ * other way is plumb itself (a tie log's joint).
+ */
+function squareToGrain({ ways }: JointSetting, { axis }: StickShape): Vector | null {
+  const normals = [cross(axis, UP), ...[ways.across, ways.along].map((way) => plus(way, axis, -dot(way, axis)))];
+  const found = normals.find((normal) => lengthOf(normal) > SQUARE);
+  return found ? unit(found) : null;
 }
 
 /** Steel under the head and wood behind it, which begins where the line does. */
@@ -180,7 +190,9 @@ function inMainOf(
   plates: 1 | 2,
 ): Standing | Refused {
   const steelIn = row.plate!.thicknessIn;
-  const roomIn = stretchIn(piece.shape!, line)!.toIn;
+  const stretch = piece.shape && stretchIn(piece.shape, line);
+  if (!stretch || !Number.isFinite(stretch.toIn)) return refused('shankMissesStick', { stick: piece.label });
+  const roomIn = stretch.toIn;
   const isBolt = size.kind === 'bolt';
   const planes = isBolt ? plates : 1;
   const beyondIn = isBolt ? size.lengthIn - roomIn - planes * steelIn : 0;
