@@ -157,6 +157,11 @@ export const RULES = {
   'tie.pulled': rule('swayAcross', 'Tie log to post, pull', clause('OWN', 'pin force of the frame')),
   'tie.pressed': rule('swayAcross', 'Tie log to post, push', clause('OWN', 'pin force of the frame')),
   'tie.hung': rule('swayAcross', 'Tie log to post, up and down', clause('OWN', 'pin force of the frame')),
+  'tie.together': rule(
+    'swayAcross',
+    'Tie log to post, both directions together',
+    clause('OWN', 'one straight sum of shares'),
+  ),
   'frame.stands': rule('swayAlong', 'The line stands', clause('OWN', 'no mechanism')),
   'frame.buckling': rule('swayAlong', 'Buckling of the whole line', clause('MECHANICS', 'elastic buckling of a frame')),
   'frame.balance': rule('swayAlong', 'Loads equal reactions', clause('MECHANICS', 'equilibrium')),

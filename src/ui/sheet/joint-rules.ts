@@ -27,6 +27,7 @@ const JOINT_RULES: ReadonlySet<RuleId> = new Set([
   'tie.pulled',
   'tie.pressed',
   'tie.hung',
+  'tie.together',
   'post.foot',
   'post.footAlong',
   'post.footAcross',
@@ -43,6 +44,7 @@ const TOGETHER: Readonly<Partial<Record<JointKind, readonly RuleId[]>>> = {
   rafterLedger: ['rafter.tieTogether'],
   stripBeam: ['strip.together'],
   beamPost: ['beam.tieTogether'],
+  tiePost: ['tie.together'],
   postFoot: ['post.footTogether', 'post.footTurning'],
 };
 export const togetherRules = (kind: JointKind): readonly RuleId[] => TOGETHER[kind] ?? [];

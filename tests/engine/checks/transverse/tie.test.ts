@@ -158,6 +158,36 @@ describe('joints of a tie log', () => {
     expect(asked('tie.hung', near.id)).toBeCloseTo((plumb * (120 - 24)) / 120, 4);
     expect(asked('tie.hung', far.id)).toBeCloseTo((plumb * 24) / 120, 4);
   });
+
+  // proof [tie.together]: closed-form - shares of pull or push and of up or down, of 20,000 lb each way, added up
+  it('[tie.together] adds what both directions take of the joint at the same time', () => {
+    const level = (thrust * (tieZ - near.footZIn)) / 30;
+    const plumb = (level * 30) / 24;
+    expect(asked('tie.together', near.id)).toBeCloseTo((level - thrust + (plumb * 96) / 120) / 20_000, 8);
+    expect(asked('tie.together', far.id)).toBeCloseTo((thrust + (plumb * 24) / 120) / 20_000, 8);
+  });
+
+  it('[tie.together] counts the force along a log that runs past its posts once, where it is held less', () => {
+    const tied = tiedShed({ bracesAt: ['near'], ends: 'beside' });
+    const parts = { pushLb: 20_000, pullLb: 5000, alongLb: 20_000, acrossLb: 20_000 };
+    const past: Project = {
+      ...tied,
+      members: tied.members.map((m) => (m.role === 'tie' ? { ...m, pastFromIn: 12, pastToIn: 12 } : m)),
+      joints: {
+        ...tied.joints,
+        own: tied.members
+          .filter((m) => m.role === 'tie')
+          .flatMap((m) => [m.fromPost, m.toPost].map((post) => `tiePost/${m.id}/${post}`))
+          .map((key) => ({ key, capacity: { kind: 'rated', label: 'bracket, invented', parts, durationIncluded: 1 } })),
+      },
+    };
+    const pushed = pushedRow(past, [0, -H]);
+    const through = rowSites({ ...framesOf(acrossBench(past))[0]!.context, frame: pushed.frame }, new Set(['tie-0']));
+    const of = (ruleId: string): number =>
+      verdict(siteOf(through, ruleId, 'tie-0', pushed.members.posts[1]!.id), pushed.response).demand!.value;
+    expect(of('tie.pulled')).toBeGreaterThan(1);
+    expect(of('tie.together')).toBeCloseTo(of('tie.pulled') / 5000 + of('tie.hung') / 20_000, 9);
+  });
 });
 
 describe('a post alone in its row, fixed in the ground across', () => {
