@@ -155,7 +155,7 @@ function HeadFlat({ row, path, of }: RowProps) {
   return (
     <>
       , on a flat <Yours path={flat} label={`${of}: depth of the flat`} /> deep{' '}
-      <CommandButton words="no flat" name={words} perform={(p) => setAt(p, flat, undefined)} />
+      <CommandButton words="take the flat away" name={words} perform={(p) => setAt(p, flat, undefined)} />
     </>
   );
 }

@@ -1,5 +1,5 @@
 import '../styles/joint.css';
-import { useId, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import { JOINT_WORDS } from '../../data/words/cord.ts';
 import { STATUS_WORDS } from '../../data/words/status.ts';
 import type { JointSetting } from '../../engine/checks/joints/joint-setting.ts';
@@ -74,7 +74,6 @@ interface OneJointProps {
 
 /** One joint of a piece: of several the one that was picked, else the hardest. It may differ from its kind. */
 function OneJoint({ kind, joints, hardest, evaluation, byKind, called }: OneJointProps) {
-  const id = useId();
   const [picked, setPicked] = useState<string | null>(null);
   const setting = joints.find(({ key }) => key === picked) ?? hardest.setting;
   const { key } = setting;
@@ -83,7 +82,7 @@ function OneJoint({ kind, joints, hardest, evaluation, byKind, called }: OneJoin
   return (
     <>
       <PieceChooser
-        name={`Which joint ${JOINT_WORDS[kind] ?? kind}, ${id}`}
+        name={`Which joint ${JOINT_WORDS[kind] ?? kind}`}
         ids={joints.map((joint) => joint.key)}
         chosen={key}
         names={new Map(joints.map((joint) => [joint.key, joint.lower.label]))}
@@ -160,7 +159,7 @@ function Asked({ asked, evaluation, words }: AskedProps) {
 }
 
 function worstInWords({ worst }: AskedJoint): string {
-  if (!worst) return 'nothing is asked of it';
+  if (!worst) return 'no figures for it';
   return worst.ratio === null
     ? STATUS_WORDS[worst.status]
     : `${STATUS_WORDS[worst.status]}, ${showRatio(worst.ratio)} at the worst`;

@@ -8,6 +8,7 @@ import { YoursChoice, type Choice } from '../fields/choice.tsx';
 import { useWorkbench } from '../state/use-workbench.ts';
 import { showLength } from '../units/show-length.ts';
 import { showQuantity } from '../units/show-quantity.ts';
+import { lowerCase } from './letter-case.ts';
 
 /** Where a woodsman looks for a species, by its genus. */
 const FAMILIES: Readonly<Record<string, string>> = {
@@ -23,7 +24,10 @@ const CEDARS = 'cedars, redwoods, cypress';
 const familyOf = ({ name, scientificName }: DryWood): string =>
   FAMILIES[scientificName.split(' ')[0] ?? ''] ?? (findSpecies(name)?.kind === 'hardwood' ? 'hardwoods' : CEDARS);
 
-const inWords = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1);
+/** Places and people keep their capital inside a sentence. */
+const PROPER = /^(Atlantic|Douglas|Engelmann|Port-Orford|Sitka)/;
+
+const inWords = (name: string): string => (PROPER.test(name) ? name : lowerCase(name));
 
 const LISTED: readonly Choice[] = DRY_WOOD.map((species) => ({
   value: species.name,

@@ -12,16 +12,18 @@ import { FieldNote } from './field-note.tsx';
 interface CommandLengthProps {
   readonly label: string;
   readonly valueIn: number;
+  /** a diameter or a girth stays in inches, as the tape says it */
+  readonly shownAs?: 'length' | 'diameter';
   readonly perform: (project: Project, lengthIn: number) => Project;
 }
 
 /** A length that rewrites several pieces: carried out when it is entered, not at each key (2 is on the way to 24). */
-export function CommandLength({ label, valueIn, perform }: CommandLengthProps) {
+export function CommandLength({ label, valueIn, shownAs = 'length', perform }: CommandLengthProps) {
   const id = useId();
   const system = useWorkbench((state) => state.system);
   const [typed, setTyped] = useState<string | null>(null);
   const [said, setSaid] = useState<Message | null>(null);
-  const shown = showField('length', valueIn, system);
+  const shown = showField(shownAs, valueIn, system);
 
   const enter = (): void => {
     if (typed === null || typed.trim() === shown) {

@@ -176,7 +176,7 @@ function Drawn({ project, evaluation, memberId, width, log, stock, name }: Drawn
           <StationTable log={log} />
           <p>
             <CommandButton
-              words={`worst foot is ${show(atIn)} from the butt`}
+              words={`put the worst foot ${show(atIn)} from the butt`}
               name="place of the worst foot"
               perform={(p) => setAt(p, `logs[${log.id}].seen.knotAtFromButtIn`, atIn)}
             />
