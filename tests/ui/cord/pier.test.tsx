@@ -51,9 +51,9 @@ describe('the pier of a post', () => {
   it('tells the concrete that it and all of them take', async () => {
     await openPier();
     expect(said()).not.toContain('presses down with');
-    // 24 in across, 60 in long: pi x 5 ft3, in bags of 0.45 and 0.6 ft3; four of them
-    expect(said()).toContain('It takes 15.71 ft³ of concrete, 35 bags of 60 lb or 27 bags of 80 lb of dry mix');
-    expect(said()).toContain('all 4 together 62.83 ft³, 140 bags of 60 lb or 105 bags of 80 lb.');
+    // 24 in across, 68 in long: pi x 5-2/3 ft3 = 17.802, in bags of 0.45 and 0.6 ft3; four of them 71.209
+    expect(said()).toContain('It takes 17.80 ft³ of concrete, 40 bags of 60 lb or 30 bags of 80 lb of dry mix');
+    expect(said()).toContain('all 4 together 71.21 ft³, 159 bags of 60 lb or 119 bags of 80 lb.');
   });
 
   it('asks what lies around it, and a bare earth fails a pier that is only 6 in high', async () => {
