@@ -156,10 +156,10 @@ export function swayForce(context: LineCheckContext): ReturnType<typeof quantity
 
 const SYSTEM_WORDS: Record<NonNullable<Lateral['by']>, string> = {
   kneeBraces: 'knee braces',
-  embeddedPosts: 'embedded posts',
-  transverseFrame: 'transverse frames',
+  embeddedPosts: 'posts set in the ground',
+  transverseFrame: 'a frame across the lines',
   building: 'the existing building',
-  ratedWalls: 'rated walls',
+  ratedWalls: 'walls with a rating',
   none: 'nothing',
 };
 
