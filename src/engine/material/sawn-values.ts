@@ -30,12 +30,16 @@ export function sawnValues(stick: SawnStick): MaterialAnswer {
 
 const notGiven = (reason: Message): MaterialAnswer => ({ ok: false, status: 'notGiven', reason });
 
+const GROUP_BY_NAME: ReadonlyMap<string, LumberGroup> = new Map(
+  LUMBER_GROUPS.toReversed().map((group) => [nameKey(group.name), group]),
+);
+
 /** The stamp's group by its own name, or the group that holds the species. */
 export function findLumberGroup(name: string): LumberGroup | null {
   const key = nameKey(name);
   const species = findSpecies(name);
   return (
-    LUMBER_GROUPS.find((group) => nameKey(group.name) === key) ??
+    GROUP_BY_NAME.get(key) ??
     (species ? LUMBER_GROUPS.find((group) => group.species.includes(species.name)) : undefined) ??
     null
   );

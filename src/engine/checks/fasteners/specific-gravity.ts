@@ -26,8 +26,10 @@ export function fastenerGravity(species: string, otherwise: number, note?: Note)
   return G;
 }
 
+const ASSIGNED_BY_NAME = new Map(ASSIGNED_GRAVITY.map((row) => [nameKey(row.species), row]));
+
 function ofSpecies(species: string) {
-  const row = ASSIGNED_GRAVITY.find((assigned) => nameKey(assigned.species) === nameKey(species));
+  const row = ASSIGNED_BY_NAME.get(nameKey(species));
   return row ? { G: row.specificGravity, words: row.species, where: cited(row.source, row.where, row.seen) } : null;
 }
 

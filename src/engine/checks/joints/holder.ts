@@ -1,7 +1,7 @@
 import type { Shelter } from '../../geometry/shelter.ts';
 import type { Note } from '../../note.ts';
 import { capacityOf } from '../../project/joint-capacity.ts';
-import type { JointKind } from '../../project/model.ts';
+import type { FastenedCapacity, JointKind, Project } from '../../project/model.ts';
 import { fastenedAt, fastenedPart, fastenedTogether, type Fastened } from './fastened/fastened.ts';
 import type { ShareOf } from './fastened/row-together.ts';
 import { woodOf, type WoodSource } from './fastened/wood-of-piece.ts';
@@ -41,11 +41,17 @@ export function weakestHolder(
   const capacity = capacityOf(source.project, kind, keys[0]!);
   if (capacity?.kind !== 'fasteners') return ratedHolder(capacity, unit);
   const settings = keys.flatMap((key) => contactsOf(source).get(key) ?? []);
-  const contacts = unlike(settings).map((setting) => {
+  if (settings.length === 0) return ratedHolder(null);
+  const contacts = unlike(settings);
+  const name = JSON.stringify([kind, capacity, contacts.map(likenessOf)]);
+  return remembered(source.project, name, () => fastenedHolder(source, contacts, capacity));
+}
+
+function fastenedHolder(source: JointSource, settings: readonly JointSetting[], capacity: FastenedCapacity): Holder {
+  const contacts = settings.map((setting) => {
     const woods = { upper: woodOf(source, setting.upper), lower: woodOf(source, setting.lower) };
     return fastenedAt(setting, woods, capacity);
   });
-  if (contacts.length === 0) return ratedHolder(null);
   const weakest = weakestOf(contacts);
   return {
     part: (part, CD, note) => {
@@ -54,6 +60,17 @@ export function weakestHolder(
     },
     together: (parts, CD) => hardestShare(contacts.map((one) => fastenedTogether(one, parts, CD))),
   };
+}
+
+const holders = new WeakMap<Project, Map<string, Holder>>();
+
+/** Most joints of a shelter are alike: what holds them is worked out once. */
+function remembered(project: Project, name: string, make: () => Holder): Holder {
+  const ofProject = holders.get(project) ?? new Map<string, Holder>();
+  holders.set(project, ofProject);
+  const holder = ofProject.get(name) ?? make();
+  ofProject.set(name, holder);
+  return holder;
 }
 
 /** The greatest share of all contacts; null where one of them has no equation for it. */
