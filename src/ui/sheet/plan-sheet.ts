@@ -33,16 +33,22 @@ function fillPage(parts: PageParts): { readonly plan: SheetPlan; readonly isWhol
   const least: Amounts = {
     complaints: Math.min(1, complaints.length),
     site: Math.min(LEAST_SITE, most.site),
-    checks: Math.min(1, ranked.length),
-    joints: Math.min(1, most.joints),
-    logs: Math.min(1, most.logs),
-    posts: Math.min(1, most.posts),
+    checks: 0,
+    joints: 0,
+    logs: 0,
+    posts: 0,
     assumed: 0,
     drawing: DRAWING.tight,
   };
   const amounts = growWhileItFits(
     least,
     [
+      [
+        { part: 'checks', upTo: Math.min(2, ranked.length) },
+        { part: 'joints', upTo: Math.min(2, most.joints) },
+        { part: 'logs', upTo: Math.min(1, most.logs) },
+        { part: 'posts', upTo: Math.min(1, most.posts) },
+      ],
       [{ part: 'drawing', upTo: DRAWING.least, step: DRAWING.step }],
       [{ part: 'site', upTo: Math.min(FIRST_SITE, most.site) }],
       [
