@@ -70,7 +70,8 @@ export function likenessOf(setting: JointSetting): string {
   return JSON.stringify([sideOf(setting.upper), sideOf(setting.lower), setting.shoulderIn, lies]);
 }
 
-const sideOf = ({ stick, toEndsIn }: JointPiece): unknown => [
+const sideOf = ({ stick, shape, toEndsIn }: JointPiece): unknown => [
   stick,
+  shape?.diameterIn,
   toEndsIn?.map((toEnd) => Math.min(toEnd, CLEAR_OF_ENDS_IN).toFixed(3)),
 ];

@@ -39,6 +39,13 @@ const STRAPS = row({
   plate: { thicknessIn: 0.1875, widthIn: 2, steel: 'plate', each: 2 },
 });
 
+/** Half of what the wider piece of a joint is wider: as deep are flats cut in it on both sides for plates [in]. */
+function stepIn(project: Project, kind: JointKind): number {
+  const { upper, lower } = jointsOf(project, jointSource(project).shelter).find((j) => j.kind === kind)!;
+  return Math.abs(upper.shape!.diameterIn! - lower.shape!.diameterIn!) / 2;
+}
+const FLUSH = { ...STRAPS, headFlatIn: stepIn(plainShed(), 'beamPost') };
+
 const shedWith = (kind: JointKind, rows: readonly FastenerRow[], more: Partial<FastenedCapacity> = {}): Project => ({
   ...plainShed(),
   joints: { defaults: [{ kind, capacity: { kind: 'fasteners', rows: [...rows], shoulder: false, ...more } }], own: [] },
@@ -58,6 +65,19 @@ const reasonOf = (project: Project, kind: JointKind, part: JointPart): string | 
   const verdict = answer.ok ? null : answer.verdict(100);
   return verdict ? `${verdict.status} ${verdict.reason?.code}` : undefined;
 };
+
+/** Where a row stands in the first joint of a kind. */
+function standing(project: Project, kind: JointKind, of: FastenerRow) {
+  const source = jointSource(project);
+  const joint = jointsOf(project, source.shelter).find((j) => j.kind === kind)!;
+  const woods = { upper: woodOf(source, joint.upper), lower: woodOf(source, joint.lower) };
+  const size = shankSize(of);
+  if (!size.ok) throw new Error(size.reason.code);
+  return standingsOf(joint, woods, of, size.size).map((place) => {
+    if (!place.ok) throw new Error(place.reason.code);
+    return place;
+  });
+}
 
 describe('screws down through a purlin into a rafter', () => {
   // NDS 2018 12.2.2 by hand: 2850 G2 D = 135.4 lb for each inch of thread. Of 4 in. there are 2 in the rafter, less a point
@@ -151,27 +171,42 @@ describe('straps from a beam down its post', () => {
   // AISI S100 D2, D3 by hand (from memory): two straps 3/16 by 2 in. of A36: gross t w 36 / 1.67 = 8.08 kip each, net
   // t (w - (1/2 + 1/32)) 58 / 2 = 7.99 kip each; the lag screws hold far less.
   it('hold no more than steel and fasteners', () => {
-    expect(reasonOf(shedWith('beamPost', [STRAPS]), 'beamPost', 'pull')).toBeUndefined();
-    const held = holds(shedWith('beamPost', [STRAPS]), 'beamPost', 'pull');
+    expect(reasonOf(shedWith('beamPost', [FLUSH]), 'beamPost', 'pull')).toBeUndefined();
+    const held = holds(shedWith('beamPost', [FLUSH]), 'beamPost', 'pull');
     expect(held).toBeLessThan(2 * 0.1875 * (2 - 17 / 32) * 29_000);
     expect(held).toBeGreaterThan(0);
-    const narrow = { ...STRAPS, plate: { ...STRAPS.plate!, widthIn: 0.58 } };
+    const narrow = { ...FLUSH, plate: { ...FLUSH.plate!, widthIn: 0.58 } };
     expect(holds(shedWith('beamPost', [narrow]), 'beamPost', 'pull')).toBeCloseTo(
       2 * 0.1875 * (0.58 - 17 / 32) * 29_000,
       6,
     );
   });
 
+  // By hand: half the difference of both diameters is the step; 1/16 in. of air is let pass, more is not.
+  it('lie on both logs or are outside: flats as deep as the step, to 1/16 in.', () => {
+    expect(reasonOf(shedWith('beamPost', [STRAPS]), 'beamPost', 'pull')).toBe('outside plateNotFlush');
+    const flat = (moreIn: number) => [{ ...STRAPS, headFlatIn: FLUSH.headFlatIn + moreIn }];
+    expect(reasonOf(shedWith('beamPost', flat(-0.06)), 'beamPost', 'pull')).toBeUndefined();
+    for (const moreIn of [-0.07, 0.07])
+      expect(reasonOf(shedWith('beamPost', flat(moreIn)), 'beamPost', 'pull')).toBe('outside plateNotFlush');
+  });
+
+  it('leave their air at the narrower log', () => {
+    const straps = { ...FLUSH, headFlatIn: FLUSH.headFlatIn - 0.06 };
+    const [beam, post] = standing(shedWith('beamPost', [straps]), 'beamPost', straps);
+    expect([beam!.gapIn.toFixed(9), post!.gapIn.toFixed(9)]).toEqual(['0.000000000', '0.060000000']);
+  });
+
   it('pull only: sideways another row or a rating is asked for', () => {
-    expect(reasonOf(shedWith('beamPost', [STRAPS]), 'beamPost', 'across')).toBe('notGiven strapOnlyPulls');
+    expect(reasonOf(shedWith('beamPost', [FLUSH]), 'beamPost', 'across')).toBe('notGiven strapOnlyPulls');
   });
 
   it('say what is missing of them', () => {
-    const { plate: _, ...loose } = STRAPS;
+    const { plate: _, ...loose } = FLUSH;
     expect(reasonOf(shedWith('beamPost', [{ ...loose, fastener: 'strap' }]), 'beamPost', 'pull')).toBe(
       'notGiven strapWithoutFasteners',
     );
-    expect(reasonOf(shedWith('beamPost', [{ ...STRAPS, endIn: null }]), 'beamPost', 'pull')).toBe(
+    expect(reasonOf(shedWith('beamPost', [{ ...FLUSH, endIn: null }]), 'beamPost', 'pull')).toBe(
       'notGiven endNotGiven',
     );
   });
@@ -182,10 +217,11 @@ describe('straps from a beam down its post', () => {
 });
 
 describe('straps along a tie log onto its post', () => {
+  const straps = { ...STRAPS, headFlatIn: stepIn(tiedShed(), 'tiePost') };
   const project = {
     ...tiedShed(),
     joints: {
-      defaults: [{ kind: 'tiePost', capacity: { kind: 'fasteners', rows: [STRAPS], shoulder: false } } as const],
+      defaults: [{ kind: 'tiePost', capacity: { kind: 'fasteners', rows: [straps], shoulder: false } } as const],
       own: [],
     },
   };
@@ -193,17 +229,12 @@ describe('straps along a tie log onto its post', () => {
   // By hand: both sides of tie and post that a strap along the tie lies on face along the line, x; of each lag screw 4 in. less
   // 3/16 in. of steel is in the wood.
   it('cross post and tie along the line', () => {
-    const source = jointSource(project);
-    const joint = jointsOf(project, source.shelter).find((j) => j.kind === 'tiePost')!;
-    const woods = { upper: woodOf(source, joint.upper), lower: woodOf(source, joint.lower) };
-    const size = shankSize(STRAPS);
-    if (!size.ok) throw new Error(size.reason.code);
-    const stand = standingsOf(joint, woods, STRAPS, size.size).map((s) => (s.ok ? s : null));
-    expect(stand.map((s) => s?.into.map(Math.abs))).toEqual([
+    const stand = standing(project, 'tiePost', straps);
+    expect(stand.map((s) => s.into.map(Math.abs))).toEqual([
       [1, 0, 0],
       [1, 0, 0],
     ]);
-    for (const s of stand) expect(s!.main.lengthIn).toBeCloseTo(4 - 0.1875, 12);
+    for (const s of stand) expect(s.main.lengthIn).toBeCloseTo(4 - 0.1875, 12);
   });
 
   it('are judged with the whole shelter, whatever they hold', () => {

@@ -115,14 +115,13 @@ const NOT_SAID: ReadonlySet<Message['code']> = new Set([
   'fastenersNeedPlate',
   'headNotKnown',
   'memberNotGiven',
-  'rowDoesNotAct',
   'sheetThicknessNotGiven',
   'spacingNotGiven',
-  'strapOnlyPulls',
   'strapWidthNotGiven',
   'strapWithoutFasteners',
-  'wallOnlyRated',
 ]);
+/** Hardware that is whole and does not hold that way: not given only where something is asked of it. */
+const HOLDS_OTHER_WAYS: ReadonlySet<Message['code']> = new Set(['rowDoesNotAct', 'strapOnlyPulls', 'wallOnlyRated']);
 const BEYOND: ReadonlySet<Message['code']> = new Set([
   'driftPinNotPulled',
   'fastenerSizeNotListed',
@@ -131,6 +130,7 @@ const BEYOND: ReadonlySet<Message['code']> = new Set([
   'fastenerWoodTooLight',
   'fastenerYieldNotListed',
   'fastenersDoNotPush',
+  'plateNotFlush',
   'pulledLagNotListed',
   'pulledWoodTooLight',
   'toedOnlyNails',
@@ -140,7 +140,8 @@ const refusedPart = ({ reason }: Refused): RatedPart => ({
   ok: false,
   verdict: (demandLb): Verdict | null => {
     const demand = quantity(demandLb, 'lb');
-    if (NOT_SAID.has(reason.code)) return demandLb > 0 ? notGiven(reason, demand) : null;
+    if (NOT_SAID.has(reason.code)) return notGiven(reason, demand);
+    if (HOLDS_OTHER_WAYS.has(reason.code)) return demandLb > 0 ? notGiven(reason, demand) : null;
     if (BEYOND.has(reason.code)) return demandLb > 0 ? outside(reason, demand) : null;
     return breaks(reason);
   },

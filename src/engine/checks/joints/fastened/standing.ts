@@ -4,9 +4,9 @@ import type { PlateSteel } from '../../fasteners/dowel-bearing.ts';
 import { refused, type Refused } from '../../fasteners/refused.ts';
 import { edgeBeside, stretchIn, type ShankLine, type StickShape } from '../../fasteners/round-geometry.ts';
 import { drivenInto, shankPath } from '../../fasteners/shank-path.ts';
-import { cross, dot, lengthOf, plus, unit, type Vector } from '../../fasteners/space.ts';
+import { dot, plus, type Vector } from '../../fasteners/space.ts';
 import type { JointPiece, JointSetting } from '../joint-setting.ts';
-import { UP } from '../stick-shape.ts';
+import { besideGrain, onAxis, plateSeat, withFlats, type PlateSeat } from './plate-seat.ts';
 import type { ShankSize } from './shank-size.ts';
 import type { PieceWood } from './wood-of-piece.ts';
 
@@ -63,10 +63,7 @@ export function standingsOf(
   const { upper, lower } = setting;
   if (lower.of === 'wall') return [refused('wallOnlyRated')];
   if (upper.of === 'sheet') return [throughSheet(setting, woods, row, size)];
-  if (row.plate)
-    return [[upper, woods.upper] as const, [lower, woods.lower] as const].flatMap(([piece, wood]) =>
-      piece.of === 'wood' ? [throughPlate(setting, piece, wood, row, size)] : [],
-    );
+  if (row.plate) return besidePlates(setting, woods, row, size);
   if (lower.of === 'pier' || !setting.line) return [refused('fastenersNeedPlate')];
   return [throughBoth(setting, setting.line, woods, row, size)];
 }
@@ -147,37 +144,44 @@ function throughSheet(
   return inMainOf(lower, wood, { ...line, at: plus(line.at, line.into, whole.fromIn) }, row, size, 1);
 }
 
+/** A place in each piece of wood, where the plates lie on both. */
+function besidePlates(
+  setting: JointSetting,
+  woods: Woods,
+  row: FastenerRow,
+  size: ShankSize,
+): readonly (Standing | Refused)[] {
+  const { upper, lower } = setting;
+  const seat = plateSeat(setting, row.headFlatIn ?? 0);
+  if (!seat.ok) return [seat];
+  return [[upper, woods.upper] as const, [lower, woods.lower] as const].flatMap(([piece, wood]) =>
+    piece.of === 'wood' ? [throughPlate(setting, piece, wood, row, size, seat)] : [],
+  );
+}
+
 /** A fastener through a plate on the side of a piece, level and square to its grain. */
 function throughPlate(
   setting: JointSetting,
-  piece: JointPiece,
+  whole: JointPiece,
   wood: PieceWood | null,
   row: FastenerRow,
   size: ShankSize,
+  seat: PlateSeat,
 ): Standing | Refused {
-  const { shape } = piece;
-  if (!shape || !wood) return notKnown(piece);
+  const into = whole.shape && besideGrain(setting, whole.shape);
+  if (!whole.shape || !into || !wood) return notKnown(whole);
+  const shape = withFlats(setting, whole.shape, into, whole === seat.wider ? seat.flatIn : 0);
+  const piece = { ...whole, shape };
   const room = Math.min(...(piece.toEndsIn ?? [0, 0]));
   const shiftIn = Math.max(0, (row.endIn ?? 0) - room);
   if (room + shiftIn <= 0) return refused('endNotGiven', { piece: piece.label });
-  const onAxis = plus(shape.axisAt, shape.axis, dot(plus(setting.at, shape.axisAt, -1), shape.axis));
   const inward = (piece.toEndsIn?.[0] ?? 0) < (piece.toEndsIn?.[1] ?? 0) ? shiftIn : -shiftIn;
-  const into = squareToGrain(setting, shape);
-  if (!into) return refused('shankMissesStick', { stick: piece.label });
-  const at = plus(onAxis, shape.axis, inward);
+  const at = plus(onAxis(setting, shape), shape.axis, inward);
   const stretch = stretchIn(shape, { at, into });
   if (!stretch) return refused('shankMissesStick', { stick: piece.label });
-  return inMainOf(piece, wood, { at: plus(at, into, stretch.fromIn), into }, row, size, row.plate?.each ?? 1);
-}
-
-/**
- * Level and square to the grain of a lying piece. Of a plumb one every level way is: across the line, or along it where the
- * other way is plumb itself (a tie log's joint).
- */
-function squareToGrain({ ways }: JointSetting, { axis }: StickShape): Vector | null {
-  const normals = [cross(axis, UP), ...[ways.across, ways.along].map((way) => plus(way, axis, -dot(way, axis)))];
-  const found = normals.find((normal) => lengthOf(normal) > SQUARE);
-  return found ? unit(found) : null;
+  const line = { at: plus(at, into, stretch.fromIn), into };
+  const standing = inMainOf(piece, wood, line, row, size, row.plate?.each ?? 1);
+  return standing.ok && whole !== seat.wider ? { ...standing, gapIn: seat.gapIn } : standing;
 }
 
 /** Steel under the head and wood behind it, which begins where the line does. */

@@ -3,6 +3,7 @@ import { LAG_SCREWS, LAG_THREADS } from '../../../../data/fasteners/lag-screws.t
 import { WOOD_SCREWS } from '../../../../data/fasteners/wood-screws.ts';
 import type { FastenerRow } from '../../../project/model.ts';
 import { stretchIn } from '../../fasteners/round-geometry.ts';
+import { widerByIn } from '../fastened/plate-seat.ts';
 import type { JointPiece, JointSetting } from '../joint-setting.ts';
 
 /** Lengths of wood screws as they are commonly sold, and spacings of sheet screws [in]; common practice. */
@@ -22,6 +23,8 @@ const BARS = [
 /** Diameters from one to the next, and to the end, that lose nothing. @source NDS Tables 12.5.1A, B */
 const FULL = { spacing: 4, end: 7 } as const;
 const DRIFT_PIN_DEPTH = 8;
+/** Flats are cut to this [in]; common practice. */
+const FLAT_STEP_IN = 1 / 16;
 
 const within = (sizeIn: number, { from, to }: { readonly from: number; readonly to: number }): boolean =>
   sizeIn >= from - 1e-9 && sizeIn <= to + 1e-9;
@@ -89,8 +92,11 @@ export const sheetRows = (sheet: NonNullable<FastenerRow['plate']>): readonly Fa
     ),
   );
 
-/** Straps of flat bar on both sides: lag screws into each piece, or bolts through it. */
-export function strapRows({ upper, lower }: JointSetting): readonly FastenerRow[] {
+/** Straps of flat bar on both sides: lag screws into each piece, or bolts through it; flats make the wider piece as wide. */
+export function strapRows(setting: JointSetting): readonly FastenerRow[] {
+  const { upper, lower } = setting;
+  const flatIn = Math.round(widerByIn(setting) / FLAT_STEP_IN) * FLAT_STEP_IN;
+  const flats = flatIn > 0 ? { headFlatIn: flatIn } : {};
   return BARS.flatMap((bar) => {
     const plate = { ...bar, steel: 'plate', each: 2 } as const;
     const lags = LAG_SCREWS.rows
@@ -98,7 +104,7 @@ export function strapRows({ upper, lower }: JointSetting): readonly FastenerRow[
       .flatMap(({ nominalIn }) => {
         const endIn = upTo(FULL.end * nominalIn, 0.5);
         return LAG_THREADS.rows.flatMap(({ lengthIn }) =>
-          inCounts({ ...base, fastener: 'lag', diameterIn: nominalIn, lengthIn, count: 1, endIn, plate }),
+          inCounts({ ...base, fastener: 'lag', diameterIn: nominalIn, lengthIn, count: 1, endIn, plate, ...flats }),
         );
       });
     const bolts = BOLTS.rows
@@ -112,7 +118,7 @@ export function strapRows({ upper, lower }: JointSetting): readonly FastenerRow[
           lengthIn: upTo(through, 0.5),
           count: 1,
         } as const;
-        return inCounts({ ...row, endIn: upTo(FULL.end * nominalIn, 0.5), plate });
+        return inCounts({ ...row, endIn: upTo(FULL.end * nominalIn, 0.5), plate, ...flats });
       });
     return [...lags, ...bolts];
   });
