@@ -115,6 +115,16 @@ describe('screws down through a purlin into a rafter', () => {
       expect(holds(shedWith('purlinRafter', rows), 'purlinRafter', 'pull')).toBeCloseTo(Math.max(...alone), 9);
   });
 
+  // NDS 2018 12.1.6.5 (from memory): six diameters of screw 2-1/2 in. long are not in the rafter, whatever the other row holds.
+  it('that do not fit break the joint even beside a row that holds', () => {
+    const short = { ...SCREWS, lengthIn: 2.5 };
+    for (const rows of [
+      [SCREWS, short],
+      [short, SCREWS],
+    ])
+      expect(reasonOf(shedWith('purlinRafter', rows), 'purlinRafter', 'across')).toBe('fail fastenerTooShort');
+  });
+
   it.each([
     ['too short', { lengthIn: 2.5 }, 'fail fastenerTooShort'],
     ['ending in the purlin', { lengthIn: 1.5 }, 'fail shankEndsEarly'],

@@ -77,13 +77,16 @@ export function fastenedTogether(fastened: Fastened, parts: readonly JointPart[]
 
 type Strongest = { readonly ok: true; readonly row: Placed; readonly pounds: number } | Refused;
 
+/** A row that does not fit breaks the joint even beside one that holds: it cannot be built as written, or splits the wood. */
 function strongestRow({ setting, rows }: Fastened, part: JointPart, CD: number): Strongest {
   let best: Strongest | null = null;
   let why: Refused | null = null;
   for (const row of rows) {
     const held: Pounds = row.ok ? rowHolds(setting, row, part, CD) : row;
-    if (!held.ok) why ??= held;
-    else if (row.ok) {
+    if (!held.ok) {
+      if (isMisfit(held)) return held;
+      why ??= held;
+    } else if (row.ok) {
       const pounds = held.pounds * perFoot(setting, row);
       if (!best?.ok || pounds > best.pounds) best = { ok: true, row, pounds };
     }
@@ -135,6 +138,8 @@ const BEYOND: ReadonlySet<Message['code']> = new Set([
   'pulledWoodTooLight',
   'toedOnlyNails',
 ]);
+
+const isMisfit = ({ reason }: Refused): boolean => !NOT_SAID.has(reason.code) && !BEYOND.has(reason.code);
 
 const refusedPart = ({ reason }: Refused): RatedPart => ({
   ok: false,
