@@ -3,10 +3,10 @@ import { cutsOfMember, shapedEnds } from '../../src/engine/cuts-of-member.ts';
 import { placeShelter } from '../../src/engine/geometry/place-shelter.ts';
 import type { Cut, Project } from '../../src/engine/project/model.ts';
 import { sectionOfMember } from '../../src/engine/section-of-member.ts';
-import { exampleText, soundProject } from '../support/files.ts';
+import { bracedShedText, soundProject } from '../support/files.ts';
 import { tiedShed } from '../support/tied-shed.ts';
 
-const demo = soundProject(exampleText('firewood-shed'));
+const demo = soundProject(bracedShedText());
 const handCut = (member: string, centreIn: number): Cut => ({
   id: 'cut-1',
   member,

@@ -15,6 +15,8 @@ export type Example = (typeof EXAMPLES)[number];
 const textOf = (path: string): string => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');
 
 export const exampleText = (name: Example): string => textOf(`public/examples/${name}.shelter.json`);
+/** A shed that knee braces hold along and that nothing holds across, its joints rated: smaller than the demo. */
+export const bracedShedText = (): string => textOf('tests/fixtures/braced-shed.shelter.json');
 export const everythingGivenText = (): string => textOf('tests/fixtures/everything-given.shelter.json');
 export const jsonSchemaText = (): string => textOf('public/shelter.schema.json');
 

@@ -113,7 +113,7 @@ function Lines({ cell, pages }: { readonly cell: Cell; readonly pages: PageNumbe
   ));
 }
 
-/** A page number that leads there; while pages are measured, as wide as any. */
+/** A page number that leads there; while pages are measured, as wide as the widest. */
 function PageOf({ id, pages }: { readonly id: string; readonly pages: PageNumbers }) {
   const page = pages.get(id);
   return page === undefined ? (

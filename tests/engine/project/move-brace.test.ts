@@ -5,9 +5,9 @@ import { setAt } from '../../../src/engine/project/edits/set-at.ts';
 import { parseProject } from '../../../src/engine/project/parse.ts';
 import { membersOf, traitsOf } from '../../../src/engine/project/traits.ts';
 import type { Project } from '../../../src/engine/project/model.ts';
-import { exampleText, soundProject } from '../../support/files.ts';
+import { bracedShedText, soundProject } from '../../support/files.ts';
 
-const shed = soundProject(exampleText('firewood-shed'));
+const shed = soundProject(bracedShedText());
 const legs = (project: Project): readonly (readonly [string, number, number])[] =>
   membersOf(project, 'brace').map((brace) => {
     const { runIn, dropIn } = traitsOf(project, brace);

@@ -1,4 +1,4 @@
-import { exampleText } from '../../support/files.ts';
+import { bracedShedText, exampleText } from '../../support/files.ts';
 
 /** A file as JSON gives it, open to be spoiled. */
 export interface Raw {
@@ -6,7 +6,7 @@ export interface Raw {
 }
 export type RawValue = string | number | boolean | null | undefined | Raw | RawValue[];
 
-export const rawShed = (): Raw => JSON.parse(exampleText('firewood-shed')) as Raw;
+export const rawShed = (): Raw => JSON.parse(bracedShedText()) as Raw;
 export const rawLeanTo = (): Raw => JSON.parse(exampleText('lean-to')) as Raw;
 
 /** The object at a path of keys and places; named elements by their id, kind or key. */

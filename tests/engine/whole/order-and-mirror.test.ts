@@ -20,6 +20,9 @@ const SAME: Within = { share: 1e-8, ratio: 1e-11 };
  */
 const ADDED_UP = /^beam\.(rolling|twist) of/;
 const ADDED: Within = { share: 1e-5, ratio: 1e-8 };
+/** Packing on a crowned log is straight between stations set every so far from its start: so is what a screw finds there. */
+const ON_PACKING = /^strip\.(along|together) of/;
+const PACKED: Within = { share: 1e-3, ratio: 1e-4 };
 /**
  * Random shelters are alike only so far: places within a sixteenth of an inch share a node, the one at lower x; and the
  * uplift rule takes a piece of dead load heavy or light by the sign of what wind or push does there, which where it does
@@ -135,7 +138,7 @@ function differingWorst(a: Evaluation, b: Evaluation, within: Within, except: re
   return [...worstOf(a)].flatMap(([key, { ratio, rows }]) => {
     const other = others.get(key);
     if (except.some((ruleId) => key.startsWith(`${ruleId} of`))) return [];
-    const near = within === SAME && ADDED_UP.test(key) ? ADDED : within;
+    const near = within !== SAME ? within : ADDED_UP.test(key) ? ADDED : ON_PACKING.test(key) ? PACKED : within;
     return other && other.rows === rows && alike(ratio, other.ratio, near)
       ? []
       : [`${key}: ${ratio} in ${rows} rows and ${other?.ratio} in ${other?.rows}`];

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Project } from '../../../../src/engine/project/model.ts';
-import { exampleText, soundProject } from '../../../support/files.ts';
+import { bracedShedText, soundProject } from '../../../support/files.ts';
 import { evaluated, off, rowOf } from '../../whole/whole.ts';
 
-const shed = soundProject(exampleText('firewood-shed'));
+const shed = soundProject(bracedShedText());
 const typed = (instead: Project['instead']) => evaluated({ ...shed, instead });
 
 /** NDS 3.7.1.5 as printed. */
