@@ -1,4 +1,4 @@
-import { assemble } from './assemble.ts';
+import { assembledOf } from './assembled.ts';
 import { givensOf, type Prepared } from './givens.ts';
 import type { Shelter } from './geometry/shelter.ts';
 import { guarded } from './guarded.ts';
@@ -20,7 +20,7 @@ export type ExplainAnswer =
  */
 export function explain(project: Project, key: string, combinationId?: string): ExplainAnswer {
   const answer = guarded<ExplainAnswer | { readonly ok: false; readonly faults: readonly Fault[] }>(() => {
-    const assembled = assemble(project);
+    const assembled = assembledOf(project);
     if ('faults' in assembled) return { ok: false, faults: assembled.faults };
     for (const source of assembled.sources) {
       const steps = source.explain(key, combinationId);

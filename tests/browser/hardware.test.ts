@@ -80,19 +80,17 @@ describe('lag screws for the end of a brace', () => {
 });
 
 describe('proposed fasteners', () => {
-  it('are said with their ratio, taken by a word, and hold', async () => {
+  it('are not made up where none that is computed would hold: the reason stands there, and the joint is not given', async () => {
     const { page, complaints, close } = await openDemo();
     await openJoint(page);
     await choose(page, `${LOWER}: what it can carry`, 'is held by fasteners');
     await page.getByRole('button', { name: `propose fasteners, ${LOWER}` }).click();
-    const said = page.getByRole('status', { name: `${LOWER}: proposal` });
+    const said = page.getByRole('status', { name: `${LOWER}: no proposal` });
     await said.waitFor();
-    expect(await said.innerText()).toMatch(/^The fewest that hold: \d .* Ratio 0\.\d\d at the hardest\./);
-    await said.getByRole('button', { name: /take these|as proposed/ }).click();
+    expect((await said.innerText()).length).toBeGreaterThan(20);
     const { project } = await keptProject(page);
     const judged = figuresOf(project).checks.filter(({ key }) => /^brace\.tie\/.*\/bracePost$/.test(key));
-    expect(judged.map(({ status }) => status)).toEqual(judged.map(() => 'pass'));
-    expect(judged.length).toBeGreaterThan(0);
+    expect(judged.filter(({ status }) => status === 'notGiven').length).toBeGreaterThan(0);
     expect(complaints).toEqual([]);
     await close();
   });

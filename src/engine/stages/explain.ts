@@ -1,4 +1,4 @@
-import { assemble } from '../assemble.ts';
+import { assembledOf } from '../assembled.ts';
 import { guarded } from '../guarded.ts';
 import type { Step } from '../note.ts';
 import type { Project } from '../project/model.ts';
@@ -11,7 +11,7 @@ import { raisingSteps, type RaisingPlace } from './raising-stages.ts';
  */
 export function explainRaising(project: Project, angleDeg: number, place: RaisingPlace): readonly Step[] {
   const answer = guarded(() => {
-    const assembled = assemble(project);
+    const assembled = assembledOf(project);
     return { ok: true as const, steps: 'faults' in assembled ? [] : raisingSteps(assembled, place, angleDeg) };
   });
   return answer.ok ? answer.steps : [];

@@ -1,5 +1,6 @@
 import { STAGES, type StageId } from '../../data/loads/raising.ts';
-import { assemble, type Assembled } from '../assemble.ts';
+import type { Assembled } from '../assemble.ts';
+import { assembledOf } from '../assembled.ts';
 import { heldBack, unknownLoads } from '../checks/unknown-loads.ts';
 import type { CheckRow } from '../evaluation.ts';
 import { guarded } from '../guarded.ts';
@@ -48,7 +49,7 @@ export type RaisingAnswer =
  */
 export function raisingStages(project: Project, angleDeg: number): RaisingAnswer {
   return guarded(() => {
-    const assembled = assemble(project);
+    const assembled = assembledOf(project);
     if ('faults' in assembled) return { ok: false, faults: assembled.faults };
     const blank = whyNoWind(assembled);
     if (blank) return { ok: false, faults: [blank] };
