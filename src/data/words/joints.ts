@@ -28,6 +28,8 @@ export const JOINT_MESSAGES = {
     'No fastener reaches from one of these pieces straight into the other: give the row a plate or strap, or a rating.',
   headFlatTooDeep: 'The flat under the head is {flatIn} in deep, in wood {thicknessIn} in thick.',
   boltTooShort: 'The bolt is {lengthIn} in long; through both pieces with its nut it wants at least {leastIn} in.',
+  boltTooLong:
+    'The bolt is {lengthIn} in long: its thread ends before its nut meets the wood. Here it may be at most {mostIn} in.',
   plateNotFlush:
     'The plates do not lie on both pieces: {piece} is off by {stepIn} in on a side. Cut flats for them in the wider piece, as deep as the step, or pack them and take a rating: bolts over a gap like this are not computed.',
   sheetThicknessNotGiven: 'Give the thickness of the sheet: what its screws hold depends on it.',

@@ -207,6 +207,28 @@ describe('straps from a beam down its post', () => {
     expect([beam!.gapIn.toFixed(9), post!.gapIn.toFixed(9)]).toEqual(['0.000000000', '0.060000000']);
   });
 
+  // By hand: thread of a bolt longer than 6 in. 2 D + 1/2 (NDS Table L1, from memory), its nut D high; both logs are as wide as
+  // the post where plates of 3/16 in. lie on flats.
+  it('bolted, want bolts whose thread reaches the wood and has room for the nut', () => {
+    const source = jointSource(plainShed());
+    const joint = jointsOf(plainShed(), source.shelter).find((j) => j.kind === 'beamPost')!;
+    const gripIn = joint.lower.shape!.diameterIn! + 2 * 0.1875;
+    const bolt = (beyondIn: number): FastenerRow => ({
+      ...FLUSH,
+      fastener: 'bolt',
+      count: 1,
+      spacingIn: null,
+      lengthIn: gripIn + beyondIn,
+    });
+    const reason = (beyondIn: number) => reasonOf(shedWith('beamPost', [bolt(beyondIn)]), 'beamPost', 'pull');
+    expect([0.49, 0.51, 1.49, 1.51].map(reason)).toEqual([
+      'fail boltTooShort',
+      undefined,
+      undefined,
+      'fail boltTooLong',
+    ]);
+  });
+
   it('pull only: sideways another row or a rating is asked for', () => {
     expect(reasonOf(shedWith('beamPost', [FLUSH]), 'beamPost', 'across')).toBe('notGiven strapOnlyPulls');
   });

@@ -25,6 +25,8 @@ import type { InWood } from './standing.ts';
  * @source NDS 12.2, 11.2.2, 3.10; AISI S100 J4.4 where a sheet lies under the head
  */
 export function heldAgainstPull(there: RowThere, CD: number, note?: Note): Pounds {
+  // what never holds a pull has no distances to keep for one
+  if (there.size.kind === 'driftPin') return refused('driftPinNotPulled');
   const near = tooNear(there);
   if (near) return near;
   const limits = [shankHolds, headHolds, steelHolds].map((limit) => limit(there, CD, note));
@@ -49,8 +51,8 @@ const BOUNDLESS: Pounds = { ok: true, pounds: Infinity };
 function shankHolds(there: RowThere, CD: number, note?: Note): Pounds {
   const { size, standing, row } = there;
   const { main } = standing;
-  if (size.kind === 'driftPin') return refused('driftPinNotPulled');
-  if (size.kind === 'bolt') return row.plate?.each === 2 ? BOUNDLESS : underWasher(there, main, CD, note);
+  if (size.kind === 'bolt' || size.kind === 'driftPin')
+    return row.plate?.each === 2 ? BOUNDLESS : underWasher(there, main, CD, note);
   const grain = grainMet(angleToGrainDeg(main.shape, { at: main.shape.axisAt, into: standing.into }));
   const kind: PulledKind = size.kind;
   const pulled = (used: (typeof main.wood.used)[number], tell?: Note): Pounds =>

@@ -114,20 +114,25 @@ interface InMain {
 }
 
 /** A driven shank ends in the main piece; a bolt goes through and has its nut on it, let in as deep as its head. */
-function reaching(
-  { kind, lengthIn, nominalIn }: ShankSize,
-  path: Parameters<typeof drivenInto>[0],
-  flatIn: number,
-): InMain | Refused {
+function reaching(size: ShankSize, path: Parameters<typeof drivenInto>[0], flatIn: number): InMain | Refused {
+  const { kind, lengthIn } = size;
   if (kind !== 'bolt') {
     const driven = drivenInto(path, lengthIn);
     return driven.ok ? { ok: true, lengthIn: driven.penetrationIn, beyondIn: 0 } : driven;
   }
   const mainIn = path.main.thicknessIn - flatIn;
   const beyondIn = lengthIn - (path.side.thicknessIn + path.gapIn + mainIn);
-  return beyondIn >= nominalIn
-    ? { ok: true, lengthIn: mainIn, beyondIn }
-    : refused('boltTooShort', { lengthIn, leastIn: lengthIn - beyondIn + nominalIn });
+  return nutless(size, beyondIn) ?? { ok: true, lengthIn: mainIn, beyondIn };
+}
+
+/**
+ * A bolt that sticks out too little has no room for its nut, as high as the bolt is thick; one that sticks out farther than
+ * it is threaded stops its nut before the wood. Washers are not counted on.
+ */
+function nutless({ lengthIn, nominalIn, threadIn }: ShankSize, beyondIn: number): Refused | null {
+  const gripIn = lengthIn - beyondIn;
+  if (beyondIn < nominalIn) return refused('boltTooShort', { lengthIn, leastIn: gripIn + nominalIn });
+  return beyondIn > threadIn ? refused('boltTooLong', { lengthIn, mostIn: gripIn + threadIn }) : null;
 }
 
 /** A screw through the sheet of the roof, square to it. */
@@ -201,8 +206,8 @@ function inMainOf(
   const planes = isBolt ? plates : 1;
   const beyondIn = isBolt ? size.lengthIn - roomIn - planes * steelIn : 0;
   const lengthIn = isBolt ? roomIn : size.lengthIn - steelIn;
-  if (isBolt && beyondIn < size.nominalIn)
-    return refused('boltTooShort', { lengthIn: size.lengthIn, leastIn: size.lengthIn - beyondIn + size.nominalIn });
+  const unheld = isBolt ? nutless(size, beyondIn) : null;
+  if (unheld) return unheld;
   if (lengthIn > roomIn) return refused('shankComesOut', { lengthIn: size.lengthIn, roomIn: roomIn + steelIn });
   return {
     ok: true,

@@ -110,7 +110,7 @@ export function strapRows(setting: JointSetting): readonly FastenerRow[] {
     const bolts = BOLTS.rows
       .filter(({ nominalIn }) => within(nominalIn, STRAP_SHANKS_IN))
       .flatMap(({ nominalIn }) => {
-        const through = Math.max(thickest(upper), thickest(lower)) + 2 * bar.thicknessIn + 1.5 * nominalIn;
+        const through = Math.max(thickest(upper), thickest(lower)) - 2 * flatIn + 2 * bar.thicknessIn + 1.5 * nominalIn;
         const row = {
           ...base,
           fastener: 'bolt',
