@@ -218,18 +218,20 @@ describe('joints that few shelters have', () => {
 
 describe('a proposal', () => {
   it('says what the fewest that hold would be and their ratio, and is taken over whole', async () => {
-    const project = without('bracePost');
-    await openBrace(project);
+    const project = without('purlinRafter');
+    const every = 'Every joint purlin to rafter';
+    openFrame(project);
     const user = userEvent.setup();
-    await user.click(screen.getByRole('button', { name: `propose fasteners, ${LOWER}` }));
-    const said = await screen.findByRole('status', { name: `${LOWER}: proposal` });
-    const proposal = proposeFor(project, 'bracePost');
+    await user.click(linkHead(/^purlin/));
+    await user.click(screen.getByRole('button', { name: `propose fasteners, ${every}` }));
+    const said = await screen.findByRole('status', { name: `${every}: proposal` });
+    const proposal = proposeFor(project, 'purlinRafter');
     if (!proposal.ok) throw new Error('the demo has a proposal');
     expect(said.textContent).toContain(`Ratio ${roundedUp(proposal.share)} at the hardest`);
     expect(said.textContent).toContain(`${proposal.capacity.rows[0]!.count} `);
     await user.click(within(said).getByRole('button', { name: 'take these' }));
-    expect(at(LOWER_PATH)).toEqual(proposal.capacity);
-    expect(rowOf('brace.tie/brace-1/bracePost').status).toBe('pass');
+    expect(at('joints.defaults[purlinRafter].capacity')).toEqual(proposal.capacity);
+    expect(rowOf('purlin.tie/purlin-1/whole').status).toBe('pass');
   });
 
   it('says why where only a rated part would do', async () => {

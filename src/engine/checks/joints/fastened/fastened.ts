@@ -139,7 +139,8 @@ const BEYOND: ReadonlySet<Message['code']> = new Set([
   'toedOnlyNails',
 ]);
 
-const isMisfit = ({ reason }: Refused): boolean => !NOT_SAID.has(reason.code) && !BEYOND.has(reason.code);
+const isMisfit = ({ reason: { code } }: Refused): boolean =>
+  ![NOT_SAID, HOLDS_OTHER_WAYS, BEYOND].some((known) => known.has(code));
 
 const refusedPart = ({ reason }: Refused): RatedPart => ({
   ok: false,
