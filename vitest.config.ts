@@ -7,6 +7,8 @@ export default mergeConfig(
   defineConfig({
     test: {
       environment: 'node',
+      // every core: left to itself one of two would stand idle
+      maxWorkers: '100%',
       // a 2-core machine under load is slow, not wrong
       testTimeout: 60_000,
       include: ['tests/**/*.test.{ts,tsx}'],
