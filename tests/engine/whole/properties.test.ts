@@ -81,7 +81,7 @@ describe('evaluate', () => {
           standing += lines.filter((l) => l.stands && l.posts.length > 0).length;
           expect(wrongIn(answer)).toEqual([]);
         }),
-        { seed: 2031, numRuns },
+        { seed: 2027, numRuns },
       );
       expect(standing).toBeGreaterThan(numRuns);
     },
