@@ -171,8 +171,8 @@ function askTogether(line: BracedLine, asked: readonly Asked[], found: Map<LineR
 }
 
 /**
- * The lowest mode that sways. Where none of those looked through does, the last of them stands for it: any later one has a
- * factor no smaller (safe side).
+ * The lowest mode that sways. Where none of those looked through does, the last of them stands for it: every one after it has
+ * a factor no smaller (safe side).
  */
 function lowestSway(line: BracedLine, thrust: Float64Array): BucklingMode {
   const modes = line.modes(thrust, MODES);
