@@ -10,11 +10,18 @@ import type { LineResponse } from './frame/line-frame.ts';
 import type { BuckledLine } from './frame/buckled-shape.ts';
 import { once } from './once.ts';
 
+/** What tells responses of one combination and brace model apart, where there are several. */
+type WaysOf = (r: LineResponse) => readonly string[];
+
 /**
  * What the drawing hatches and the sheet prints of one analysed line. The long lists, of every combination and of every
  * station, are made when they are first read: between two keystrokes mostly nobody reads them.
  */
-export function lineReport(context: LineCheckContext, buckledOf: () => BuckledLine | null): LineReport {
+export function lineReport(
+  context: LineCheckContext,
+  buckledOf: () => BuckledLine | null,
+  waysOf: WaysOf = () => [],
+): LineReport {
   const { frame, line } = context;
   const { layout, mesh } = frame;
   const strength = frame.responses.filter(isStrength);
@@ -26,7 +33,7 @@ export function lineReport(context: LineCheckContext, buckledOf: () => BuckledLi
     lineId: line.id,
     stands: frame.unheld.length === 0,
     reason: frame.unheld[0]?.reason ?? null,
-    posts: mesh.posts.map((p) => reactionsOf(context, p)),
+    posts: mesh.posts.map((p) => reactionsOf(context, p, waysOf)),
     get members() {
       return members();
     },
@@ -53,14 +60,14 @@ const greatest = (responses: readonly LineResponse[], force: (values: Float64Arr
   responses.reduce((most, r) => Math.max(most, force(r.values)), 0);
 
 /** Worst of the brace models in every combination; each part on its own. */
-function reactionsOf(context: LineCheckContext, chain: PostChain): PostReactions {
+function reactionsOf(context: LineCheckContext, chain: PostChain, waysOf: WaysOf): PostReactions {
   const foot = footIndex(context.frame.layout, chain);
   const responses = postResponses(context).filter(isStrength);
   const across = acrossPushAtFoot(context, chain);
   const byCombination = once(() =>
     Object.fromEntries(
       responses.map((r) => [
-        [r.combination.id, r.braceModel, ...(r.across ? [r.across.way] : [])].join('|'),
+        [r.combination.id, r.braceModel, ...(r.across ? [r.across.way] : []), ...waysOf(r)].join('|'),
         {
           verticalLb: r.values[foot + 1]!,
           alongLb: r.values[foot]!,

@@ -15,8 +15,15 @@ export function rowReport(answer: RowAnswer): RowReport {
   };
 }
 
-const frameReport = ({ context, share }: Extract<RowAnswer, { ok: true }>['frame']): RowReport['frame'] =>
-  lineReport(context, () => buckledLine(context.frame, share));
+const frameReport = ({ context, share, pushOf }: Extract<RowAnswer, { ok: true }>['frame']): RowReport['frame'] =>
+  lineReport(
+    context,
+    () => buckledLine(context.frame, share),
+    (r) => {
+      const push = pushOf(r);
+      return push ? [push.id] : [];
+    },
+  );
 
 /** Unbalanced force over applied force in any solved state of a row. */
 export const residualOf = (answer: RowAnswer): number => (answer.ok ? answer.frame.context.frame.residual : 0);

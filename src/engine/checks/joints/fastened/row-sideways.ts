@@ -66,11 +66,13 @@ export function heldSideways(there: RowThere, force: Vector, CD: number, note?: 
   const slenderness = Math.min(...woods.map(({ piece }) => piece.lengthIn)) / size.nominalIn;
   const onPlate = standing.side.material === 'steel';
   let Cdelta = 1;
+  const torn: (LoadedWood & { readonly endIn: number })[] = [];
   for (const { piece, load } of woods) {
     const place = placeIn(piece, standing.into, group, load, size, slenderness, onPlate);
     const factor = geometryFactor(place, note);
     if (!factor.ok) return factor;
     Cdelta = Math.min(Cdelta, factor.Cdelta);
+    torn.push({ piece, load, endIn: place.endIn });
   }
   const Cg = groupActionFactor(
     {
@@ -93,7 +95,7 @@ export function heldSideways(there: RowThere, force: Vector, CD: number, note?: 
   const each = adjustedLateral(Z.ZLb, worst, factors, note);
   const n = countOf(there);
   const faces = n / there.row.count;
-  const tearing = faces * Math.min(...woods.map(({ piece, load }) => tearOut(there, piece, load, CD, note)));
+  const tearing = faces * Math.min(...torn.map((wood) => tearOut(there, wood, CD, note)));
   const pounds = Math.min(n * each, tearing);
   note?.({
     symbol: 'Zrow',
@@ -182,11 +184,16 @@ function stretchingSteel({ row, standing }: RowThere): RowPiece {
 }
 
 /** Force along the grain at which the rows tear out of a piece; Infinity where it cannot, or for thin shanks. */
-function tearOut({ group, size }: RowThere, piece: InWood, load: GrainLoad, CD: number, note?: Note): number {
+function tearOut(
+  { group, size }: RowThere,
+  { piece, load, endIn }: LoadedWood & { readonly endIn: number },
+  CD: number,
+  note?: Note,
+): number {
   const isAlong = load.angleDeg <= ALONG_WITHIN_DEG && Number.isFinite(piece.endIn);
   if (!isAlong || size.nominalIn < THICK_FROM_IN) return Infinity;
   const { FvPsi, FtPsi } = piece.wood.values;
-  const criticalIn = load.inLine > 1 ? Math.min(piece.endIn, group.spacingIn) : piece.endIn;
+  const criticalIn = load.inLine > 1 ? Math.min(endIn, group.spacingIn) : endIn;
   const line = { count: load.inLine, thicknessIn: piece.lengthIn, criticalIn };
   if (load.beside === 1) return rowTearOut(FvPsi * CD, line, note);
   const betweenIn2 = (load.beside - 1) * (group.spacingIn - size.nominalIn) * piece.lengthIn;
