@@ -1,6 +1,6 @@
 import { clause } from '../../../../data/sources.ts';
 import { breaks, notGiven, outside, type Verdict } from '../../../check.ts';
-import type { Message } from '../../../message.ts';
+import { message, type Message } from '../../../message.ts';
 import { put, type Note } from '../../../note.ts';
 import type { FastenedCapacity } from '../../../project/model.ts';
 import { INCHES_PER_FOOT, quantity } from '../../../units.ts';
@@ -40,7 +40,9 @@ export function fastenedPart(fastened: Fastened, part: JointPart, CD: number, no
   const rating = capacity.alsoRated ? ratedFor(capacity.alsoRated, part, CD, note) : null;
   if (isFoot && !rating) return refusedPart(refused('anchorNotRated'));
   if (rating && !rating.ok) return rating;
-  if (isFoot && part !== 'pull') return rating!;
+  // what brings a push from the post to its anchors is not computed: the row says so
+  if (isFoot && part !== 'pull' && rating)
+    return { ...rating, reason: rating.reason ?? message('footSidewaysByRating') };
   const strongest = strongestRow(fastened, part, CD);
   if (!strongest.ok) return refusedPart(strongest);
   if (note) rowHolds(setting, strongest.row, part, CD, note);
