@@ -122,6 +122,8 @@ export const CHECK_MESSAGES = {
     'Forces of first order; the sway of a line that holds itself is made larger by what its loads do on the moved frame. Sag stays first order.',
   assumeEffectiveLengths:
     'Posts in a line, and across in a row, that its own braces or fixed feet hold: Euler stress from the buckling of that line or row. Else effective length by table, pier top to seat: Ke 2.4 where knee braces hold or nothing is decided, 2.1 embedded, 1.0 where a building or rated wall holds. Slenderness always by table.',
+  assumeBoltHoles:
+    'Wood that bolts and the flats under their plates take from a log is not taken off its sections, and a log that something hangs on by plates is not asked for shear beside them: keep bolts thin beside the log, and away from its ends and from where it is bent most.',
   assumeNoDiaphragm: 'The sheet is not a diaphragm: each line takes its own share of wind along it.',
   assumeNoShelter: 'No part is sheltered by another from wind sideways.',
   assumeGoodsStand:
