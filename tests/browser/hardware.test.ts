@@ -80,6 +80,23 @@ describe('lag screws for the end of a brace', () => {
 });
 
 describe('proposed fasteners', () => {
+  it('are said with their ratio, taken by a word, and hold', async () => {
+    const { page, complaints, close } = await openDemo();
+    await openLink(page, 'purlin');
+    const every = 'Every joint purlin to rafter';
+    await page.getByRole('button', { name: `propose fasteners, ${every}` }).click();
+    const said = page.getByRole('status', { name: `${every}: proposal` });
+    await said.waitFor();
+    expect(await said.innerText()).toMatch(/^The fewest that hold: \d .* Ratio 0\.\d\d at the hardest\./);
+    await said.getByRole('button', { name: /take these|as proposed/ }).click();
+    const { project } = await keptProject(page);
+    const judged = figuresOf(project).checks.filter(({ ruleId }) => ruleId === 'purlin.tie');
+    expect(judged.map(({ status }) => status)).toEqual(judged.map(() => 'pass'));
+    expect(judged.length).toBeGreaterThan(0);
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
   it('are not made up where none that is computed would hold: the reason stands there, and the joint is not given', async () => {
     const { page, complaints, close } = await openDemo();
     await openJoint(page);

@@ -10,7 +10,7 @@ const onlyFinite = (name: string, value: unknown): unknown => {
   return value;
 };
 
-function firstFigures({ lines: _lines, sections: _sections, checks, ...rest }: Evaluation): FirstFigures {
+function firstFigures({ lines: _lines, sections: _sections, rows: _rows, checks, ...rest }: Evaluation): FirstFigures {
   return { ...rest, checks: checks.map(({ ratios: _ratios, ...row }) => row) };
 }
 

@@ -4,7 +4,7 @@ import type { Project } from '../../engine/project/model.ts';
 import { DATA_VERSION, PROGRAM_VERSION } from '../../engine/versions.ts';
 
 /** What the first view reads of an evaluation: everything but its long lists. */
-export interface FirstFigures extends Omit<Evaluation, 'lines' | 'sections' | 'checks'> {
+export interface FirstFigures extends Omit<Evaluation, 'lines' | 'sections' | 'rows' | 'checks'> {
   readonly checks: readonly Omit<CheckRow, 'ratios'>[];
 }
 
@@ -19,5 +19,5 @@ export function preparedAnswer(text: string, project: Project): EvaluateAnswer |
   const isOurs = rest.programVersion === PROGRAM_VERSION && rest.dataVersion === DATA_VERSION;
   if (!isOurs || rest.fingerprint !== fingerprint(project)) return null;
   const rows = checks.map((row) => ({ ...row, ratios: NO_RATIOS }));
-  return { ok: true, evaluation: { ...rest, checks: rows, lines: [], sections: [] } };
+  return { ok: true, evaluation: { ...rest, checks: rows, lines: [], sections: [], rows: [] } };
 }
