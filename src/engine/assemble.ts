@@ -7,6 +7,7 @@ import { roofChecks } from './checks/roof/roof-checks.ts';
 import { siteRows } from './checks/site-rows.ts';
 import { ratedAlongRows } from './checks/sway/rated-along.ts';
 import { swayAcrossRows } from './checks/sway/sway-checks.ts';
+import type { LedgerReport } from './evaluation.ts';
 import { givensOf, type Prepared } from './givens.ts';
 import { acrossForce } from './loads/across.ts';
 import type { Fault } from './message.ts';
@@ -19,6 +20,7 @@ import { acrossSources } from './transverse/row-source.ts';
 export interface Assembled extends Prepared {
   readonly lines: readonly LineParts[];
   readonly frames: FramesAcross;
+  readonly ledgers: readonly LedgerReport[];
   readonly sources: readonly CheckSource[];
 }
 
@@ -34,9 +36,10 @@ export function assemble(project: Project): Assembled | { readonly faults: reado
   const inertiaLb = lines.reduce((sum, l) => sum + l.inertiaLb, 0);
   const across = acrossForce(project, shelter, site, roof, runOf, inertiaLb);
   const joints = { project, shelter, valuesOf: materials.of };
+  const ofRoof = roofChecks({ ...joints, site, form, runOf, weights });
   const sources = [
     plainSource(siteRows(project, shelter, site, form)),
-    ...roofChecks({ ...joints, site, form, runOf, weights }),
+    ...ofRoof.sources,
     ...lines.flatMap((l) => l.source),
     plainSource(ratedAlongRows(lines.flatMap((l) => l.held ?? []))),
     beamAcrossChecks(joints, across, new Set(lines.flatMap((l) => (l.isAnalysed ? [l.report.lineId] : [])))),
@@ -48,5 +51,5 @@ export function assemble(project: Project): Assembled | { readonly faults: reado
     ...acrossSources(frames, shelter),
     plainSource(swayAcrossRows(project.lateral.across, across.asdLb, frames.rows.length > 0)),
   ];
-  return { ...givens, lines, frames, sources };
+  return { ...givens, lines, frames, ledgers: ofRoof.ledgers, sources };
 }

@@ -32,7 +32,8 @@ const byPath = (a: CheckRow, b: CheckRow): number =>
 function report(assembled: Assembled): Evaluation {
   const { project, lines, frames } = assembled;
   const rows = assembled.sources.flatMap((s) => s.rows());
-  const judged = heldBack(rows, unknownLoads(assembled.site, assembled.form));
+  const unknown = unknownLoads(assembled.site, assembled.form);
+  const judged = heldBack(rows, unknown);
   const checks = [...withWindDepartures(judged, project, assembled.site)].sort(byPath);
   const count = (status: Status): number => checks.filter((c) => c.status === status).length;
   return {
@@ -45,6 +46,7 @@ function report(assembled: Assembled): Evaluation {
     logs: assembled.materials.reports,
     lines: lines.map((l) => l.report),
     rows: frames.rows.map(rowReport),
+    ledgers: assembled.ledgers.map((l) => ({ ...l, reason: l.reason ?? unknown?.reason ?? null })),
     checks,
     sections: assembled.sources.flatMap((s) => s.sections ?? []),
     counts: { pass: count('pass'), fail: count('fail'), notGiven: count('notGiven'), outside: count('outside') },

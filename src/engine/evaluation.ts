@@ -22,6 +22,8 @@ export interface Evaluation {
   readonly lines: readonly LineReport[];
   /** frames across the lines, none where something else holds the shelter */
   readonly rows: readonly RowReport[];
+  /** what every ledger brings to its wall */
+  readonly ledgers: readonly LedgerReport[];
   /** worst row of each key, in the order of the load path */
   readonly checks: readonly CheckRow[];
   /** what judged the sections of round members; `thinnestLogs` asks it how thin they might be */
@@ -111,6 +113,27 @@ export interface RowReport {
   readonly tieIds: readonly string[];
   /** null where its forces are not known */
   readonly frame: LineReport | null;
+}
+
+/** What a ledger brings to the wall it hangs on, the hardest foot of it. */
+export interface LedgerReport {
+  readonly lineId: string;
+  /** in the order down, up, out, along; empty where they are not known */
+  readonly forces: readonly LedgerForce[];
+  /** why forces are not known, or may still grow: loads of the site that are missing; null where they are whole */
+  readonly reason: Message | null;
+}
+
+/** The greatest force of one way, allowable-stress level. */
+export interface LedgerForce {
+  /** out is away from the wall */
+  readonly way: 'down' | 'up' | 'out' | 'along';
+  /** on each foot of ledger [lb/ft] */
+  readonly plf: number;
+  /** on each fixing; null while their spacing is not given [lb] */
+  readonly onFixingLb: number | null;
+  /** the combination that asks it; '' where none does */
+  readonly combinationId: string;
 }
 
 export interface PostReactions {

@@ -183,6 +183,7 @@ const EMPTY_EVALUATION: Evaluation = {
   logs: [],
   lines: [],
   rows: [],
+  ledgers: [],
   checks: [],
   sections: [],
   counts: { pass: 0, fail: 0, notGiven: 0, outside: 0 },

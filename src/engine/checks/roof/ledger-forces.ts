@@ -59,6 +59,9 @@ export function ledgerResponses(
   return [...byCombination.values()];
 }
 
+/** What each foot of ledger brings to one of its fixings [lb]. */
+export const onFixing = (plf: number, spacingIn: number): number => (plf * spacingIn) / 12;
+
 /** Heavy weight of the ledger itself; a ledger nobody described weighs nothing here, its own row says so [lb/ft]. */
 function ledgerWeight({ project }: RoofCheckContext, line: LedgerLine): number {
   const stick = stickOf(project, line.stock, line.toXIn - line.fromXIn);

@@ -1,5 +1,6 @@
 import { clause } from '../../../data/sources.ts';
 import { notGiven, type Verdict } from '../../check.ts';
+import type { LedgerReport } from '../../evaluation.ts';
 import { message } from '../../message.ts';
 import { put, type Note } from '../../note.ts';
 import { isNamed } from '../../project/is-named.ts';
@@ -11,14 +12,21 @@ import { ratedHolder, type Holder } from '../joints/holder.ts';
 import type { JointPart } from '../joints/rated.ts';
 import { plainRow } from '../site-of-check.ts';
 import { refused, unasked, type RoofCheckContext } from './context.ts';
-import { ledgerResponses, type LedgerResponse } from './ledger-forces.ts';
+import { ledgerResponses, onFixing, type LedgerResponse } from './ledger-forces.ts';
+import { asksOf, ledgerReport, type LedgerAsks } from './ledger-report.ts';
 import type { RafterChecks } from './rafter-checks.ts';
 
-/** Whether the building is said to take the ledger, and what holds the ledger to it. */
-export function ledgerChecks(context: RoofCheckContext, rafters: RafterChecks): readonly CheckSource[] {
-  return context.project.supportLines.flatMap((line): readonly CheckSource[] =>
-    line.kind === 'ledger' ? [buildingSource(context, line), fixingSource(context, line, rafters)] : [],
-  );
+/** Whether the building is said to take its ledgers, what holds each of them to it, and what they bring to it. */
+export function ledgerChecks(
+  context: RoofCheckContext,
+  rafters: RafterChecks,
+): { readonly sources: readonly CheckSource[]; readonly reports: readonly LedgerReport[] } {
+  const ledgers = context.project.supportLines.filter((line) => line.kind === 'ledger');
+  const asked = ledgers.map((line) => ledgerAsks(context, line, rafters));
+  return {
+    sources: asked.flatMap((asks) => [buildingSource(context, asks.line), fixingSource(context, asks)]),
+    reports: asked.map(ledgerReport),
+  };
 }
 
 function buildingSource({ project }: RoofCheckContext, line: LedgerLine): CheckSource {
@@ -29,13 +37,19 @@ function buildingSource({ project }: RoofCheckContext, line: LedgerLine): CheckS
   );
 }
 
-function fixingSource(context: RoofCheckContext, line: LedgerLine, rafters: RafterChecks): CheckSource {
+function ledgerAsks(context: RoofCheckContext, line: LedgerLine, rafters: RafterChecks): LedgerAsks {
   const onLine = rafters.analysed.filter((a) => a.loading.run.supportLines.includes(line.id));
   const wind = onLine.map((a) => a.loading.wind).find((w) => !w.ok);
   const problem = rafters.problem ?? (wind && !wind.ok ? refused(wind) : null);
-  if (problem) return plainSource(unasked(['ledger.fixing'], line.id, problem));
+  if (problem) return { ok: false, line, verdict: problem };
   const geometry = context.shelter.lines.find((l) => l.id === line.id)!;
-  const responses = ledgerResponses(context, line, geometry, onLine);
+  return { ok: true, line, responses: ledgerResponses(context, line, geometry, onLine) };
+}
+
+function fixingSource(context: RoofCheckContext, asks: LedgerAsks): CheckSource {
+  const { line } = asks;
+  if (!asks.ok) return plainSource(unasked(['ledger.fixing'], line.id, asks.verdict));
+  const { responses } = asks;
   const capacity = capacityOf(context.project, 'ledgerWall', jointKey('ledgerWall', line.id));
   if (capacity === null || capacity.kind === 'fasteners')
     return plainSource(unasked(['ledger.fixing'], line.id, asksOf(responses)));
@@ -60,19 +74,6 @@ function fixingSource(context: RoofCheckContext, line: LedgerLine, rafters: Raft
   });
 }
 
-/** Nobody has rated the fixings: the row shows what they would have to hold. */
-function asksOf(responses: readonly LedgerResponse[]): Verdict {
-  const most = (of: (r: LedgerResponse) => number): number => responses.reduce((a, r) => Math.max(a, of(r)), 0);
-  const downPlf = most((r) => r.downPlf);
-  const upPlf = most((r) => r.upPlf);
-  const outPlf = most((r) => r.outPlf);
-  const alongPlf = most((r) => r.alongPlf);
-  return notGiven(
-    message('ledgerAsks', { downPlf, upPlf, outPlf, alongPlf }),
-    quantity(Math.max(downPlf, upPlf, outPlf, alongPlf), 'lb/ft'),
-  );
-}
-
 type Share =
   | { readonly ok: true; readonly part: JointPart; readonly demandLb: number; readonly capacityLb: number }
   | { readonly ok: false; readonly verdict: Verdict | null };
@@ -86,7 +87,7 @@ function sharesOf(holder: Holder, spacingIn: number, r: LedgerResponse, note?: N
   ];
   return asked.flatMap(([part, plf]): readonly Share[] => {
     if (plf <= 0) return [];
-    const demandLb = (plf * spacingIn) / 12;
+    const demandLb = onFixing(plf, spacingIn);
     note?.({
       symbol: `P ${part}`,
       words: `force on one fixing, ${part}`,

@@ -55,7 +55,7 @@ function changed(raw: Raw, change: (raw: Raw) => void): Project {
 }
 
 export const rowsOf = (context: RoofCheckContext): readonly CheckRow[] =>
-  roofChecks(context).flatMap((source) => source.rows());
+  roofChecks(context).sources.flatMap((source) => source.rows());
 
 export function rowOf(context: RoofCheckContext, key: string): CheckRow {
   const row = rowsOf(context).find((r) => r.key === key);
@@ -64,7 +64,7 @@ export function rowOf(context: RoofCheckContext, key: string): CheckRow {
 }
 
 export function stepsOf(context: RoofCheckContext, key: string, combinationId?: string): readonly Step[] {
-  for (const source of roofChecks(context)) {
+  for (const source of roofChecks(context).sources) {
     const steps = source.explain(key, combinationId);
     if (steps) return steps;
   }
