@@ -33,6 +33,7 @@ export function assumptionsOf(
     ...(project.supportLines.some((l) => l.kind === 'ledger') ? [message('attachedCanopy')] : []),
     ...site.departures,
     ...(project.logs.some((l) => l.errorIn > 0) ? [message('diametersAsTyped')] : []),
+    ...(project.calculation.doubledLateralSoil ? [message('doubledSoilShort')] : []),
     ...notRead(project),
     ...project.instead.map((i) =>
       message('typedInstead', { what: i.what, of: i.of ?? 'the whole shelter', value: i.value, why: i.why }),
@@ -48,8 +49,5 @@ const hasBolts = ({ joints }: Project): boolean =>
 
 /** What the file holds and this version does not look at: said, so that nobody counts on it. */
 function notRead(project: Project): readonly Message[] {
-  return [
-    ...(project.asBuilt.cutsMade.length > 0 ? [message('cutsMadeNotRead')] : []),
-    ...(project.calculation.doubledLateralSoil ? [message('doubledSoilNotRead')] : []),
-  ];
+  return [...(project.asBuilt.cutsMade.length > 0 ? [message('cutsMadeNotRead')] : [])];
 }

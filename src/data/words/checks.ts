@@ -139,7 +139,8 @@ export const CHECK_MESSAGES = {
   diametersAsTyped:
     'Ratios use the diameters as typed. What the stated error of measurement would make of them stands on screen beside each log.',
   cutsMadeNotRead: 'Cuts already made, written under as built, are not looked at.',
-  doubledSoilNotRead: 'The doubled lateral soil value is chosen, but not used (safe side).',
+  doubledSoilShort:
+    'The doubled lateral soil value is chosen: it counts for posts in the ground without braces, in wind and earthquake alone.',
   typedInstead: 'Typed instead of computed: {what} of {of} = {value} ({why}).',
   typedSection: "Typed section ({name}): its maker's values are used as typed.",
   attachedCanopy: 'Coefficients for attached canopies are not available: those of a free roof are used.',

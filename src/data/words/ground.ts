@@ -19,5 +19,7 @@ export const GROUND_MESSAGES = {
   holeTooNarrow: 'The hole is {holeIn} in wide; for this post, its fill and its pad it must be {needIn} in.',
   nothingHoldsDown:
     'It is lifted and nothing holds it down: soil and bare concrete let go of a post. Key it into concrete with bars or lags.',
+  doubledSoil:
+    'Twice the lateral value of the soil counts in wind and earthquake: half an inch of movement of the post at the ground must do no harm.',
   dryInGround: 'Values for dry wood do not hold in the ground: say that the post is used wet.',
 } as const;

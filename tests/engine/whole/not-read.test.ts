@@ -8,9 +8,8 @@ const bare: Project = {
   ...demo,
   logs: demo.logs.map((log) => ({ ...log, errorIn: 0 })),
   asBuilt: { ...demo.asBuilt, cutsMade: [] },
-  calculation: { ...demo.calculation, doubledLateralSoil: false },
 };
-const NOT_READ: ReadonlySet<string> = new Set(['cutsMadeNotRead', 'doubledSoilNotRead']);
+const NOT_READ: ReadonlySet<string> = new Set(['cutsMadeNotRead']);
 const said = (project: Project): readonly string[] =>
   evaluated(project)
     .assumptions.map(({ code }) => code)
@@ -21,7 +20,7 @@ describe('what the file holds and no figure uses', () => {
     expect(said(bare)).toEqual([]);
   });
 
-  it('is said: cuts already made, the doubled value of the soil', () => {
+  it('is said: cuts already made', () => {
     const made = {
       log: bare.logs[0]!.id,
       kind: 'notch',
@@ -33,8 +32,6 @@ describe('what the file holds and no figure uses', () => {
     } as const;
     const cut = { ...bare, asBuilt: { ...bare.asBuilt, cutsMade: [made] } };
     expect(said(cut)).toEqual(['cutsMadeNotRead']);
-    const doubled = { ...bare, calculation: { ...bare.calculation, doubledLateralSoil: true } };
-    expect(said(doubled)).toEqual(['doubledSoilNotRead']);
   });
 
   it('that diameters count as typed is said as soon as one of them may be off', () => {

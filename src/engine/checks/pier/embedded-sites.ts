@@ -18,6 +18,7 @@ import { roundArea } from '../wood/round-section.ts';
 import { belowGroundSite } from './below-ground-site.ts';
 import { depthOf, type Buried } from './buried.ts';
 import { footForces } from './foot-forces.ts';
+import { pushIsShort } from './short-push.ts';
 import { allowableBearing, whyNoBearing, whyNoLateral } from './soil.ts';
 
 /** Post in the ground of an analysed line: pressed down, lifted, held sideways by the soil, bent below the ground. */
@@ -135,6 +136,7 @@ function keyedWeight(foot: EmbeddedFoot, stick: Buried['stick'], note?: Note): n
 function depthSite({ context, chain, foot, stick, forces, at }: Buried): CheckSite<LineResponse> {
   const { site } = context.project;
   const widthIn = foot.backfill === 'concrete' ? foot.holeIn : widthOf(stick, foot.depthIn);
+  const isShort = pushIsShort(context.project, context.shelter, chain.post);
   return {
     ...at,
     ruleId: 'pier.embedded',
@@ -147,10 +149,11 @@ function depthSite({ context, chain, foot, stick, forces, at }: Buried): CheckSi
           ...forces.sideways(r, note),
           lateralPsfPerFt: site.soil.lateralPsfPerFt.value!,
           widthIn,
-          doubled: false,
+          doubled: isShort(r),
         },
         note,
       ),
+    reason: (r) => (isShort(r) ? message('doubledSoil') : null),
     capacity: (_, note) => {
       const depth = feetFromInches(depthOf(chain.post));
       note?.({

@@ -107,6 +107,46 @@ describe('a post in the ground', () => {
     expect(off(sawn.demand!.value, depthFt(300, 20_000 / 12, SOIL, Math.hypot(8, 6) / 12))).toBeLessThan(1e-6);
   });
 
+  // IBC 1806.3.4, from memory: twice the value where half an inch of movement does no harm, for short loads.
+  it('[pier.embedded] presses on the soil with twice its value where that is chosen, wind or an earthquake pushes and no brace does', () => {
+    const b = Math.min(diameterAt(0), diameterAt(DEPTH_IN)) / 12;
+    const depthIn = (project: Project, caseId: string, lateral: number) => {
+      const { context } = lineBench(project);
+      const chain = context.frame.mesh.posts[0]!;
+      const push = [
+        [footIndex(context.frame.layout, chain), 300],
+        [chain.firstElement * 6 + 1, -300],
+      ] as const;
+      const r = handResponse(context, push, { factors: [{ caseId, factor: 0.6 }] });
+      const v = verdict(siteOf(pierSites(context), 'pier.embedded', ID), r);
+      expect(off(v.demand!.value, depthFt(300, (300 * 18) / 12, lateral, b))).toBeLessThan(1e-6);
+      return v.reason?.code;
+    };
+    const pinned = inGround({ fixity: { along: 'pinned', across: 'pinned' } });
+    // nobody says what holds it across, so that nothing reaches the foot that way
+    const free: Project = { ...pinned, lateral: { ...pinned.lateral, across: [{ by: null }] } };
+    const chosen = (project: Project): Project => ({
+      ...project,
+      calculation: { ...project.calculation, doubledLateralSoil: true },
+    });
+    for (const short of ['wind-plus', 'own-wind-up', 'seismic-plus']) {
+      expect(depthIn(chosen(free), short, 2 * SOIL)).toBe('doubledSoil');
+      expect(depthIn(free, short, SOIL)).toBeUndefined();
+    }
+    for (const lasting of ['snow', 'roof-live', 'notional-plus', 'own-live-xPlus'])
+      expect(depthIn(chosen(free), lasting, SOIL)).toBeUndefined();
+    const braced = plainShed().members.filter(({ role }) => role === 'brace');
+    expect(braced.length).toBeGreaterThan(0);
+    const leaning = { ...free, members: [...free.members, ...braced], groups: groupsWith(free, plainShed()) };
+    expect(depthIn(chosen(leaning), 'wind-plus', SOIL)).toBeUndefined();
+  });
+
+  /** Groups of one project, and those of another that it has none like. */
+  const groupsWith = (one: Project, other: Project): Project['groups'] => [
+    ...one.groups,
+    ...other.groups.filter((g) => one.groups.every(({ id }) => id !== g.id)),
+  ];
+
   const SAWN: Stock = {
     kind: 'sawn',
     breadthIn: 6,

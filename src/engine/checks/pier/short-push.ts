@@ -1,0 +1,23 @@
+import type { LineResponse } from '../../frame/line-frame.ts';
+import type { PostGeometry, Shelter } from '../../geometry/shelter.ts';
+import type { Project } from '../../project/model.ts';
+
+/** Loads that come and go within minutes, by the ids of their cases. */
+const SHORT = /^(own-)?wind|^seismic/;
+
+/**
+ * Where the doubled lateral value of the soil counts: somebody chose it, so that half an inch of movement at the ground does
+ * no harm; wind or an earthquake pushes; and nothing leans on the post for ever, neither a brace nor a load of one's own.
+ * @source IBC 1806.3.4, from memory; OWN: never for the lasting thrust of a brace
+ */
+export function pushIsShort(
+  { calculation, ownLoads }: Project,
+  { braces }: Shelter,
+  post: PostGeometry,
+): (r: LineResponse) => boolean {
+  const leansForEver =
+    braces.some((brace) => brace.postId === post.id) ||
+    ownLoads.some(({ kind, direction }) => kind !== 'wind' && (direction === 'xPlus' || direction === 'xMinus'));
+  if (!calculation.doubledLateralSoil || leansForEver) return () => false;
+  return (r) => r.combination.factors.some(({ caseId }) => SHORT.test(caseId));
+}
