@@ -50,9 +50,12 @@ export const JOINT_MESSAGES = {
   tieOnlyRated: 'How fasteners hold a tie log between its posts is not computed: take a rated part.',
   noSuchJoint: 'This shelter has no such joint.',
   chainNotLifted: 'No combination lifts any link over post {post}.',
-  chainNotGiven: 'Weakest over post {post}: nobody has said what the {link} can carry. It is asked {demandLb} lb.',
+  chainNotAsked: 'What lifts the links over post {post} is not known: no row asks any of them.',
+  chainNotTold:
+    'Weakest over post {post}: the {link}. What it is asked or holds cannot be told; its row in the list of checks says why.',
+  chainNotGiven: 'Weakest over post {post}: nobody has said what the {link} can carry. It is asked {demand} {unit}.',
   chainHoldMore:
-    'Weakest over post {post}: the {link}. It is asked {demandLb} lb and holds {holdsLb} lb: stronger hardware there raises the chain.',
+    'Weakest over post {post}: the {link}. It is asked {demand} {unit} and holds {holds} {unit}: stronger hardware there raises the chain.',
   chainPostThicker: 'Weakest over post {post}: the post itself, pulled and bent. A thicker log raises the chain.',
   chainPierHeavier:
     'Weakest over post {post}: the pier. {moreLb} lb more of concrete that hangs together would hold what lifts it.',

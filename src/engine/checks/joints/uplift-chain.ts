@@ -119,17 +119,29 @@ const worstOf = (rows: readonly CheckRow[]): CheckRow | null =>
 const isWeaker = (one: ChainLink, other: ChainLink): boolean =>
   one.row !== null && (other.row === null || isWorse(one.row, other.row));
 
-/** What one change would raise the weakest link. */
+/** What one change would raise the weakest link; where no number tells what it is asked or holds, that is said. */
 function raiseOf({ name, row }: ChainLink, post: PostGeometry): Message {
-  const demand = row?.demand?.value ?? 0;
-  const holds = row?.capacity?.value ?? 0;
-  const values = { link: LINK_WORDS[name], post: post.label, demandLb: demand, holdsLb: holds };
-  if (!row || (row.status === 'pass' && demand === 0)) return message('chainNotLifted', values);
-  if (row.status === 'notGiven') return message('chainNotGiven', values);
-  if (name === 'pier')
-    return message('chainPierHeavier', { ...values, moreLb: Math.max(0, demand - holds) / DEAD_AGAINST_UPLIFT });
-  return name === 'post' ? message('chainPostThicker', values) : message('chainHoldMore', values);
+  const link = LINK_WORDS[name];
+  if (!row) return message('chainNotAsked', { post: post.label });
+  const { demand, capacity, status } = row;
+  if (status === 'pass' && demand?.value === 0) return message('chainNotLifted', { post: post.label });
+  if (demand && status === 'notGiven' && CAPACITY_NOT_SAID.has(row.reason?.code))
+    return message('chainNotGiven', { link, post: post.label, demand: demand.value, unit: demand.unit });
+  if (!demand || !capacity) return message('chainNotTold', { link, post: post.label });
+  if (name === 'post') return message('chainPostThicker', { post: post.label });
+  const asked = { post: post.label, demand: demand.value, holds: capacity.value };
+  if (name !== 'pier') return message('chainHoldMore', { ...asked, link, unit: demand.unit });
+  const moreLb = Math.max(0, demand.value - capacity.value) / DEAD_AGAINST_UPLIFT;
+  return message('chainPierHeavier', { ...asked, moreLb });
 }
+
+/** Somebody must say what the link can carry; a row that is not given for another reason has that reason to show. */
+const CAPACITY_NOT_SAID: ReadonlySet<string | undefined> = new Set([
+  'capacityNotGiven',
+  'partNotGiven',
+  'anchorNotRated',
+  'fastenersNone',
+]);
 
 const LINK_WORDS: Readonly<Record<ChainLinkName, string>> = {
   sheet: 'sheet screws',

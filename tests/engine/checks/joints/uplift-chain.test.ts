@@ -58,7 +58,7 @@ describe('the uplift chain of a post', () => {
     const { links, weakest, raise } = chain!;
     const row = links[weakest]!.row!;
     expect(['chainHoldMore', 'chainPierHeavier', 'chainPostThicker']).toContain(raise.code);
-    expect(raise.values['demandLb']).toBe(row.demand!.value);
+    expect(raise.values['demand']).toBe(row.demand!.value);
     const others = links.filter((_, i) => i !== weakest).map((l) => l.row?.ratio ?? 0);
     expect(row.ratio!).toBeGreaterThanOrEqual(Math.max(...others));
   });
@@ -71,6 +71,35 @@ describe('the uplift chain of a post', () => {
         'chainNotGiven',
         'strip on its beam',
         label,
+      ]);
+  });
+
+  // A base that only touches its pier: nothing is known of how much it lifts beyond that it does, and no pound of capacity.
+  it('says that no number tells where nothing but contact holds, or no wind is known', () => {
+    const project = soundProject(everythingGivenText());
+    const own = { kind: 'beamPost', capacity: { kind: 'none' } } as const;
+    const others = project.joints.defaults.filter(({ kind }) => kind !== 'beamPost');
+    const loose = chainsOf({ ...project, joints: { defaults: [...others, own], own: [] } });
+    for (const { links, weakest, raise } of loose) {
+      expect([raise.code, raise.values['link']]).toEqual(['chainNotTold', 'beam on its post']);
+      expect(links[weakest]!.row!.capacity).toBeNull();
+    }
+    const { site } = project;
+    const calm = { ...project, site: { ...site, windMph: { ...site.windMph, value: null } } };
+    for (const { raise } of chainsOf(calm)) expect(raise.code).toBe('chainNotTold');
+  });
+
+  it('names the unit that its link is asked in: the sheet by the foot', () => {
+    const project = soundProject(everythingGivenText());
+    const joints = {
+      defaults: project.joints.defaults.filter(({ kind }) => kind !== 'sheetPurlin' && kind !== 'sheetRafter'),
+      own: [],
+    };
+    for (const { raise } of chainsOf({ ...project, joints }))
+      expect([raise.code, raise.values['link'], raise.values['unit']]).toEqual([
+        'chainNotGiven',
+        'sheet screws',
+        'lb/ft',
       ]);
   });
 });
