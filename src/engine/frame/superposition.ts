@@ -43,13 +43,14 @@ export class Superposition extends ValueLayout {
     return times > 1 ? { held: this.with(working, false)!, times } : undefined;
   }
 
-  /** What one load case brings to one value of a response, its factor counted; zero where the response has none of it. */
-  partOf({ combination, working, held, secondOrder }: LineResponse, caseId: string, index: number): number {
+  /** What one load case brings to every value of a response, its factor counted; zero where the response has none of it. */
+  partOf({ combination, working, held, secondOrder }: LineResponse, caseId: string): (index: number) => number {
     const at = this.order.indexOf.get(caseId);
     const factor = combination.factors.find((f) => f.caseId === caseId)?.factor ?? 0;
     const set = this.with(working, !held);
-    if (at === undefined || !set) return 0;
-    return factor * set.valueOf(at, index, this.swayOf(working, secondOrder?.times ?? 1));
+    if (at === undefined || !set) return () => 0;
+    const sway = this.swayOf(working, secondOrder?.times ?? 1);
+    return (index) => factor * set.valueOf(at, index, sway);
   }
 
   /** What each dead piece and load case brings to one value of a response, for the steps of a check. */

@@ -23,14 +23,34 @@ function inRow(row: RowFrame, chain: PostChain): PostInRow {
     else byCombination.set(r.combination.id, [r]);
   }
   const found = new Map<string, PostAcross | null>();
+  const along = facesOf(row, chain);
   return {
     in: (id) => {
       const known = found.get(id);
       if (known !== undefined) return known;
       const responses = byCombination.get(id);
-      const hardest = responses ? hardestOf(row, chain, responses) : null;
+      const hardest = responses ? hardestOf(row, chain, along, responses) : null;
       found.set(id, hardest);
       return hardest;
+    },
+  };
+}
+
+/** Both faces of every element of a post, and how to find a place between them: each place is looked for once. */
+interface Faces {
+  readonly faces: readonly SectionAt[];
+  readonly placeAt: (atIn: number) => PlaceOnPost;
+}
+
+function facesOf({ context }: RowFrame, chain: PostChain): Faces {
+  const faces = sectionsOf(chain, context.frame.layout);
+  const known = new Map<number, PlaceOnPost>();
+  return {
+    faces,
+    placeAt: (atIn) => {
+      const place = known.get(atIn) ?? placeOf(faces, atIn);
+      known.set(atIn, place);
+      return place;
     },
   };
 }
@@ -38,9 +58,13 @@ function inRow(row: RowFrame, chain: PostChain): PostInRow {
 /** One part of what acts at both ends of every element of a post, the greatest of all ways. */
 type AtFaces = Float64Array;
 
-function hardestOf(row: RowFrame, chain: PostChain, responses: readonly LineResponse[]): PostAcross {
+function hardestOf(
+  row: RowFrame,
+  chain: PostChain,
+  { faces, placeAt }: Faces,
+  responses: readonly LineResponse[],
+): PostAcross {
   const { layout } = row.context.frame;
-  const faces = sectionsOf(chain, layout);
   const foot = footIndex(layout, chain);
   const isFixed = chain.post.foot.fixity.along !== 'pinned';
   const at = (): AtFaces => new Float64Array(faces.length);
@@ -48,9 +72,9 @@ function hardestOf(row: RowFrame, chain: PostChain, responses: readonly LineResp
   const sum = { pushLb: 0, momentLbIn: 0, addedPushLb: 0, addedPullLb: 0 };
   for (const r of responses) {
     const first = firstOrderOf(r).values;
-    const caseId = row.pushOf(r)?.id ?? '';
-    const added = (index: number): number => layout.partOf(r, caseId, index);
-    faces.forEach((face, i) => {
+    const added = layout.partOf(r, row.pushOf(r)?.id ?? '');
+    for (let i = 0; i < faces.length; i++) {
+      const face = faces[i]!;
       const M = first[face.moment]!;
       const N = added(face.axial);
       keepGreater(plus, i, M);
@@ -58,7 +82,7 @@ function hardestOf(row: RowFrame, chain: PostChain, responses: readonly LineResp
       keepGreater(push, i, -N);
       keepGreater(pull, i, N);
       keepGreater(bow, i, bowOf(faces, i, first));
-    });
+    }
     sum.pushLb = Math.max(sum.pushLb, Math.abs(r.values[foot]!));
     if (isFixed) sum.momentLbIn = Math.max(sum.momentLbIn, Math.abs(r.values[foot + 2]!));
     const plumb = added(foot + 1);
@@ -67,12 +91,12 @@ function hardestOf(row: RowFrame, chain: PostChain, responses: readonly LineResp
   }
   return {
     momentAt: (atIn) => {
-      const place = placeOf(faces, atIn);
+      const place = placeAt(atIn);
       const round = 4 * place.t * (1 - place.t) * bow[place.i]!;
       return { plusLbIn: between(plus, place) + round, minusLbIn: between(minus, place) + round };
     },
     addedAt: (atIn) => {
-      const place = placeOf(faces, atIn);
+      const place = placeAt(atIn);
       return { pushLb: between(push, place), pullLb: between(pull, place) };
     },
     bucklesAt: bucklesAt(responses),

@@ -14,11 +14,11 @@ export function acrossOnLine(
   stabilityShare: (memberId: string) => number,
 ): AcrossOnLine | undefined {
   if (!frame.mesh.posts.some((p) => posts.has(p.memberId))) return undefined;
-  const ways = ['pressed', 'lifted'] as const;
+  const addedIn = addedByCombination(frame, posts);
   const responses = frame.responses.flatMap((r): readonly LineResponse[] => {
     if (r.combination.purpose !== 'strength') return [r];
     // a way that adds nothing leaves the line as it is
-    return [...new Set(ways.map((way) => withPushAcross(frame, posts, r, way) ?? r))];
+    return [...new Set(addedIn(r.combination.id).map((added) => (added ? withAdded(r, added) : r)))];
   });
   return { responses: buckling(frame, responses, stabilityShare), onPost: (postId) => posts.get(postId) ?? null };
 }
@@ -37,28 +37,50 @@ function buckling(
   });
 }
 
-/** Null where the push across adds nothing that way. */
-function withPushAcross(
+/** What a push across adds to the values of a line, one way, whatever braces work in it. */
+interface Added {
+  readonly way: 'pressed' | 'lifted';
+  readonly at: readonly number[];
+  readonly lb: readonly number[];
+}
+
+/** Both ways of each combination; null where the push across adds nothing that way. */
+function addedByCombination(
   frame: LineFrame,
   posts: ReadonlyMap<string, PostInRow>,
-  r: LineResponse,
-  way: 'pressed' | 'lifted',
-): LineResponse | null {
-  const added = frame.mesh.posts.flatMap((chain) => {
-    const across = posts.get(chain.memberId)?.in(r.combination.id);
-    if (!across) return [];
-    const { addedPushLb, addedPullLb } = across.foot;
-    const plumb = way === 'pressed' ? addedPushLb : -addedPullLb;
-    const axial = sectionsOf(chain, frame.layout).map((s) => {
-      const { pushLb, pullLb } = across.addedAt(s.atIn);
-      return [s.axial, way === 'pressed' ? -pushLb : pullLb] as const;
-    });
-    return [...axial, [footIndex(frame.layout, chain) + 1, plumb] as const];
+): (combinationId: string) => readonly [pressed: Added | null, lifted: Added | null] {
+  const chains = frame.mesh.posts.flatMap((chain) => {
+    const inRow = posts.get(chain.memberId);
+    const footAt = footIndex(frame.layout, chain) + 1;
+    return inRow ? [{ inRow, footAt, sections: sectionsOf(chain, frame.layout) }] : [];
   });
-  if (added.every(([, lb]) => lb === 0)) return null;
+  const addedIn = (id: string, way: Added['way']): Added | null => {
+    const [at, lb]: [number[], number[]] = [[], []];
+    for (const { inRow, footAt, sections } of chains) {
+      const across = inRow.in(id);
+      if (!across) continue;
+      for (const s of sections) {
+        const { pushLb, pullLb } = across.addedAt(s.atIn);
+        at.push(s.axial);
+        lb.push(way === 'pressed' ? -pushLb : pullLb);
+      }
+      at.push(footAt);
+      lb.push(way === 'pressed' ? across.foot.addedPushLb : -across.foot.addedPullLb);
+    }
+    return lb.every((pounds) => pounds === 0) ? null : { way, at, lb };
+  };
+  const known = new Map<string, readonly [Added | null, Added | null]>();
+  return (id) => {
+    const both = known.get(id) ?? ([addedIn(id, 'pressed'), addedIn(id, 'lifted')] as const);
+    known.set(id, both);
+    return both;
+  };
+}
+
+function withAdded(r: LineResponse, { way, at, lb }: Added): LineResponse {
   const pressed = (own: LineResponse): LineResponse => {
     const values = own.values.slice();
-    for (const [index, lb] of added) values[index]! += lb;
+    for (let i = 0; i < at.length; i++) values[at[i]!]! += lb[i]!;
     return { ...own, values, across: { way, own } };
   };
   const { secondOrder } = r;

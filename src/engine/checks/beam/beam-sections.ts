@@ -73,6 +73,12 @@ export function cutIsStretched(cut: CutGeometry, momentLbIn: number): boolean {
 export const stretchedCuts = (s: BeamStation, values: Float64Array): readonly CutGeometry[] =>
   s.cuts.filter((cut) => cutIsStretched(cut, values[s.moment]!));
 
+/** True where the moment there stretches some cut. */
+export function hasStretchedCut(s: BeamStation, values: Float64Array): boolean {
+  for (const cut of s.cuts) if (cutIsStretched(cut, values[s.moment]!)) return true;
+  return false;
+}
+
 /** What one unit of a force, by its sign, and one of the thrust do at a station. */
 interface Share {
   /** where the force stands in a response */

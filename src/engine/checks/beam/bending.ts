@@ -14,6 +14,7 @@ import {
   cutIsStretched,
   greatestOf,
   stationPicker,
+  hasStretchedCut,
   stretchedCuts,
   throughCut,
   type BeamStation,
@@ -89,7 +90,7 @@ const bentBy = (s: BeamStation, sign: 1 | -1): number =>
   (s.cuts.some((cut) => cutIsStretched(cut, sign)) ? STRETCHED_CUT : 1) / s.section.modulusIn3;
 
 const stretchFactor = (s: BeamStation, values: Float64Array): number =>
-  stretchedCuts(s, values).length > 0 ? STRETCHED_CUT : 1;
+  hasStretchedCut(s, values) ? STRETCHED_CUT : 1;
 
 function tellStress(
   context: LineCheckContext,

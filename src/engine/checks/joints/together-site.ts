@@ -3,8 +3,8 @@ import type { RuleId } from '../../../data/rules.ts';
 import type { Place } from '../../check.ts';
 import { put, type Note } from '../../note.ts';
 import { quantity } from '../../units.ts';
+import { byDuration } from '../by-duration.ts';
 import type { Asked, CheckSite } from '../site-of-check.ts';
-import type { ShareOf } from './fastened/row-together.ts';
 import type { Holder } from './holder.ts';
 import type { JointPart } from './rated.ts';
 
@@ -27,13 +27,11 @@ export interface TogetherAsk<R> {
 export function togetherSite<R extends Asked>(ask: TogetherAsk<R>): CheckSite<R> | null {
   const { ruleId, memberId, place, holder, parts } = ask;
   const asked = parts
-    .map(({ part, force }) => ({ part, force, ratingIn: ratingByDuration(holder, part) }))
+    .map(({ part, force }) => ({ part, force, ratingIn: ratingOf(holder, part) }))
     .filter(({ ratingIn }) => ratingIn(1) > 0);
   if (asked.length < 2) return null;
-  const equationIn = equationByDuration(
-    holder,
-    asked.map(({ part }) => part),
-  );
+  const directions = asked.map(({ part }) => part);
+  const equationIn = byDuration((CD) => holder.together?.(directions, CD) ?? null);
   return {
     ruleId,
     memberId,
@@ -62,27 +60,9 @@ export function togetherSite<R extends Asked>(ask: TogetherAsk<R>): CheckSite<R>
   };
 }
 
-/** The equation for several directions at once, worked out once for each load duration; null where there is none. */
-function equationByDuration(holder: Holder, parts: readonly JointPart[]): (CD: number) => ShareOf | null {
-  const known = new Map<number, ShareOf | null>();
-  return (CD) => {
-    const found = known.get(CD);
-    if (found !== undefined) return found;
-    const equation = holder.together?.(parts, CD) ?? null;
-    known.set(CD, equation);
-    return equation;
-  };
-}
-
-/** A rating of one direction, worked out once for each load duration; NaN where it is not given. */
-function ratingByDuration(holder: Holder, part: JointPart): (CD: number, note?: Note) => number {
-  const known = new Map<number, number>();
-  return (CD, note) => {
-    const found = note ? undefined : known.get(CD);
-    if (found !== undefined) return found;
+/** A rating of one direction; NaN where it is not given. */
+const ratingOf = (holder: Holder, part: JointPart): ((CD: number, note?: Note) => number) =>
+  byDuration((CD, note) => {
     const rated = holder.part(part, CD, note);
-    const pounds = rated.ok ? rated.capacityLb : NaN;
-    known.set(CD, pounds);
-    return pounds;
-  };
-}
+    return rated.ok ? rated.capacityLb : NaN;
+  });

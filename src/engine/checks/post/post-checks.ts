@@ -6,6 +6,7 @@ import { put } from '../../note.ts';
 import { quantity } from '../../units.ts';
 import { forcePut, tellForce, valuesIn, type LineCheckContext } from '../line-context.ts';
 import type { CheckSite } from '../site-of-check.ts';
+import { worstStation } from '../worst-station.ts';
 import { adjustedCompression, GREATEST_SLENDERNESS, slenderness } from '../wood/column.ts';
 import { allowableColumn, postColumn, type ColumnPlane, type PostColumn } from './column.ts';
 import { footSites } from './foot-ties.ts';
@@ -163,20 +164,6 @@ function interactionSite(
     worstAt: (r) => worst(r).atIn,
     reason: (r) => column.decidingPlane(r)?.length.reason ?? null,
   };
-}
-
-/** The station where a measure is greatest, each asked once. */
-function worstStation(stations: readonly PostStation[], measure: (s: PostStation) => number): PostStation {
-  let found = stations[0]!;
-  let most = -Infinity;
-  for (const s of stations) {
-    const m = measure(s);
-    if (m > most) {
-      most = m;
-      found = s;
-    }
-  }
-  return found;
 }
 
 const ROUNDING_LB = 1e-6;

@@ -2,9 +2,10 @@ import { firstOrderOf, type LineResponse } from '../../frame/line-frame.ts';
 import type { Stick } from '../../geometry/shelter.ts';
 import type { DesignValues } from '../../material/values.ts';
 import type { Note } from '../../note.ts';
-import { beamStretches, stretchedCuts, type BeamStation, type BeamStretch } from '../beam/beam-sections.ts';
+import { beamStretches, hasStretchedCut, type BeamStation, type BeamStretch } from '../beam/beam-sections.ts';
 import { STRETCHED_CUT } from '../beam/bending.ts';
 import { roundStability, sawnStability } from '../beam/sawn-stability.ts';
+import { byDuration } from '../by-duration.ts';
 import { tellForce, valuesIn, type LineCheckContext } from '../line-context.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { bendingStress } from '../wood/bending.ts';
@@ -19,6 +20,7 @@ import {
 } from '../wood/column.ts';
 import { roundPushAndBending } from '../wood/interaction.ts';
 import { equalAreaSide, representativeDiameter } from '../wood/tapered-column.ts';
+import { worstStation } from '../worst-station.ts';
 
 /** A tie log as a column between two posts, turning freely at both. */
 interface TieColumn {
@@ -73,20 +75,23 @@ function pushSite(
   const FcE = eulerStress(values.EminPsi, column.lengthIn, column.sideIn);
   const stability =
     stick.kind === 'sawn' ? sawnStability(stick, values, on.stretch.kind, column.lengthIn) : roundStability;
+  const FcPrime = byDuration((CD, note) => {
+    const star = adjustedCompression(values.FcPsi, CD, note);
+    return allowableColumnStress(star, columnStabilityFactor(star, FcE, values.cForColumns, note), note);
+  });
+  const FbPrime = byDuration((CD, note) => values.FbPsi * CD * stability(CD, note).CL);
   const pushAt = (s: BeamStation, r: LineResponse): number => Math.max(0, -r.values[s.axial]!);
   const sumAt = (s: BeamStation, asked: LineResponse, note?: Note): number => {
     // 1 - fc / FcE is the second order of bending: the moment is the first-order one
     const r = firstOrderOf(asked);
     const CD = r.combination.durationFactor;
-    const star = adjustedCompression(values.FcPsi, CD, note);
-    const Fc = allowableColumnStress(star, columnStabilityFactor(star, FcE, values.cForColumns, note), note);
-    const twice = stretchedCuts(s, r.values).length > 0 ? STRETCHED_CUT : 1;
+    const Fc = FcPrime(CD, note);
+    const twice = hasStretchedCut(s, r.values) ? STRETCHED_CUT : 1;
     const fb = bendingStress(twice * r.values[s.moment]!, s.section.modulusIn3, note);
     const fc = axialStress(pushAt(s, r), column.areaIn2, note);
-    return roundPushAndBending(fc, Fc, fb, values.FbPsi * CD * stability(CD, note).CL, FcE, note);
+    return roundPushAndBending(fc, Fc, fb, FbPrime(CD, note), FcE, note);
   };
-  const worst = (r: LineResponse): BeamStation =>
-    on.stations.reduce((a, b) => (sumAt(b, r) > sumAt(a, r) ? b : a), on.stations[0]!);
+  const worst = (r: LineResponse): BeamStation => worstStation(on.stations, (s) => sumAt(s, r));
   return {
     ruleId: 'tie.push',
     memberId: on.beam.id,

@@ -19,13 +19,25 @@ export interface Fastened {
   readonly setting: JointSetting;
   readonly capacity: FastenedCapacity;
   readonly rows: readonly PlacedRow[];
+  /** the row that holds most in a direction and load duration, looked for once */
+  readonly strongest: (part: JointPart, CD: number) => Strongest;
 }
 
-export const fastenedAt = (setting: JointSetting, woods: Woods, capacity: FastenedCapacity): Fastened => ({
-  setting,
-  capacity,
-  rows: capacity.rows.map((row) => placeRow(setting, woods, row)),
-});
+export function fastenedAt(setting: JointSetting, woods: Woods, capacity: FastenedCapacity): Fastened {
+  const rows = capacity.rows.map((row) => placeRow(setting, woods, row));
+  const known = new Map<string, Strongest>();
+  return {
+    setting,
+    capacity,
+    rows,
+    strongest: (part, CD) => {
+      const key = `${part} ${CD}`;
+      const found = known.get(key) ?? strongestRow(setting, rows, part, CD);
+      known.set(key, found);
+      return found;
+    },
+  };
+}
 
 /**
  * What the fasteners of a joint hold in one direction and one load duration. Rows do not add: they share no load in
@@ -43,7 +55,7 @@ export function fastenedPart(fastened: Fastened, part: JointPart, CD: number, no
   // what brings a push from the post to its anchors is not computed: the row says so
   if (isFoot && part !== 'pull' && rating)
     return { ...rating, reason: rating.reason ?? message('footSidewaysByRating') };
-  const strongest = strongestRow(fastened, part, CD);
+  const strongest = fastened.strongest(part, CD);
   if (!strongest.ok) return refusedPart(strongest);
   if (note) rowHolds(setting, strongest.row, part, CD, note);
   const { pounds, row } = strongest;
@@ -71,7 +83,7 @@ export function fastenedPart(fastened: Fastened, part: JointPart, CD: number, no
  * @source NDS 12.4
  */
 export function fastenedTogether(fastened: Fastened, parts: readonly JointPart[], CD: number): ShareOf | null {
-  const found = parts.map((part) => strongestRow(fastened, part, CD));
+  const found = parts.map((part) => fastened.strongest(part, CD));
   const [first] = found;
   const isOne = first?.ok && found.every((s) => s.ok && s.row === first.row);
   return isOne && !fastened.capacity.alsoRated ? togetherOnRow(fastened.setting, first.row, parts, CD) : null;
@@ -80,7 +92,7 @@ export function fastenedTogether(fastened: Fastened, parts: readonly JointPart[]
 type Strongest = { readonly ok: true; readonly row: Placed; readonly pounds: number } | Refused;
 
 /** A row that does not fit breaks the joint even beside one that holds: it cannot be built as written, or splits the wood. */
-function strongestRow({ setting, rows }: Fastened, part: JointPart, CD: number): Strongest {
+function strongestRow(setting: JointSetting, rows: readonly PlacedRow[], part: JointPart, CD: number): Strongest {
   let best: Strongest | null = null;
   let why: Refused | null = null;
   for (const row of rows) {

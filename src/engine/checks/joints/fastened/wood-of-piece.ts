@@ -29,10 +29,14 @@ export function woodOf({ project, valuesOf }: WoodSource, { id, stick }: JointPi
   const species = speciesOf(project, stick);
   if (!answer.ok || species === null) return null;
   const { values } = answer;
+  let known: number | null = null;
   return {
     values,
     isHardwood: findSpecies(species)?.kind === 'hardwood',
-    gravity: (note) => fastenerGravity(species, values.specificGravity, note),
+    gravity: (note) =>
+      note
+        ? fastenerGravity(species, values.specificGravity, note)
+        : (known ??= fastenerGravity(species, values.specificGravity)),
     used: stick?.kind === 'sawn' && stick.use === 'wet' ? ['wet', 'dry'] : ['dry'],
   };
 }
