@@ -28,7 +28,7 @@ export function assumptionsOf(
     ...(project.surroundings.neighbour?.guards ? [message('slideHeldBack')] : []),
     ...(project.ownLoads.some((own) => own.kind === 'live') ? [message('assumeOwnLive')] : []),
     message('assumeBraceModels'),
-    ...(hasBolts(project) ? [message('assumeBoltHoles')] : []),
+    ...(hasHardware(project) ? [message('assumeBoltHoles')] : []),
     message('zoneLayoutAssumed', { edgeFt: feetFromInches(edgeWidthIn(site)) }),
     ...(project.supportLines.some((l) => l.kind === 'ledger') ? [message('attachedCanopy')] : []),
     ...site.departures,
@@ -41,10 +41,10 @@ export function assumptionsOf(
   ];
 }
 
-/** Some joint is held by bolts, straight through or with plates. */
-const hasBolts = ({ joints }: Project): boolean =>
+/** Some joint is held by hardware, computed or rated. */
+const hasHardware = ({ joints }: Project): boolean =>
   [...joints.defaults, ...joints.own].some(
-    ({ capacity }) => capacity?.kind === 'fasteners' && capacity.rows.some(({ fastener }) => fastener === 'bolt'),
+    ({ capacity }) => capacity?.kind === 'fasteners' || capacity?.kind === 'rated',
   );
 
 /** What the file holds and this version does not look at: said, so that nobody counts on it. */

@@ -123,7 +123,11 @@ export const CHECK_MESSAGES = {
   assumeEffectiveLengths:
     'Posts in a line, and across in a row, that its own braces or fixed feet hold: Euler stress from the buckling of that line or row. Else effective length by table, pier top to seat: Ke 2.4 where knee braces hold or nothing is decided, 2.1 embedded, 1.0 where a building or rated wall holds. Slenderness always by table.',
   assumeBoltHoles:
-    'Wood that bolts and the flats under their plates take from a log is not taken off its sections, and a log that something hangs on by plates is not asked for shear beside them: keep bolts thin beside the log, and away from its ends and from where it is bent most.',
+    'Bolts, pins, lag screws and the flats cut for them are taken off posts, beams, braces, ties and rafters, as if they lay where they harm most and stayed empty. Joints that are only rated, purlins, and the shear of rafters: nothing is taken off.',
+  holesTakeAll:
+    '{member} has no wood left beside its bolts, screws and their flats, {atIn} in from its start ({diameterIn} in thick there). Use fewer or thinner ones.',
+  housingThroughPost:
+    'Housings {depthIn} in deep together go through {member}, {diameterIn} in thick, {atIn} in above its foot. Cut them shallower, or let the braces in at different heights.',
   assumeNoDiaphragm: 'The sheet is not a diaphragm: each line takes its own share of wind along it.',
   assumeNoShelter: 'No part is sheltered by another from wind sideways.',
   assumeGoodsStand:

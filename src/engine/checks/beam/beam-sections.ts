@@ -6,7 +6,9 @@ import type { BeamGeometry, CutGeometry } from '../../geometry/shelter.ts';
 import type { Stretch } from '../../loads/stretches.ts';
 import { message } from '../../message.ts';
 import type { LineCheckContext } from '../line-context.ts';
+import { boredAtStations, boredRows } from '../joints/bored-members.ts';
 import { sectionAt, type Section } from '../section.ts';
+import type { Bored } from '../wood/bored-section.ts';
 
 /** A beam's station with what is left of the wood there. */
 export interface BeamStation extends SectionAt {
@@ -16,6 +18,8 @@ export interface BeamStation extends SectionAt {
   readonly cuts: readonly CutGeometry[];
   /** depth of the flat and the cuts there together [in] */
   readonly cutIn: number;
+  /** what hardware takes out there */
+  readonly bored: readonly Bored[];
 }
 
 /** One beam of the line with the stretch it fills. */
@@ -33,14 +37,20 @@ export function beamStretches(context: LineCheckContext): readonly BeamStretch[]
   const { frame, stretches } = context;
   return frame.mesh.beams.flatMap((chain) => {
     const beam = frame.members.beams.find((b) => b.id === chain.memberId)!;
-    const all = sectionsOf(chain, frame.layout).map((s): BeamStation => {
+    const sections = sectionsOf(chain, frame.layout);
+    const bored = boredAtStations(
+      boredRows(context, beam.id),
+      sections.map((s) => s.atIn),
+      'upright',
+    );
+    const all = sections.map((s, i): BeamStation => {
       const xIn = beam.fromXIn + s.atIn;
       const cuts = beam.cuts.filter((c) => Math.abs(c.atXIn - xIn) <= c.lengthIn / 2 + 1e-6);
       // cuts at one place, from whichever side, count as one of their summed depth (safe side)
       const depthIn = cuts.reduce((sum, c) => sum + c.depthIn, 0);
       const flatIn = beam.stick?.kind === 'round' ? beam.stick.flatIn : 0;
-      const section = sectionAt(beam.stick!, s.diameterIn, depthIn);
-      return { ...s, xIn, cuts, cutIn: flatIn + depthIn, section };
+      const section = sectionAt(beam.stick!, s.diameterIn, depthIn, bored[i]);
+      return { ...s, xIn, cuts, cutIn: flatIn + depthIn, bored: bored[i]!, section };
     });
     return stretches.flatMap((stretch): BeamStretch[] => {
       const stations = all.filter(
@@ -52,11 +62,12 @@ export function beamStretches(context: LineCheckContext): readonly BeamStretch[]
   });
 }
 
-/** Why no section of a stretch is asked: a cut goes through the log; null where wood is left everywhere. */
+/** Why no section of a stretch is asked: a cut or hardware goes through the log; null where wood is left everywhere. */
 export function throughCut({ beam, stations }: BeamStretch): Verdict | null {
-  const gone = stations.find((s) => s.cuts.length > 0 && s.section.areaIn2 === 0);
+  const gone = stations.find((s) => (s.cuts.length > 0 || s.bored.length > 0) && s.section.areaIn2 === 0);
   if (!gone) return null;
-  const { cuts, cutIn: depthIn, diameterIn } = gone;
+  const { cuts, bored, cutIn: depthIn, diameterIn, atIn } = gone;
+  if (bored.length > 0) return breaks(message('holesTakeAll', { member: beam.label, atIn, diameterIn }));
   return breaks(message('cutThroughLog', { member: beam.id, atIn: cuts[0]!.atXIn, depthIn, diameterIn }));
 }
 

@@ -83,7 +83,7 @@ function termsOf(
   diameterIn: number,
 ): readonly Term<LineResponse>[] {
   const cutIn = station.cuts.reduce((sum, c) => sum + c.depthIn, 0);
-  const section = sectionAt(stick, diameterIn, cutIn);
+  const section = sectionAt(stick, diameterIn, cutIn, station.bored);
   const s = { ...station, diameterIn, section };
   const pullShare = pullShareOf(values);
   const shear = (allowableLb: number) => (r: LineResponse) =>

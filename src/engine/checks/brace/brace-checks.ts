@@ -25,6 +25,7 @@ import {
 } from '../wood/column.ts';
 import { equalAreaSide, representativeDiameter } from '../wood/tapered-column.ts';
 import { braceCrushingSite } from './brace-crushing.ts';
+import { netOfBrace } from './brace-net.ts';
 import { braceEndSites } from './brace-end-sites.ts';
 
 /** Every check of the knee braces of a line. */
@@ -91,6 +92,7 @@ function axialSites(
   const c = insteadOf(context.project, 'columnC', link.brace.id)?.value ?? values.cForColumns;
   const FcE = eulerStress(values.EminPsi, length, sizes.sideIn);
   const at = { memberId: link.brace.id, place: { kind: 'whole', name: '' } as const };
+  const net = netOfBrace(context, link.brace, sizes.smallestAreaIn2);
   const stress = (symbol: string, words: string, force: number, area: number, note?: Note): number => {
     note?.({
       symbol,
@@ -134,13 +136,14 @@ function axialSites(
       unit: 'psi',
       purpose: 'strength',
       isByDuration: true,
+      stops: () => net.through,
       demand: (r, note) => {
         if (note) tellForce(context, r, index, 'P', 'lb', 'push in the brace (pull is below zero)', note);
         return stress(
           'ft',
           'pull stress at the thinnest place',
           Math.max(0, -r.values[index]!),
-          sizes.smallestAreaIn2,
+          net.areaIn2(note),
           note,
         );
       },

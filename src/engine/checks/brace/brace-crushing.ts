@@ -7,6 +7,7 @@ import { quantity, radiansFromDegrees } from '../../units.ts';
 import { tellForce, type LineCheckContext } from '../line-context.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { adjustedCompression, axialStress } from '../wood/column.ts';
+import { netOfBrace } from './brace-net.ts';
 import { contactArea, endsOf } from './brace-ends.ts';
 
 interface SmallSection {
@@ -17,7 +18,7 @@ interface SmallSection {
 
 /**
  * Push over the smallest section of a brace, where no buckling helps or harms: its thinnest place, or an end that is
- * narrower because only the width of the flat on the log takes it up.
+ * narrower because only the width of the flat on the log takes it up, or what its hardware leaves.
  * @param index  of the push in a response
  * @source NDS 3.7.2: P / A at the smallest section against Fc without column stability
  */
@@ -28,7 +29,10 @@ export function braceCrushingSite(
   index: number,
   values: DesignValues,
 ): CheckSite<LineResponse> {
-  const sections = [thinnest(stick), ...endSections(context, brace)];
+  const whole = thinnest(stick);
+  const net = netOfBrace(context, brace, whole.areaIn2);
+  const bored: SmallSection = { areaIn2: net.areaIn2(), atIn: whole.atIn, tell: (note) => void net.areaIn2(note) };
+  const sections = [whole, bored, ...endSections(context, brace)];
   const least = sections.reduce((a, b) => (b.areaIn2 < a.areaIn2 ? b : a));
   return {
     ruleId: 'brace.crushing',
@@ -37,6 +41,7 @@ export function braceCrushingSite(
     unit: 'psi',
     purpose: 'strength',
     isByDuration: true,
+    stops: () => net.through,
     demand: (r, note) => {
       if (note) {
         tellForce(context, r, index, 'P', 'lb', 'push in the brace', note);

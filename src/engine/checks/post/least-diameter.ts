@@ -36,7 +36,7 @@ export function postSections(context: LineCheckContext, chain: PostChain): reado
       ofSize: housing ? [{ ruleId: 'post.housing', leastIn: housing.depthIn / DEEPEST_HOUSING }] : [],
       responses,
       termsAt: (diameterIn) => {
-        const s = { ...station, section: sectionAt(stick, diameterIn, takenIn) };
+        const s = { ...station, section: sectionAt(stick, diameterIn, takenIn, station.bored) };
         return [
           {
             ruleId: 'post.crushing',

@@ -11,7 +11,7 @@ import { adjustedCompression, GREATEST_SLENDERNESS, slenderness } from '../wood/
 import { allowableColumn, postColumn, type ColumnPlane, type PostColumn } from './column.ts';
 import { footSites } from './foot-ties.ts';
 import { housingSites } from './housing.ts';
-import { greatestPush, postStations, type PostStation } from './post-stations.ts';
+import { greatestPush, postStations, type PostStation, throughPost } from './post-stations.ts';
 import { crushingStress, pulledSum, pushedSum } from './station-sums.ts';
 
 /** Every check of the posts of a line. */
@@ -104,6 +104,7 @@ function crushingSite(
   stations: readonly PostStation[],
   values: DesignValues,
 ): CheckSite<LineResponse> {
+  const through = throughPost(chain.post, stations);
   const worst = (r: LineResponse): PostStation => worstStation(stations, (s) => crushingStress(s, r.values));
   return {
     ruleId: 'post.crushing',
@@ -112,6 +113,7 @@ function crushingSite(
     unit: 'psi',
     purpose: 'strength',
     isByDuration: true,
+    stops: () => through,
     demand: (r, note) => {
       const s = worst(r);
       note?.({
@@ -142,6 +144,7 @@ function interactionSite(
   values: DesignValues,
 ): CheckSite<LineResponse> {
   const sumAt = pushedSum(context, chain, stations, column, values);
+  const through = throughPost(chain.post, stations);
   const worst = (r: LineResponse): PostStation => worstStation(stations, (s) => sumAt(s, r));
   return {
     ruleId: 'post.bending',
@@ -150,6 +153,7 @@ function interactionSite(
     unit: '1',
     purpose: 'strength',
     isByDuration: true,
+    stops: () => through,
     demand: (r, note) => {
       const s = worst(r);
       if (note) {
@@ -181,6 +185,7 @@ function tensionSite(
   values: DesignValues,
 ): CheckSite<LineResponse> {
   const sumAt = pulledSum(context, chain, values);
+  const through = throughPost(chain.post, stations);
   const worst = (r: LineResponse): PostStation => worstStation(stations, (s) => sumAt(s, r));
   return {
     ruleId: 'post.tension',
@@ -189,6 +194,7 @@ function tensionSite(
     unit: '1',
     purpose: 'strength',
     isByDuration: true,
+    stops: () => through,
     applies: (r) => isPulled(stations, r.values),
     demand: (r, note) => {
       const s = worst(r);

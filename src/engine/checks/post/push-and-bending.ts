@@ -20,6 +20,8 @@ interface Bent {
   readonly acrossLbIn: number;
   /** of what is left there, for the moment along [in3] */
   readonly modulusIn3: number;
+  /** and for the moment across; of a round post the same [in3] */
+  readonly acrossModulusIn3: number;
   readonly CD: number;
 }
 
@@ -59,13 +61,9 @@ export function pushAndBendingOf(stick: Stick, planes: readonly ColumnPlane[], v
  */
 export function pullAndBendingOf(stick: Stick, values: DesignValues): (at: PulledPost, note?: Note) => number {
   const Fb = stick.kind === 'sawn' ? flatBending(stick, values) : values.FbPsi;
-  const stress = ({ alongLbIn, acrossLbIn, modulusIn3 }: Bent, note?: Note): number =>
+  const stress = ({ alongLbIn, acrossLbIn, modulusIn3, acrossModulusIn3 }: Bent, note?: Note): number =>
     stick.kind === 'sawn'
-      ? inOneCorner(
-          bendingStress(alongLbIn, modulusIn3, note),
-          bendingStress(acrossLbIn, acrossModulus(stick), note),
-          note,
-        )
+      ? inOneCorner(bendingStress(alongLbIn, modulusIn3, note), bendingStress(acrossLbIn, acrossModulusIn3, note), note)
       : resultantMoment(alongLbIn, acrossLbIn, note) / modulusIn3;
   return (at, note) => pullAndBending(at.ftPsi, values.FtPsi * at.CD, stress(at, note), Fb * at.CD, Fb * at.CD, note);
 }
@@ -82,13 +80,11 @@ function inOneCorner(alongPsi: number, acrossPsi: number, note?: Note): number {
   return alongPsi + acrossPsi;
 }
 
-const acrossModulus = (stick: SawnStick): number => (stick.depthIn * stick.breadthIn ** 2) / 6;
-
 function ofSawn(stick: SawnStick, planes: readonly ColumnPlane[], values: DesignValues): PushAndBending {
   const isDeepAlong = stick.depthIn >= stick.breadthIn;
   const flatFb = flatBending(stick, values);
   const [edgeFb, faceFb] = isDeepAlong ? [values.FbPsi, flatFb] : [flatFb, values.FbPsi];
-  return ({ fcPsi, FcAllowablePsi, euler, alongLbIn, acrossLbIn, modulusIn3, CD }, note) => {
+  return ({ fcPsi, FcAllowablePsi, euler, alongLbIn, acrossLbIn, modulusIn3, acrossModulusIn3, CD }, note) => {
     const { CL, FbE } = rollingOver(stick, planes, values.EminPsi, edgeFb * CD, note);
     const planeOf = (fbPsi: number, FcEPsi: number, isEdge: boolean) => ({
       fbPsi,
@@ -96,7 +92,7 @@ function ofSawn(stick: SawnStick, planes: readonly ColumnPlane[], values: Design
       FcEPsi,
     });
     const inLine = planeOf(bendingStress(alongLbIn, modulusIn3, note), euler.alongPsi, isDeepAlong);
-    const outOfLine = planeOf(bendingStress(acrossLbIn, acrossModulus(stick), note), euler.acrossPsi, !isDeepAlong);
+    const outOfLine = planeOf(bendingStress(acrossLbIn, acrossModulusIn3, note), euler.acrossPsi, !isDeepAlong);
     const [edge, face] = isDeepAlong ? [inLine, outOfLine] : [outOfLine, inLine];
     return rectangularPushAndBending(fcPsi, FcAllowablePsi, edge, face, FbE, note);
   };

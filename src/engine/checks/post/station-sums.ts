@@ -51,6 +51,7 @@ export function pushedSum(
       alongLbIn: Math.max(bent(first), r.values === first ? 0 : bent(r.values) * left) + off.alongLbIn,
       acrossLbIn: across(r, s, note) + off.acrossLbIn,
       modulusIn3: s.section.modulusIn3,
+      acrossModulusIn3: s.acrossModulusIn3,
       CD: r.combination.durationFactor,
     };
     return pushAndBending(at, note);
@@ -70,6 +71,7 @@ export function pulledSum(context: LineCheckContext, chain: PostChain, values: D
       alongLbIn: off.timesAlong(r.values) * Math.abs(r.values[s.moment]!) + off.alongLbIn,
       acrossLbIn: across(r, s, note) + off.acrossLbIn,
       modulusIn3: s.section.modulusIn3,
+      acrossModulusIn3: s.acrossModulusIn3,
       CD: r.combination.durationFactor,
     };
     return pullAndBending(at, note);

@@ -9,6 +9,7 @@ import { plainSource, type CheckSource } from '../check-source.ts';
 import type { JudgedSections } from '../judged-sections.ts';
 import { plainRow, type CheckSite } from '../site-of-check.ts';
 import { snowAlong } from '../../loads/snow-cases.ts';
+import { boredRows } from '../joints/bored-members.ts';
 import { alikeSets, alikeSource, nearly } from './alike.ts';
 import { bearerOn, rafterTieCapacity } from './bearers.ts';
 import { handCut, purlinsOn, refused, unasked, weightProblem, writtenPlane, type RoofCheckContext } from './context.ts';
@@ -94,6 +95,7 @@ function likeness(context: RoofCheckContext, r: RafterGeometry): unknown {
     ownPatches(context.shelter, r, context.project.ownLoads),
     rafterZones(context, r),
     snowAlong(context.site, r).map(nearly),
+    boredRows(context, r.id).map(({ memberId: _, ...row }) => row),
   ];
 }
 

@@ -43,7 +43,7 @@ function termsOf(
   diameterIn: number,
 ): readonly Term<RafterResponse>[] {
   const { index, cutIn } = station;
-  const { modulusIn3 } = sectionAt(stick, diameterIn, cutIn);
+  const { modulusIn3 } = sectionAt(stick, diameterIn, cutIn, station.bored);
   const overCutLb = cutIn > 0 ? roundEndNotchShear(values.FvPsi, diameterIn, cutIn) : Infinity;
   const shearLb = Math.min(wholeShearArea(stick, diameterIn) * values.FvPsi, overCutLb);
   return [

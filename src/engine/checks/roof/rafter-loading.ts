@@ -12,6 +12,8 @@ import { edgeWidthIn, zoneOfPart } from '../../loads/zones.ts';
 import type { Step } from '../../note.ts';
 import type { RoofPlane } from '../../project/model.ts';
 import { feetFromInches } from '../../units.ts';
+import { boredRows } from '../joints/bored-members.ts';
+import type { BoredRow } from '../joints/fastened/bored.ts';
 import { ownDeadOnRafter, ownOnRafter, personOnRafter } from './rafter-guests.ts';
 import { shakenCase, shakenRafter, type Shaken } from './rafter-shaken.ts';
 import { placedPlane, purlinsOn, writtenPlane, type RoofCheckContext } from './context.ts';
@@ -45,6 +47,8 @@ export interface RafterLoading {
   readonly wind: ComponentWind;
   /** null where no earthquake is run */
   readonly shaken: Shaken | null;
+  /** what the hardware of its joints takes out of it */
+  readonly bored: readonly BoredRow[];
   /** supports along the slope from the eave, low to high [in] */
   readonly supportsAtIn: readonly number[];
 }
@@ -138,6 +142,7 @@ export function rafterLoading(context: RoofCheckContext, rafter: RafterGeometry)
     ],
     wind,
     shaken,
+    bored: boredRows(context, rafter.id),
     supportsAtIn: rafter.supports.map((s) => s.atIn / run.cos),
   };
 }

@@ -1,5 +1,7 @@
 import { diameterAt, type RoundStick, type SawnStick } from '../../geometry/shelter.ts';
+import { boredAtStations } from '../joints/bored-members.ts';
 import { sectionAt, type Section } from '../section.ts';
+import type { Bored } from '../wood/bored-section.ts';
 import type { RafterLoading } from './rafter-loading.ts';
 
 /** A place along a rafter with what is left of its wood there. */
@@ -13,6 +15,8 @@ export interface RafterStation {
   readonly section: Section;
   /** depth of the seat cut here, square to the rafter; 0 where there is none [in] */
   readonly cutIn: number;
+  /** what hardware takes out there */
+  readonly bored: readonly Bored[];
   /** the nearer end lies within one depth */
   readonly isAtEnd: boolean;
 }
@@ -25,6 +29,7 @@ export const squareSeatCut = ({ rafter, run }: RafterLoading): number => rafter.
 /** Stations of a rafter. Over a support the section is what the seat cut leaves. */
 export function rafterStations(loading: RafterLoading, stick: RoundStick | SawnStick): readonly RafterStation[] {
   const { run, supportsAtIn } = loading;
+  const boredAt = boredAtStations(loading.bored, run.stationsIn, 'upright');
   return run.stationsIn.map((atIn, index) => {
     const depthIn = depthAt(stick, atIn);
     const isOverSupport = supportsAtIn.some((s) => Math.abs(s - atIn) < SAME_PLACE_IN);
@@ -33,7 +38,8 @@ export function rafterStations(loading: RafterLoading, stick: RoundStick | SawnS
     const flatIn = stick.kind === 'round' ? stick.flatIn : 0;
     const cutIn = cut + flatIn < depthIn ? cut : 0;
     const isAtEnd = Math.min(atIn, run.slopeLengthIn - atIn) <= depthIn;
-    return { index, atIn, depthIn, cutIn, isAtEnd, section: sectionAt(stick, depthIn, cutIn) };
+    const bored = boredAt[index]!;
+    return { index, atIn, depthIn, cutIn, bored, isAtEnd, section: sectionAt(stick, depthIn, cutIn, bored) };
   });
 }
 

@@ -41,6 +41,26 @@ function segmentSidewaysInertia(R: number, t: number): number {
 }
 
 /**
+ * The wood that a flat takes off a round section.
+ * @returns its area, where its centroid lies from the centre, and its inertia about its own centroid: for bending square to
+ *          the flat, and along it
+ * @throws MisuseError if a value is out of the bounds of `flattenedArea`
+ * @source MECHANICS: segment of a circle
+ */
+export function segmentOf(diameterIn: number, depthIn: number) {
+  guard(diameterIn, depthIn, 0);
+  const R = diameterIn / 2;
+  const areaIn2 = segmentArea(R, depthIn);
+  const offIn = areaIn2 > 0 ? segmentMoment(R, depthIn) / areaIn2 : R;
+  return {
+    areaIn2,
+    offIn,
+    squareIn4: segmentInertia(R, depthIn) - areaIn2 * offIn * offIn,
+    alongIn4: segmentSidewaysInertia(R, depthIn),
+  };
+}
+
+/**
  * Area left of a round section with two opposite flats.
  * @param diameterIn full wood diameter [in]
  * @param flatIn, oppositeIn depths of the flats [in]; together less than the diameter

@@ -45,6 +45,7 @@ const bent: BentPost = {
   alongLbIn: -9000,
   acrossLbIn: 4000,
   modulusIn3: 5.5 * (7.5 ** 2 / 6),
+  acrossModulusIn3: 7.5 * (5.5 ** 2 / 6),
   CD: 1.6,
 };
 
@@ -67,7 +68,15 @@ describe('push and bending of a post', () => {
     const stick = sawn(7.5, 5.5);
     const values = valuesOf(stick);
     const turned = valuesOf(sawn(5.5, 7.5));
-    const first = pushAndBendingOf(stick, planes, values)({ ...bent, modulusIn3: 7.5 * (5.5 ** 2 / 6) });
+    const first = pushAndBendingOf(
+      stick,
+      planes,
+      values,
+    )({
+      ...bent,
+      modulusIn3: bent.acrossModulusIn3,
+      acrossModulusIn3: bent.modulusIn3,
+    });
     const swapped = pushAndBendingOf(
       sawn(5.5, 7.5),
       [planes[1]!, planes[0]!],

@@ -14,6 +14,7 @@ import { refused, type Refused } from '../../fasteners/refused.ts';
 import { angleToGrainDeg } from '../../fasteners/round-geometry.ts';
 import { washerBearing } from '../../fasteners/washer-bearing.ts';
 import { grainMet, withdrawal, type Pounds } from '../../fasteners/withdrawal.ts';
+import { HOLE_MORE_IN } from './bored.ts';
 import { loadOn, placeIn } from './group.ts';
 import { countOf, type RowThere } from './row-sideways.ts';
 import type { InWood } from './standing.ts';
@@ -93,9 +94,6 @@ function headHolds(there: RowThere, CD: number, note?: Note): Pounds {
     note,
   );
 }
-
-/** Hole in the wood for a bolt, over its diameter, where no washer of its size is listed [in]. @source NDS 12.1.3.2, from memory */
-const HOLE_MORE_IN = 1 / 16;
 
 function underWasher({ row, size, standing }: RowThere, piece: InWood, CD: number, note?: Note): Pounds {
   const listed = CUT_WASHERS.rows.find((w) => Math.abs(w.nominalIn - size.nominalIn) < 1e-3);

@@ -13,8 +13,11 @@ import type { PieceWood } from './wood-of-piece.ts';
 /** A piece of wood as a shank stands in it. */
 export interface InWood {
   readonly material: 'wood';
+  readonly piece: JointPiece;
   readonly wood: PieceWood;
   readonly shape: StickShape;
+  /** where the shank goes in */
+  readonly entersAt: Vector;
   /** of the shank in it [in] */
   readonly lengthIn: number;
   /** from the shank to the end of its fibres and to its nearer edge; Infinity where it runs along the grain [in] */
@@ -22,6 +25,8 @@ export interface InWood {
   readonly edgeIn: number;
   /** whole section of the stick there [in2] */
   readonly grossIn2: number;
+  /** of flats for plates, on both of its sides; 0 without [in] */
+  readonly flatIn: number;
 }
 
 export interface InSteel {
@@ -88,17 +93,21 @@ function throughBoth(
   const inMain = reaching(size, { ...path, side: { ...path.side, thicknessIn: sideIn } }, flatIn);
   if (!inMain.ok) return inMain;
   const from = stretchIn(lower.shape, line)!.fromIn;
+  const headAt = stretchIn(upper.shape, line)!.fromIn + flatIn;
   return {
     ok: true,
     into: line.into,
     side: {
       material: 'wood',
+      piece: upper,
       wood: woods.upper,
       shape: upper.shape,
+      entersAt: plus(line.at, line.into, headAt),
       lengthIn: sideIn,
       endIn: endOf(upper, line.into, sideIn, row),
       edgeIn: path.side.edgeHalfWayIn ?? Infinity,
       grossIn2: grossOf(upper),
+      flatIn: 0,
     },
     main: inWood(lower, woods.lower, line, from, inMain.lengthIn, row),
     gapIn: path.gapIn,
@@ -186,7 +195,10 @@ function throughPlate(
   if (!stretch) return refused('shankMissesStick', { stick: piece.label });
   const line = { at: plus(at, into, stretch.fromIn), into };
   const standing = inMainOf(piece, wood, line, row, size, row.plate?.each ?? 1);
-  return standing.ok && whole !== seat.wider ? { ...standing, gapIn: seat.gapIn } : standing;
+  if (!standing.ok) return standing;
+  return whole === seat.wider
+    ? { ...standing, main: { ...standing.main, flatIn: seat.flatIn } }
+    : { ...standing, gapIn: seat.gapIn };
 }
 
 /** Steel under the head and wood behind it, which begins where the line does. */
@@ -232,12 +244,15 @@ function inWood(
   const beside = edgeBeside(shape, line, fromIn + lengthIn / 2);
   return {
     material: 'wood',
+    piece,
     wood,
     shape,
+    entersAt: plus(line.at, line.into, fromIn),
     lengthIn,
     endIn: beside === null ? Infinity : endOf(piece, line.into, lengthIn, row),
     edgeIn: beside ?? halfWidth(piece),
     grossIn2: grossOf(piece),
+    flatIn: 0,
   };
 }
 
