@@ -4,7 +4,8 @@ import type { WorkingSet } from './working-set.ts';
 
 /** No steady state after this many rounds counts as no brace holding (own rule). */
 const ROUNDS = 10;
-const PULL_LB = 1e-6;
+/** A pull below this is the rounding of the analysis [lb]. */
+export const PULL_LB = 1e-6;
 const CLOSES_IN = 1e-9;
 
 /**

@@ -2,7 +2,7 @@ import { message, type Message } from '../message.ts';
 import type { Combination } from '../loads/combination.ts';
 import { lineBuckling, type LineBuckling } from './line-buckling.ts';
 import type { LineFrame, LineResponse } from './line-frame.ts';
-import { pushOnly } from './push-only.ts';
+import { PULL_LB, pushOnly } from './push-only.ts';
 
 /** Rounds of choosing the braces that push under the larger sway, before none counts as holding (own rule). */
 const ROUNDS = 4;
@@ -27,9 +27,9 @@ export function withSecondOrder(frame: LineFrame, stabilityShare: (memberId: str
   const responses = frame.responses.flatMap((r) => {
     const buckling = bucklingOf(r);
     if (!buckling) return [r];
-    if (r.held) return [{ ...r, buckling }];
+    if (r.held) return lettingGo({ ...r, buckling });
     const settled = settle(r, buckling);
-    if (settled) return [settled];
+    if (settled) return lettingGo(settled);
     unheld.push({
       combination: r.combination,
       reason: message('noBracesHoldItsSway', { line: members.line.label }),
@@ -58,9 +58,44 @@ export function withSecondOrder(frame: LineFrame, stabilityShare: (memberId: str
     return null;
   }
 
+  /**
+   * Braces that push while dead load counts as one may be pulled where every piece of it is taken as it harms. One that only
+   * pushes then lets go: it is asked no pull, and what it leaves is asked as a response of its own.
+   */
+  function lettingGo(r: LineResponse): readonly LineResponse[] {
+    const isPulled = ({ values }: LineResponse, j: number): boolean => values[layout.bracesAt + j]! < -PULL_LB;
+    if (r.braceModel !== 'pushOnly' || !r.working.some((_, j) => isPulled(r, j))) return [r];
+    const working = r.working.map((on, j) => on && !isPulled(r, j));
+    const set = layout.with(working, !r.held);
+    if (!set) {
+      unheld.push({
+        combination: r.combination,
+        reason: message('nothingHoldsWhilePulled', { line: members.line.label }),
+      });
+      return [withoutPull(layout, r)];
+    }
+    const { combination, braceModel, held } = r;
+    const next: LineResponse = { combination, braceModel, held, working, values: set.combine(combination) };
+    const first: LineResponse = {
+      ...next,
+      buckling: lineBuckling({ ...frame, responses: [next] }, stabilityShare)(next)!,
+    };
+    const times = held ? 1 : swayTimes(first.buckling!);
+    return [withoutPull(layout, r), ...lettingGo(times === 1 ? first : inSecondOrder(first, times))];
+  }
+
   function inSecondOrder(first: LineResponse, times: number): LineResponse {
     const set = layout.with(first.working, true)!;
     const values = set.combine(first.combination, layout.swayOf(first.working, times));
     return { ...first, values, secondOrder: { times, first } };
   }
+}
+
+/** What a brace that only pushes is asked at the most: nothing where it would be pulled. */
+function withoutPull(layout: LineFrame['layout'], r: LineResponse): LineResponse {
+  const values = r.values.slice();
+  for (let j = 0; j < r.working.length; j++) values[layout.bracesAt + j] = Math.max(0, values[layout.bracesAt + j]!);
+  const { secondOrder } = r;
+  if (!secondOrder) return { ...r, values };
+  return { ...r, values, secondOrder: { ...secondOrder, first: withoutPull(layout, secondOrder.first) } };
 }
