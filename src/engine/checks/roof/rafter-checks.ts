@@ -95,7 +95,7 @@ function likeness(context: RoofCheckContext, r: RafterGeometry): unknown {
     ownPatches(context.shelter, r, context.project.ownLoads),
     rafterZones(context, r),
     snowAlong(context.site, r).map(nearly),
-    boredRows(context, r.id).map(({ memberId: _, ...row }) => row),
+    boredRows(context, r.id).map(({ fromIn, toIn, upright }) => [fromIn, toIn, upright]),
   ];
 }
 

@@ -25,13 +25,13 @@ const row = (change: Partial<FastenerRow>): FastenerRow => ({
 });
 const shed = plainShed({ braceEnd: { kind: 'housed', depthIn: 0.5 } });
 const given = soundProject(everythingGivenText());
-const shedWith = (kind: JointKind, rows: readonly FastenerRow[], shed: Project): Project => ({
-  ...shed,
+const shedWith = (kind: JointKind, rows: readonly FastenerRow[], from: Project): Project => ({
+  ...from,
   joints: {
-    ...shed.joints,
+    ...from.joints,
     own: [],
     defaults: [
-      ...shed.joints.defaults.filter((d) => d.kind !== kind),
+      ...from.joints.defaults.filter((d) => d.kind !== kind),
       { kind, capacity: { kind: 'fasteners', rows: [...rows], shoulder: true } },
     ],
   },

@@ -1,16 +1,20 @@
 import { describe, expect, it } from 'vitest';
 import { holderAt } from '../../../../src/engine/checks/joints/holder.ts';
+import { shearBeside } from '../../../../src/engine/checks/joints/fastened/across-grain.ts';
+import type { Group } from '../../../../src/engine/checks/joints/fastened/group.ts';
 import { shankSize } from '../../../../src/engine/checks/joints/fastened/shank-size.ts';
 import { standingsOf } from '../../../../src/engine/checks/joints/fastened/standing.ts';
 import { woodOf } from '../../../../src/engine/checks/joints/fastened/wood-of-piece.ts';
 import { jointsOf } from '../../../../src/engine/checks/joints/joints.ts';
+import type { Vector } from '../../../../src/engine/checks/fasteners/space.ts';
+import { UP } from '../../../../src/engine/checks/joints/stick-shape.ts';
 import type { JointPart } from '../../../../src/engine/checks/joints/rated.ts';
 import { stepsOf } from '../../../../src/engine/note.ts';
 import type { FastenedCapacity, FastenerRow, JointKind, Project } from '../../../../src/engine/project/model.ts';
 import { plainShed } from '../../../support/plain-shed.ts';
 import { tiedShed } from '../../../support/tied-shed.ts';
 import { jointSource } from '../../frame/line-bench.ts';
-import { evaluated } from '../../whole/whole.ts';
+import { evaluated, off } from '../../whole/whole.ts';
 
 const STORM = 1.6;
 /** Western larch among the groups of NDS Table 12.3.3A: 0.50. */
@@ -352,5 +356,48 @@ describe('joints that are judged as one', () => {
     const [level, packed] = (['top', 'axis'] as const).map((set) => strips(set));
     for (const part of ['along', 'across'] as const)
       expect(holds(packed!, 'stripBeam', part)).toBeLessThan(holds(level!, 'stripBeam', part));
+  });
+});
+
+describe('a piece that a row pushes across its grain', () => {
+  // NDS 3.4.3.3 (from memory): V' = 2/3 Fv' b de within a log, (de / d)^2 of that within 5 d of its end; round: area for b de
+  it('[post.foot] [beam.tie] shears beside its fasteners: near its end by the square of the depth left', () => {
+    const shed = plainShed();
+    const source = jointSource(shed);
+    const joint = jointsOf(shed, source.shelter).find((j) => j.kind === 'beamPost')!;
+    const [inBeam] = standing(shed, 'beamPost', FLUSH);
+    if (!inBeam) throw new Error('no place');
+    const group: Group = { inRow: 1, rows: 1, spacingIn: 0, along: UP, across: [1, 0, 0], beginsAtEnd: true };
+    const size = shankSize(FLUSH);
+    if (!size.ok) throw new Error('no size');
+    const beam = inBeam.main;
+    const d = beam.shape.diameterIn!;
+    // half of the depth and half of the screw lie between the loaded edge and the far side of the screw
+    const t = (d - 0.5) / 2;
+    const [R, h] = [d / 2, d / 2 - t];
+    const area = Math.PI * R * R - (R * R * Math.acos(h / R) - h * Math.sqrt(R * R - h * h));
+    const whole = (2 / 3) * beam.wood.values.FvPsi * STORM * area;
+    const bare = { ...beam, shape: { ...beam.shape, faces: [] } };
+    const holdsIn = (endIn: number, force: Vector = UP): number =>
+      shearBeside({ ...bare, endIn }, inBeam.into, group, size.size, force, STORM);
+    expect(off(holdsIn(6 * d), whole)).toBeLessThan(1e-9);
+    expect(off(holdsIn(2 * d), whole * ((d - t) / d) ** 2)).toBeLessThan(1e-9);
+    // aslant to the grain only its part across counts; along the grain nothing shears that way
+    expect(off(holdsIn(6 * d, [0.6, 0, 0.8]), whole / 0.8)).toBeLessThan(1e-9);
+    expect(holdsIn(6 * d, [1, 0, 0])).toBe(Infinity);
+    expect(joint.upper.shape!.diameterIn).toBe(d);
+  });
+
+  it('[beam.tieAcross] the piece that holds the point is asked as well as the one under the head', () => {
+    const weak = row({ lengthIn: 8, washerIn: 1.375, headFlatIn: 0.1875 });
+    const project = shedWith('braceTop', [weak]);
+    const { steps } = stepsOf((note) => {
+      const source = jointSource(project);
+      const joint = jointsOf(project, source.shelter).find((j) => j.kind === 'braceTop')!;
+      return holderAt(source, 'braceTop', joint.key).part('across', STORM, note);
+    });
+    const asked = steps.filter(({ symbol }) => symbol === 'Vp');
+    // the beam and the brace
+    expect(asked).toHaveLength(2);
   });
 });

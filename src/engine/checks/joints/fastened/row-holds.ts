@@ -3,7 +3,6 @@ import { clause } from '../../../../data/sources.ts';
 import { put, type Note } from '../../../note.ts';
 import type { FastenerRow } from '../../../project/model.ts';
 import { degreesFromRadians, quantity } from '../../../units.ts';
-import { shearAtFasteners } from '../../fasteners/bolt-near-end.ts';
 import { combinedResistance } from '../../fasteners/combined.ts';
 import { refused, type Refused } from '../../fasteners/refused.ts';
 import { dot, type Vector } from '../../fasteners/space.ts';
@@ -11,7 +10,7 @@ import { strapPull } from '../../fasteners/steel-strap.ts';
 import type { Pounds } from '../../fasteners/withdrawal.ts';
 import type { JointSetting } from '../joint-setting.ts';
 import type { JointPart } from '../rated.ts';
-import { groupOf, loadOn, squareTo } from './group.ts';
+import { groupOf, squareTo } from './group.ts';
 import { heldAgainstPull } from './row-pulled.ts';
 import { heldSideways, type RowThere } from './row-sideways.ts';
 import { shankSize } from './shank-size.ts';
@@ -62,7 +61,7 @@ export function rowHolds(
   if (!isStrap) return { ok: true, pounds: least };
   const strap = strapHolds(row, note);
   if (!strap.ok) return strap;
-  return { ok: true, pounds: Math.min(least, strap.pounds, hungDepth(setting, places, force, CD, note)) };
+  return { ok: true, pounds: Math.min(least, strap.pounds) };
 }
 
 function heldThere(there: RowThere, force: Vector, CD: number, note?: Note): Pounds {
@@ -116,38 +115,4 @@ function strapHolds(row: FastenerRow, note?: Note): Pounds {
   const { widthIn, thicknessIn, each } = plate;
   const strap = strapPull({ widthIn, thicknessIn, steel: steelOf(row), fastenerIn, abreast }, note);
   return strap.ok ? { ok: true, pounds: strap.pullLb * each } : strap;
-}
-
-/** Within this angle a force counts as along the grain [deg]. */
-const ALONG_UP_TO_DEG = 45;
-
-/**
- * A lying piece that hangs on its straps: what shear its depth on the loaded side of their fasteners takes. All of the
- * pull counts on one side of the joint (safe side); the edge away from the joint is the unloaded one.
- * @returns pounds; Infinity where the pull runs along the grain
- */
-function hungDepth(
-  { upper: { stick } }: JointSetting,
-  [there]: readonly RowThere[],
-  force: Vector,
-  CD: number,
-  note?: Note,
-): number {
-  if (!there || (stick?.kind !== 'round' && stick?.kind !== 'sawn')) return Infinity;
-  const { main, into } = there.standing;
-  const load = loadOn(main, into, there.group, force);
-  if (load.angleDeg < ALONG_UP_TO_DEG) return Infinity;
-  const depthIn = stick.kind === 'sawn' ? stick.depthIn : (main.shape.diameterIn ?? 0);
-  const toFastenerIn = depthIn / 2 - ((load.inLine - 1) * there.group.spacingIn + there.size.nominalIn) / 2;
-  return shearAtFasteners(
-    main.wood.values.FvPsi * CD,
-    {
-      shape: stick.kind === 'sawn' ? 'rectangular' : 'round',
-      depthIn,
-      breadthIn: stick.kind === 'sawn' ? stick.breadthIn : depthIn,
-      lostIn: Math.max(there.size.nominalIn, toFastenerIn),
-      toEndIn: main.endIn,
-    },
-    note,
-  );
 }

@@ -15,6 +15,7 @@ import { groupTearOut, rowTearOut } from '../../fasteners/tear-out.ts';
 import { threadAtNut, threadAtPoint } from '../../fasteners/thread-in-piece.ts';
 import { grainMet, type Grain, type Pounds } from '../../fasteners/withdrawal.ts';
 import { THICK_FROM_IN } from '../../fasteners/dowel-bearing.ts';
+import { shearBeside } from './across-grain.ts';
 import { arrangementIn, loadOn, placeIn, type GrainLoad, type Group } from './group.ts';
 import type { ShankSize } from './shank-size.ts';
 import type { InSteel, InWood, Standing } from './standing.ts';
@@ -38,7 +39,7 @@ const LEAST_WIDTH = 3;
  * What a row holds against a force across its shanks: yield of each with every factor, and the wood around all of them.
  * @param force across the shanks, of length one
  * @returns pounds of the whole row, or why it does not hold there
- * @source NDS 12.3, Table 11.3.1, Appendix E
+ * @source NDS 12.3, 3.4.3.3, Table 11.3.1, Appendix E
  */
 export function heldSideways(there: RowThere, force: Vector, CD: number, note?: Note): Pounds {
   const { standing, group, size } = there;
@@ -96,16 +97,17 @@ export function heldSideways(there: RowThere, force: Vector, CD: number, note?: 
   const n = countOf(there);
   const faces = n / there.row.count;
   const tearing = faces * Math.min(...torn.map((wood) => tearOut(there, wood, CD, note)));
-  const pounds = Math.min(n * each, tearing);
+  const beside = Math.min(...woods.map(({ piece }) => shearBeside(piece, standing.into, group, size, force, CD, note)));
+  const wood = [
+    ...(Number.isFinite(tearing) ? [put('Zt', tearing, 'lb', 'wood torn out along the grain')] : []),
+    ...(Number.isFinite(beside) ? [put('Vp', beside, 'lb', 'shear of a piece beside its fasteners')] : []),
+  ];
+  const pounds = Math.min(n * each, tearing, beside);
   note?.({
     symbol: 'Zrow',
     words: 'all fasteners of the row sideways, or the wood around them',
-    formula: Number.isFinite(tearing) ? "min(n × Z', Zt)" : "n × Z'",
-    put: [
-      put('n', n, '1', 'fasteners'),
-      put("Z'", each, 'lb', 'allowable lateral value of one'),
-      ...(Number.isFinite(tearing) ? [put('Zt', tearing, 'lb', 'wood torn out along the grain')] : []),
-    ],
+    formula: wood.length > 0 ? `min(${["n × Z'", ...wood.map(({ symbol }) => symbol)].join(', ')})` : "n × Z'",
+    put: [put('n', n, '1', 'fasteners'), put("Z'", each, 'lb', 'allowable lateral value of one'), ...wood],
     result: quantity(pounds, 'lb'),
     clause: clause('NDS', '11.2.2'),
   });
