@@ -23,7 +23,9 @@ export const FASTENER_PULL_MESSAGES = {
   headNotKnown:
     'How hard the head of this {fastener} goes through the stick under it is printed for flat round heads only. Put a washer under the head, or choose one with such a head.',
   washerNeedsFlat:
-    'The washer is {washerIn} in across, the flat under it {flatIn} in wide. Cut the flat wider, or choose a smaller washer.',
+    'A washer or head {washerIn} in across lies on the wood whole only on a flat square to the fastener, {leastIn} in deep along it; here it is {flatIn} in. Cut it deeper, or choose a smaller washer.',
+  washerOverEdge:
+    'A washer or head {washerIn} in across reaches over the edge of the wood under it. Choose a smaller washer, or set the fastener nearer to the middle.',
   shankMissesStick:
     'The fastener passes beside the {stick}: it has no wood there. Set it nearer to the middle of the stick.',
   shankEndsEarly:

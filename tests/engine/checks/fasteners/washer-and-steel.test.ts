@@ -5,14 +5,17 @@ import { WOOD_SCREWS } from '../../../../src/data/fasteners/wood-screws.ts';
 import { say } from '../../../../src/data/words/say.ts';
 import { tensionOfSteel } from '../../../../src/engine/checks/fasteners/fastener-tension.ts';
 import { fastenerGravity } from '../../../../src/engine/checks/fasteners/specific-gravity.ts';
-import { washerArea, washerBearing } from '../../../../src/engine/checks/fasteners/washer-bearing.ts';
+import { leastFlat, washerArea, washerBearing } from '../../../../src/engine/checks/fasteners/washer-bearing.ts';
 import { MisuseError } from '../../../../src/engine/errors.ts';
 import { redoFaults } from '../redo-step.ts';
 
 const washer = Object.freeze({
   outsideIn: 2,
   holeIn: 0.8125,
-  flatIn: 2.5,
+  diameterIn: null,
+  flatIn: 1,
+  edgeIn: 3,
+  offIn: 0,
   toEndIn: 6,
   angleDeg: 90,
   FcPerpPsi: 400,
@@ -36,15 +39,56 @@ describe('a washer on wood', () => {
     expect(slanted / A).toBeCloseTo((2 * 1200 * 475) / (1200 + 475), 6);
   });
 
+  // a chord as wide as the washer: 4 - sqrt(16 - 1) = 0.12702 in. deep
   it('a round log wants a flat as wide as the washer; a sawn face has one', () => {
-    const narrow = washerBearing({ ...washer, flatIn: 1.9 });
-    expect(narrow.ok ? '' : say(narrow.reason)).toContain('2 in across, the flat under it 1.9 in wide');
-    expect(washerBearing({ ...washer, flatIn: null })).toEqual(washerBearing(washer));
+    expect(leastFlat(2, 8, 90)).toBeCloseTo(4 - Math.sqrt(15), 12);
+    expect(washerBearing({ ...washer, diameterIn: 8, flatIn: 0.127 }).ok).toBe(false);
+    expect(washerBearing({ ...washer, diameterIn: 8, flatIn: 0.1271 })).toEqual(washerBearing(washer));
+    expect(washerBearing({ ...washer, flatIn: 0 })).toEqual(washerBearing(washer));
+    const narrow = washerBearing({ ...washer, diameterIn: 8, flatIn: 0.0625 });
+    expect(narrow.ok ? '' : say(narrow.reason)).toContain('2 in across');
+  });
+
+  // on a sawn face the flat begins where it comes out of the wood: half of the washer over the tangent of the angle
+  it('aslant it wants a flat deep enough to hold all of it; on a log its whole rim lies in the wood', () => {
+    expect(leastFlat(2, null, 45)).toBeCloseTo(1, 12);
+    expect(leastFlat(2, null, 60)).toBeCloseTo(1 / Math.sqrt(3), 12);
+    expect(leastFlat(2, null, 0)).toBe(0);
+    for (const [outsideIn, diameterIn, angleDeg] of [
+      [2, 8, 45],
+      [2, 5, 60],
+      [1.375, 4.5, 80],
+    ] as const) {
+      const depthIn = leastFlat(outsideIn, diameterIn, angleDeg);
+      // every point of the rim against the cylinder: the log's axis along x, the shank down toward +x at the angle
+      const [sin, cos] = [Math.sin((angleDeg * Math.PI) / 180), Math.cos((angleDeg * Math.PI) / 180)];
+      const outermost = (deep: number): number =>
+        Math.max(
+          ...Array.from({ length: 3601 }, (_, i) => {
+            const t = (i * Math.PI) / 1800;
+            const [along, aside] = [(outsideIn / 2) * Math.cos(t), (outsideIn / 2) * Math.sin(t)];
+            const up = diameterIn / 2 - deep * sin + along * cos;
+            return Math.hypot(up, aside);
+          }),
+        );
+      expect(outermost(depthIn)).toBeLessThan(diameterIn / 2 + 1e-6);
+      expect(outermost(depthIn)).toBeGreaterThan(diameterIn / 2 - 1e-5);
+    }
+  });
+
+  it('no washer reaches over the edge of its stick', () => {
+    expect(leastFlat(5, 5, 90)).toBe(Infinity);
+    for (const over of [{ diameterIn: 2, flatIn: 1 }, { edgeIn: 0.9 }]) {
+      const refusal = washerBearing({ ...washer, ...over });
+      expect(refusal.ok ? '' : refusal.reason.code).toBe('washerOverEdge');
+    }
+    // beside the middle of a log the flat must be as much wider
+    expect(leastFlat(2, 8, 90, 1)).toBeCloseTo(4 - Math.sqrt(12), 12);
   });
 
   it('every step can be redone on another calculator, square and slanted', () => {
     expect(redoFaults((note) => washerBearing(washer, note))).toEqual([]);
-    expect(redoFaults((note) => washerBearing({ ...washer, angleDeg: 30 }, note))).toEqual([]);
+    expect(redoFaults((note) => washerBearing({ ...washer, angleDeg: 30, flatIn: 2 }, note))).toEqual([]);
   });
 
   it('a hole as wide as the washer is refused by a throw', () => {

@@ -94,10 +94,11 @@ describe('wood that hardware takes out of a member', () => {
     const d = Math.min(...PLAIN.braceDiametersIn);
     const whole = (Math.PI * d ** 2) / 4;
     const [hole, flat] = boredRows(source, brace.id)[0]!.inPlane;
-    // a flat under the head, 3/16 in. deep: segment of a circle of the brace's diameter at that end
+    // a flat under the head: segment of a circle of the brace's diameter at that end, as deep as the lower rim of the washer
     const joint = jointsOf(source.project, source.shelter).find((j) => j.kind === 'bracePost')!;
     const R = joint.upper.shape!.diameterIn! / 2;
-    const h = R - LAG.headFlatIn!;
+    const phi = (brace.phiDeg * Math.PI) / 180;
+    const h = R - (LAG.headFlatIn! * Math.cos(phi) + (LAG.washerIn! / 2) * Math.sin(phi));
     expect(off(flat!.areaIn2, R * R * Math.acos(h / R) - h * Math.sqrt(R * R - h * h))).toBeLessThan(1e-9);
     const net = netOfBrace(source, brace, whole);
     expect(off(net.areaIn2(), whole - hole!.areaIn2 - flat!.areaIn2)).toBeLessThan(1e-12);

@@ -142,15 +142,15 @@ describe('screws down through a purlin into a rafter', () => {
 });
 
 describe('a lag screw square to the post through the end of a brace', () => {
-  const lag = row({ lengthIn: 7, washerIn: 1.375, headFlatIn: 0.25 });
+  const lag = row({ lengthIn: 7, washerIn: 1.375, headFlatIn: 0.6875 });
   const project = shedWith('bracePost', [lag]);
 
   // NDS 2018 12.4.1: a pull along the brace, at 45 degrees to the surface of the post, against what it holds along the log
   // and along its own shank.
   it('holds the pull of the brace by the equation for both at once', () => {
     const [pull, Z] = [holds(project, 'bracePost', 'pull'), holds(project, 'bracePost', 'along')];
-    // shank in the post: 7 - (2.5 / cos 45 - 0.25) = 3.714 in.; thread of a 7 in. screw 4 in. with a tip of 5/16 in.
-    const p = 7 - (2.5 * Math.SQRT2 - 0.25);
+    // shank in the post: 7 - (2.5 / cos 45 - 0.6875) = 4.152 in.; thread of a 7 in. screw 4 in. with a tip of 5/16 in.
+    const p = 7 - (2.5 * Math.SQRT2 - 0.6875);
     const W = 1800 * G ** 1.5 * 0.5 ** 0.75 * (Math.min(4, p) - 5 / 16) * STORM;
     const washer = (Math.PI * (1.375 ** 2 - 0.5625 ** 2)) / 4;
     expect(W).toBeGreaterThan(300 * washer * 0.5);
@@ -161,9 +161,11 @@ describe('a lag screw square to the post through the end of a brace', () => {
     expect(pull).toBeGreaterThan(0);
   });
 
-  it('wants a flat as wide as its washer on the round of the brace', () => {
-    const bare = shedWith('bracePost', [row({ lengthIn: 7, washerIn: 1.375 })]);
-    expect(reasonOf(bare, 'bracePost', 'pull')).toBe('fail washerNeedsFlat');
+  it('wants a flat that its washer lies on whole, aslant to the brace', () => {
+    for (const headFlatIn of [0, 0.25, 0.6]) {
+      const shallow = shedWith('bracePost', [row({ lengthIn: 7, washerIn: 1.375, headFlatIn })]);
+      expect(reasonOf(shallow, 'bracePost', 'pull')).toBe('fail washerNeedsFlat');
+    }
   });
 
   it('holds no more for a longer load', () => {

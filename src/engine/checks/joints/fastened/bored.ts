@@ -114,7 +114,10 @@ function flatsOf(there: RowThere, wood: InWood, isInPlane: boolean, entry: numbe
   if (row.plate) return wood.flatIn > 0 ? [1, -1].map((way) => flatTaken(wood, wood.flatIn, isInPlane, way)) : [];
   const isSide = wood === standing.side;
   if (!isSide && size.kind !== 'bolt') return [];
-  return [flatTaken(wood, flatIn, isInPlane, isSide ? entry : -entry)];
+  // where the shank leaves aslant the flat is deepest at one rim of the washer
+  const cos = Math.abs(dot(standing.into, wood.shape.axis));
+  const deepestIn = flatIn * Math.sqrt(1 - cos * cos) + ((size.headIn ?? size.nominalIn) / 2) * cos;
+  return [flatTaken(wood, deepestIn, isInPlane, isSide ? entry : -entry)];
 }
 
 /** A flat of a log; of a sawn stick a cut as wide as the face that it lies on. */

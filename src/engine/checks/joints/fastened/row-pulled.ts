@@ -3,7 +3,6 @@ import type { PulledKind } from '../../../../data/fasteners/kind.ts';
 import { STEELS } from '../../../../data/fasteners/steel.ts';
 import { FASTENER_WORDS } from '../../../../data/words/fasteners-pulled.ts';
 import { remembered } from '../../../../data/sources.ts';
-import { flatWidth } from '../../../geometry/seats.ts';
 import { put, type Note } from '../../../note.ts';
 import { quantity } from '../../../units.ts';
 import { tensionOfSteel } from '../../fasteners/fastener-tension.ts';
@@ -95,17 +94,22 @@ function headHolds(there: RowThere, CD: number, note?: Note): Pounds {
   );
 }
 
-function underWasher({ row, size, standing }: RowThere, piece: InWood, CD: number, note?: Note): Pounds {
+function underWasher({ row, size, standing, group }: RowThere, piece: InWood, CD: number, note?: Note): Pounds {
   const listed = CUT_WASHERS.rows.find((w) => Math.abs(w.nominalIn - size.nominalIn) < 1e-3);
   const outsideIn = size.headIn ?? size.nominalIn;
+  const { into } = standing;
+  const place = placeIn(piece, into, group, loadOn(piece, into, group, group.along), size, 0, false);
   const { diameterIn } = piece.shape;
   return washerBearing(
     {
       outsideIn,
       holeIn: Math.min(listed?.holeIn ?? Infinity, size.nominalIn + HOLE_MORE_IN),
-      flatIn: diameterIn === null ? null : flatWidth(diameterIn, row.headFlatIn ?? 0),
+      diameterIn,
+      flatIn: row.plate ? piece.flatIn : (row.headFlatIn ?? 0),
+      edgeIn: place.loadedEdgeIn,
+      offIn: piece.edgeIn - place.loadedEdgeIn,
       toEndIn: Math.max(0, piece.endIn - outsideIn / 2),
-      angleDeg: angleToGrainDeg(piece.shape, { at: piece.shape.axisAt, into: standing.into }),
+      angleDeg: angleToGrainDeg(piece.shape, { at: piece.shape.axisAt, into }),
       FcPerpPsi: piece.wood.values.FcPerpPsi,
       FcStarPsi: piece.wood.values.FcPsi * CD,
     },

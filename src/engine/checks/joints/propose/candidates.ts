@@ -3,6 +3,8 @@ import { LAG_SCREWS, LAG_THREADS } from '../../../../data/fasteners/lag-screws.t
 import { WOOD_SCREWS } from '../../../../data/fasteners/wood-screws.ts';
 import type { FastenerRow } from '../../../project/model.ts';
 import { stretchIn } from '../../fasteners/round-geometry.ts';
+import { angleToGrainDeg } from '../../fasteners/round-geometry.ts';
+import { leastFlat } from '../../fasteners/washer-bearing.ts';
 import { widerByIn } from '../fastened/plate-seat.ts';
 import type { JointPiece, JointSetting } from '../joint-setting.ts';
 
@@ -26,6 +28,9 @@ const DRIFT_PIN_DEPTH = 8;
 /** Flats are cut to this [in]; common practice. */
 const FLAT_STEP_IN = 1 / 16;
 
+/** A flat shallower than this is none [in]. */
+const NO_FLAT_IN = 1e-6;
+
 const within = (sizeIn: number, { from, to }: { readonly from: number; readonly to: number }): boolean =>
   sizeIn >= from - 1e-9 && sizeIn <= to + 1e-9;
 
@@ -42,7 +47,7 @@ const inCounts = (row: FastenerRow, most = MOST_OF_A_KIND): readonly FastenerRow
   }));
 
 /** Rows that may go straight through both pieces of a joint: wood screws and lag screws. */
-export function drivenRows({ upper }: JointSetting): readonly FastenerRow[] {
+export function drivenRows(setting: JointSetting): readonly FastenerRow[] {
   const screws = WOOD_SCREWS.rows.flatMap(({ nominalIn }) =>
     SCREW_LENGTHS_IN.flatMap((lengthIn) =>
       inCounts({ ...base, fastener: 'screw', diameterIn: nominalIn, lengthIn, count: 1, washerIn: SCREW_WASHER_IN }),
@@ -58,21 +63,22 @@ export function drivenRows({ upper }: JointSetting): readonly FastenerRow[] {
           diameterIn: nominalIn,
           lengthIn,
           count: 1,
-          ...washerOn(upper, nominalIn),
+          ...washerOn(setting, nominalIn),
         }),
       ),
     );
   return [...screws, ...lags];
 }
 
-/** A washer of the size, where one is listed, on a flat as wide as it where the piece is round. */
-function washerOn({ shape }: JointPiece, nominalIn: number): Pick<FastenerRow, 'washerIn' | 'headFlatIn'> {
+/** A washer of the size, where one is listed, on a flat that it lies on whole. */
+function washerOn({ upper: { shape }, line }: JointSetting, nominalIn: number): Partial<FastenerRow> {
   const washer = CUT_WASHERS.rows.find((w) => Math.abs(w.nominalIn - nominalIn) < 1e-6);
   const head = LAG_SCREWS.rows.find((s) => Math.abs(s.nominalIn - nominalIn) < 1e-6);
   const outsideIn = washer?.outsideIn ?? head?.headIn ?? nominalIn;
-  const r = (shape?.diameterIn ?? 0) / 2;
-  if (shape?.diameterIn === null || r <= outsideIn / 2) return { washerIn: outsideIn };
-  return { washerIn: outsideIn, headFlatIn: upTo(r - Math.sqrt(r * r - (outsideIn / 2) ** 2), 1 / 16) };
+  if (!shape || !line) return { washerIn: outsideIn };
+  const leastIn = leastFlat(outsideIn, shape.diameterIn, angleToGrainDeg(shape, line));
+  if (leastIn === Infinity || leastIn < NO_FLAT_IN) return { washerIn: outsideIn };
+  return { washerIn: outsideIn, headFlatIn: upTo(leastIn, 1 / 16) };
 }
 
 /** Screws of a sheet of known thickness, from the widest spacing. */
