@@ -11,6 +11,7 @@ import { radiansFromDegrees } from '../../units.ts';
 import { plus, type Vector } from '../fasteners/space.ts';
 import { beamPiece, bracePiece, letIn, pointOf, postPiece, tiePiece } from './frame-pieces.ts';
 import type { JointPiece, JointSetting } from './joint-setting.ts';
+import { rafterPiece } from './roof-pieces.ts';
 import { ACROSS_Y, ALONG_X, DOWN, opposite, UP } from './stick-shape.ts';
 
 /** Every joint of the frame: beams on posts and end to end, braces and ties at their logs, posts on their piers. */
@@ -155,10 +156,12 @@ const outOf = ({ shape }: JointPiece, which: End['which']): Vector => {
 
 const sidewaysOf = (v: Vector): Vector => [Math.sign(v[0]), Math.sign(v[1]), 0];
 
-/** The beam, tie or rafter that a brace runs to; a pole rafter is not placed as one. */
+/** The beam, tie or rafter that a brace runs to; what is cut into a rafter there is not looked at. */
 function receiver(shelter: Shelter, brace: BraceGeometry): End['lower'] {
   const { xIn, yIn } = brace.topPoint;
   const tie = shelter.ties.find((t) => t.id === brace.toId);
+  const rafter = shelter.rafters.find((r) => r.id === brace.toId);
+  if (rafter) return () => rafterPiece(rafter, rafter.downY * (rafter.eaveYIn - yIn));
   return tie ? (cuts) => tiePiece(tie, yIn, cuts) : (cuts) => beamPiece(beamOf(shelter, brace.toId), xIn, yIn, cuts);
 }
 
