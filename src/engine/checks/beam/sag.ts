@@ -5,6 +5,7 @@ import { put, type Note } from '../../note.ts';
 import { clause } from '../../../data/sources.ts';
 import { quantity } from '../../units.ts';
 import type { CheckSite } from '../site-of-check.ts';
+import { lastRemembered } from '../last-remembered.ts';
 import type { LineCheckContext } from '../line-context.ts';
 import { sagLimit } from '../wood/sag.ts';
 import type { BeamStation, BeamStretch } from './beam-sections.ts';
@@ -24,29 +25,39 @@ export function sagSites(context: LineCheckContext, on: BeamStretch): readonly C
   const seatAtEnd = mesh.posts.some((p) => Math.abs(p.post.xIn - on.stretch.toXIn) <= SAME_PLACE_IN);
   const isSpan = seatAtStart && seatAtEnd;
   const { upIn } = bowOfBeam(context.project, on.beam);
+  const seat = seatAtStart ? first : last;
   /** how far a value at a station lies below the straight line between the seats, or below the one seat */
-  const below = (s: BeamStation, value: (of: BeamStation) => number): number => {
-    if (!isSpan) return value(seatAtStart ? first : last) - value(s);
-    const t = (s.xIn - first.xIn) / (last.xIn - first.xIn || 1);
-    return value(first) * (1 - t) + value(last) * t - value(s);
+  const below = (t: number, atFirst: number, atLast: number, atSeat: number, here: number): number =>
+    isSpan ? atFirst * (1 - t) + atLast * t - here : atSeat - here;
+  const places = on.stations.map((station): SagPlace => {
+    const t = (station.xIn - first.xIn) / (last.xIn - first.xIn || 1);
+    const crownAt = ({ xIn }: BeamStation): number => bowAt(upIn, on.beam, xIn);
+    const isCrowned = isSpan && upIn < 0;
+    return {
+      station,
+      t,
+      crownDownIn: isCrowned ? below(t, crownAt(first), crownAt(last), crownAt(seat), crownAt(station)) : 0,
+    };
+  });
+  const moved = ({ station, t }: SagPlace, v: Float64Array): number =>
+    below(t, v[first.move + 1]!, v[last.move + 1]!, v[seat.move + 1]!, v[station.move + 1]!);
+  const sag = (place: SagPlace, v: Float64Array): number => {
+    const movedIn = moved(place, v);
+    return Math.max(Math.abs(movedIn), movedIn + place.crownDownIn);
   };
-  const crownDown = (s: BeamStation): number =>
-    isSpan && upIn < 0 ? below(s, ({ xIn }) => bowAt(upIn, on.beam, xIn)) : 0;
-  const moved = (s: BeamStation, v: Float64Array): number => below(s, (of) => v[of.move + 1]!);
-  const sag = (s: BeamStation, v: Float64Array): number => Math.max(Math.abs(moved(s, v)), moved(s, v) + crownDown(s));
-  const worst = ({ values }: LineResponse): BeamStation => {
-    let found = first;
+  const worst = lastRemembered(({ values }: LineResponse): SagPlace => {
+    let found = places[0]!;
     let most = -Infinity;
-    for (const s of on.stations) {
-      const m = sag(s, values);
-      if (Number.isNaN(m)) return s;
+    for (const place of places) {
+      const m = sag(place, values);
+      if (Number.isNaN(m)) return place;
       if (m > most) {
         most = m;
-        found = s;
+        found = place;
       }
     }
     return found;
-  };
+  });
   const site = (ruleId: 'beam.sag' | 'beam.sagLongTerm', purpose: 'sag' | 'sagLongTerm'): CheckSite<LineResponse> => ({
     ruleId,
     memberId: on.beam.id,
@@ -54,19 +65,19 @@ export function sagSites(context: LineCheckContext, on: BeamStretch): readonly C
     unit: 'in',
     purpose,
     demand: (r, note) => {
-      const s = worst(r);
+      const place = worst(r);
       note?.({
         symbol: 'Δ',
         words: 'greatest sag from the supports',
         formula: 'sum of factor × case',
         put: layout
-          .parts(r, s.move + 1)
+          .parts(r, place.station.move + 1)
           .map((p) => put(`${p.factor} ×`, -p.value, 'in', `${p.name}, downward move there`)),
-        result: quantity(Math.abs(moved(s, r.values)), 'in'),
+        result: quantity(Math.abs(moved(place, r.values)), 'in'),
         clause: clause('MECHANICS', 'plane frame, first order'),
       });
-      if (note) tellCrown(moved(s, r.values), crownDown(s), upIn, note);
-      return sag(s, r.values);
+      if (note) tellCrown(moved(place, r.values), place.crownDownIn, upIn, note);
+      return sag(place, r.values);
     },
     capacity: (r, note) => {
       const live = r.combination.factors.some((f) => f.caseId.startsWith('roof-live'));
@@ -77,10 +88,17 @@ export function sagSites(context: LineCheckContext, on: BeamStretch): readonly C
         note,
       );
     },
-    worstAt: (r) => worst(r).atIn,
-    grows: { power: 4, diameterAt: (r) => worst(r).diameterIn },
+    worstAt: (r) => worst(r).station.atIn,
+    grows: { power: 4, diameterAt: (r) => worst(r).station.diameterIn },
   });
   return [site('beam.sag', 'sag'), site('beam.sagLongTerm', 'sagLongTerm')];
+}
+
+/** A station of the stretch, how far it lies along it, from 0 to 1, and how far a crown laid down hangs there. */
+interface SagPlace {
+  readonly station: BeamStation;
+  readonly t: number;
+  readonly crownDownIn: number;
 }
 
 /** What the crown of the log makes of the sag. */

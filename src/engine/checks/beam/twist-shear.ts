@@ -3,6 +3,7 @@ import type { LineResponse } from '../../frame/line-frame.ts';
 import { bowOfBeam, type Bow } from '../../geometry/bow.ts';
 import { put } from '../../note.ts';
 import { quantity } from '../../units.ts';
+import { lastRemembered } from '../last-remembered.ts';
 import { forcePut, valuesIn, type LineCheckContext } from '../line-context.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { durationFactor } from '../wood/duration.ts';
@@ -25,18 +26,23 @@ export function twistShearSites(context: LineCheckContext, on: BeamStretch): rea
   const values = valuesIn(context, on.beam.id);
   const twisting = twistOn(context, on);
   if (!values || !twisting) return [];
-  const { twist, bow } = twisting;
+  const { bow } = twisting;
+  const twistIn = lastRemembered((r: LineResponse) => twisting.twist(r.values));
   const through = throughCut(on);
-  const worst = ({ values: v }: LineResponse): BeamStation => {
-    const T = twist(v);
-    let found = on.stations[0]!;
+  const shaftsIn3 = on.stations.map(shaftOf);
+  const worst = (r: LineResponse): BeamStation => {
+    const T = twistIn(r);
+    let found = 0;
     let most = -Infinity;
-    for (const s of on.stations) {
-      const m = twistedShear(s, T, v);
-      if (Number.isNaN(m)) return s;
-      if (m > most) [most, found] = [m, s];
+    for (let i = 0; i < shaftsIn3.length; i++) {
+      const m = twistedShear(on.stations[i]!, T, r.values, shaftsIn3[i]);
+      if (Number.isNaN(m)) return on.stations[i]!;
+      if (m > most) {
+        most = m;
+        found = i;
+      }
     }
-    return found;
+    return on.stations[found]!;
   };
   return [
     {
@@ -49,8 +55,8 @@ export function twistShearSites(context: LineCheckContext, on: BeamStretch): rea
       stops: () => through,
       demand: (r, note) => {
         const s = worst(r);
-        const T = twist(r.values);
-        const d = s.diameterIn - s.cutIn;
+        const T = twistIn(r);
+        const shaftIn3 = shaftOf(s);
         note?.({
           symbol: 'τ',
           words: 'greatest twisting stress, on the circle that what is left of the log holds',
@@ -62,9 +68,9 @@ export function twistShearSites(context: LineCheckContext, on: BeamStretch): rea
               'lb·in',
               `twist from a bow of ${bow.sideIn.toFixed(2)} in to the side and the moments along the log`,
             ),
-            put('d', d, 'in', 'depth of wood there'),
+            put('d', s.diameterIn - s.cutIn, 'in', 'depth of wood there'),
           ],
-          result: quantity(twistStress(T, d), 'psi'),
+          result: quantity(twistStress(T, shaftIn3), 'psi'),
           clause: clause('MECHANICS', 'shaft of circular section'),
         });
         note?.({
@@ -74,7 +80,7 @@ export function twistShearSites(context: LineCheckContext, on: BeamStretch): rea
           put: [
             forcePut(context, r, s.shear, 'V', 'lb', 'shear'),
             put('Av', s.section.shearAreaIn2, 'in2', 'shear area: 3/4 of a whole round section'),
-            put('τ', twistStress(T, d), 'psi', 'twisting stress'),
+            put('τ', twistStress(T, shaftIn3), 'psi', 'twisting stress'),
           ],
           result: quantity(twistedShear(s, T, r.values), 'psi'),
           clause: remembered('WOOD_HANDBOOK_2010', 'chapter 5, torsion strength'),
@@ -106,10 +112,14 @@ export const twistedShear = (
   s: Pick<BeamStation, 'shear' | 'section' | 'diameterIn' | 'cutIn'>,
   T: number,
   v: Float64Array,
-): number => Math.abs(v[s.shear]!) / s.section.shearAreaIn2 + TWIST_COUNTS * twistStress(T, s.diameterIn - s.cutIn);
+  shaftIn3 = shaftOf(s),
+): number => Math.abs(v[s.shear]!) / s.section.shearAreaIn2 + TWIST_COUNTS * twistStress(T, shaftIn3);
+
+/** π d3 of the circle that what is left of the log holds [in3] */
+const shaftOf = (s: Pick<BeamStation, 'diameterIn' | 'cutIn'>): number => Math.PI * (s.diameterIn - s.cutIn) ** 3;
 
 /** Greatest shear stress of a round shaft [psi]. @source MECHANICS 16 T / (π d3) */
-const twistStress = (T: number, d: number): number => (16 * T) / (Math.PI * d ** 3);
+const twistStress = (T: number, shaftIn3: number): number => (16 * T) / shaftIn3;
 
 /** The greater of what goes to the two ends of a stretch; all of an overhang goes to its post [lb·in] */
 function greatestTwist(
@@ -124,5 +134,5 @@ function greatestTwist(
       ? [() => 1]
       : [(x: number) => (to - x) / (to - from), (x: number) => (x - from) / (to - from)];
   const ends = shares.map((share) => twistOf(frame.mesh, beam, bow, (x, middle) => (within(middle) ? share(x) : 0)));
-  return (v) => Math.max(...ends.map((end) => Math.abs(end(v))));
+  return (v) => ends.reduce((most, end) => Math.max(most, Math.abs(end(v))), 0);
 }

@@ -38,7 +38,13 @@ export function twistOf(
     );
   }
   const counted = forces.filter(({ weight }) => weight !== 0);
-  return (values) => counted.reduce((sum, { at, weight }) => sum + weight * values[at]!, 0);
+  const places = Int32Array.from(counted, ({ at }) => at);
+  const weights = Float64Array.from(counted, ({ weight }) => weight);
+  return (values) => {
+    let sum = 0;
+    for (let k = 0; k < places.length; k++) sum += weights[k]! * values[places[k]!]!;
+    return sum;
+  };
 }
 
 /**

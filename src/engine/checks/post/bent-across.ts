@@ -4,6 +4,7 @@ import type { PostChain } from '../../frame/read-response.ts';
 import { put, type Note } from '../../note.ts';
 import { quantity } from '../../units.ts';
 import { STRETCHED_CUT } from '../beam/bending.ts';
+import { lastRemembered } from '../last-remembered.ts';
 import type { LineCheckContext, PostInRow } from '../line-context.ts';
 import { acrossMoment } from './across-wind.ts';
 import type { PostStation } from './post-stations.ts';
@@ -25,8 +26,9 @@ export function bentAcross(context: LineCheckContext, chain: PostChain): BentAcr
 const twiceWhere = (housed: number | boolean | undefined): number => (housed ? STRETCHED_CUT : 1);
 
 function byFrame(inRow: PostInRow): BentAcross {
+  const acrossIn = lastRemembered((r: LineResponse) => inRow.in(r.combination.id));
   return (r, s, note) => {
-    const across = inRow.in(r.combination.id);
+    const across = acrossIn(r);
     if (!across) return 0;
     const { plusLbIn, minusLbIn } = across.momentAt(s.atIn);
     const onPlus = twiceWhere(s.housing?.acrossSides.includes(1));

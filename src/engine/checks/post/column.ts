@@ -5,6 +5,7 @@ import type { DesignValues } from '../../material/values.ts';
 import type { Note } from '../../note.ts';
 import { insteadOf } from '../../project/instead.ts';
 import type { Project } from '../../project/model.ts';
+import { lastRemembered } from '../last-remembered.ts';
 import type { LineCheckContext } from '../line-context.ts';
 import { adjustedCompression, allowableColumnStress, columnStabilityFactor, eulerStress } from '../wood/column.ts';
 import { equalAreaSide, representativeDiameter } from '../wood/tapered-column.ts';
@@ -56,7 +57,7 @@ export function postColumn(
   const ofLine = eulerOfLine(context, chain, along, areaIn2, values);
   const ofRow = eulerOfRow(context, chain, across, areaIn2);
   const pushIn = (r: LineResponse): number => greatestPush(stations, firstOrderOf(r));
-  const eulerIn = lastRemembered((r): EulerStresses => ({
+  const eulerIn = lastRemembered((r: LineResponse): EulerStresses => ({
     alongPsi: ofLine ? ofLine(r, pushIn(r)) : along.FcEPsi,
     acrossPsi: ofRow ? ofRow(r, pushIn(r)) : across.FcEPsi,
   }));
@@ -85,15 +86,6 @@ function tellEuler(
 ): void {
   if (ofFrame) ofFrame(r, pushLb, note);
   else byTable.tell(note);
-}
-
-/** Every station of a post asks the same of one response, one after the other: the last answer is kept. */
-export function lastRemembered<A>(find: (r: LineResponse) => A): (r: LineResponse) => A {
-  let last: { readonly r: LineResponse; readonly answer: A } | null = null;
-  return (r) => {
-    if (last?.r !== r) last = { r, answer: find(r) };
-    return last.answer;
-  };
 }
 
 /** Round posts: equal-area square of the representative diameter of the taper. @source NDS 3.7.2, 3.7.3 */

@@ -86,7 +86,9 @@ const faceOf = (brace: BraceGeometry): 1 | -1 => (brace.side === 'plus' ? 1 : -1
 
 /** A housing counts twice in bending while its face is stretched; tension on the +x face is a moment above zero. */
 export function stretchFactor(s: PostStation, values: Float64Array, twice: number): number {
-  return s.housing?.sides.some((side) => side * values[s.moment]! > 0) ? twice : 1;
+  if (!s.housing) return 1;
+  for (const side of s.housing.sides) if (side * values[s.moment]! > 0) return twice;
+  return 1;
 }
 
 /** Greatest push anywhere in the post [lb]. */

@@ -3,6 +3,7 @@ import { firstOrderOf, type LineResponse } from '../../frame/line-frame.ts';
 import { pinForce, type PostChain } from '../../frame/read-response.ts';
 import { put, type Note } from '../../note.ts';
 import { quantity } from '../../units.ts';
+import { lastRemembered } from '../last-remembered.ts';
 import type { LineCheckContext } from '../line-context.ts';
 
 /** Less than this beside the axis is a seat in the middle of its post [in]. */
@@ -38,9 +39,12 @@ export function offsetMoment(
   const from = post.footZIn - post.woodFromZIn;
   const length = post.seatZIn - post.footZIn;
   const isPinned = post.foot.fixity[way] === 'pinned';
-  return (r, atIn, pushShare, note) => {
+  const momentAtTop = lastRemembered((r: LineResponse) => {
     const { values } = firstOrderOf(r);
-    const top = seats.reduce((sum, { offIn, pin }) => sum + Math.max(0, pin.down(values)) * offIn, 0);
+    return seats.reduce((sum, { offIn, pin }) => sum + Math.max(0, pin.down(values)) * offIn, 0);
+  });
+  return (r, atIn, pushShare, note) => {
+    const top = momentAtTop(r);
     const z = isPinned ? Math.min(Math.max((atIn - from) / length, 0), 1) : 1;
     const moment = Math.abs(top) * z * (1 + 0.234 * pushShare);
     note?.({

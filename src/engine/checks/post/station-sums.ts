@@ -3,10 +3,11 @@ import type { PostChain } from '../../frame/read-response.ts';
 import type { DesignValues } from '../../material/values.ts';
 import type { Note } from '../../note.ts';
 import { STRETCHED_CUT } from '../beam/bending.ts';
+import { lastRemembered } from '../last-remembered.ts';
 import type { LineCheckContext } from '../line-context.ts';
 import { bentAcross } from './bent-across.ts';
 import { offsetMoment } from './seat-offset.ts';
-import { allowableColumn, lastRemembered, type PostColumn } from './column.ts';
+import { allowableColumn, type PostColumn } from './column.ts';
 import { greatestPush, stretchFactor, type PostStation } from './post-stations.ts';
 import { pullAndBendingOf, pushAndBendingOf } from './push-and-bending.ts';
 
@@ -34,22 +35,23 @@ export function pushedSum(
   const pushAndBending = pushAndBendingOf(chain.post.stick!, column.planes, values);
   const across = bentAcross(context, chain);
   const beside = besideAxis(context, chain);
-  const FcPrime = lastRemembered((r) => allowableColumn(column, values, r));
-  const fcIn = lastRemembered((r) => greatestPush(stations, r) / column.areaIn2);
+  const FcPrime = lastRemembered((r: LineResponse) => allowableColumn(column, values, r));
+  const fcIn = lastRemembered((r: LineResponse) => greatestPush(stations, r) / column.areaIn2);
   return (s, r, note) => {
     if (s.section.areaIn2 === 0) return Infinity; // a housing goes through the post
     const fcPsi = fcIn(r);
     const euler = column.eulerIn(r);
-    const off = beside(s, r, { along: fcPsi / euler.alongPsi, across: fcPsi / euler.acrossPsi }, note);
-    const bent = (forces: Float64Array): number => off.timesAlong(forces) * Math.abs(forces[s.moment]!);
+    const besideAlong = beside.along(s, r, fcPsi / euler.alongPsi, note);
+    const besideAcross = beside.across(s, r, fcPsi / euler.acrossPsi, note);
+    const bent = (forces: Float64Array): number => timesAlong(s, forces, besideAlong) * Math.abs(forces[s.moment]!);
     const left = Math.max(0, 1 - fcPsi / euler.alongPsi);
     const first = firstOrderOf(r).values;
     const at = {
       fcPsi,
       FcAllowablePsi: FcPrime(r),
       euler,
-      alongLbIn: Math.max(bent(first), r.values === first ? 0 : bent(r.values) * left) + off.alongLbIn,
-      acrossLbIn: across(r, s, note) + off.acrossLbIn,
+      alongLbIn: Math.max(bent(first), r.values === first ? 0 : bent(r.values) * left) + besideAlong,
+      acrossLbIn: across(r, s, note) + besideAcross,
       modulusIn3: s.section.modulusIn3,
       acrossModulusIn3: s.acrossModulusIn3,
       CD: r.combination.durationFactor,
@@ -65,11 +67,12 @@ export function pulledSum(context: LineCheckContext, chain: PostChain, values: D
   const beside = besideAxis(context, chain);
   return (s, r, note) => {
     if (s.section.areaIn2 === 0) return Infinity; // a housing goes through the post
-    const off = beside(s, r, { along: 0, across: 0 }, note);
+    const besideAlong = beside.along(s, r, 0, note);
+    const besideAcross = beside.across(s, r, 0, note);
     const at = {
       ftPsi: Math.max(0, r.values[s.axial]!) / s.section.areaIn2,
-      alongLbIn: off.timesAlong(r.values) * Math.abs(r.values[s.moment]!) + off.alongLbIn,
-      acrossLbIn: across(r, s, note) + off.acrossLbIn,
+      alongLbIn: timesAlong(s, r.values, besideAlong) * Math.abs(r.values[s.moment]!) + besideAlong,
+      acrossLbIn: across(r, s, note) + besideAcross,
       modulusIn3: s.section.modulusIn3,
       acrossModulusIn3: s.acrossModulusIn3,
       CD: r.combination.durationFactor,
@@ -78,34 +81,20 @@ export function pulledSum(context: LineCheckContext, chain: PostChain, values: D
   };
 }
 
-/** What beams that press beside the axis add at a station. */
-interface BesideAxis {
-  /** a cut counted as often as below [lb·in] */
-  readonly alongLbIn: number;
-  readonly acrossLbIn: number;
-  /** how often a housing there counts under the moment of the line */
-  readonly timesAlong: (values: Float64Array) => number;
-}
+/** What beams that press beside the axis add at a station, by fc / FcE in that plane, a cut counted twice [lb·in] */
+type BesideAxis = (s: PostStation, r: LineResponse, pushShare: number, note?: Note) => number;
 
 /** Which way such a beam bends the post is not asked: a housing counts as stretched where one does. */
-function besideAxis(
-  context: LineCheckContext,
-  chain: PostChain,
-): (
-  s: PostStation,
-  r: LineResponse,
-  pushShare: { readonly along: number; readonly across: number },
-  note?: Note,
-) => BesideAxis {
-  const [along, across] = [offsetMoment(context, chain, 'along'), offsetMoment(context, chain, 'across')];
-  return (s, r, pushShare, note) => {
-    const alongLbIn = along?.(r, s.atIn, pushShare.along, note) ?? 0;
-    const acrossLbIn = across?.(r, s.atIn, pushShare.across, note) ?? 0;
-    const cut = s.housing ? STRETCHED_CUT : 1;
-    return {
-      alongLbIn: cut * alongLbIn,
-      acrossLbIn: cut * acrossLbIn,
-      timesAlong: (values) => (alongLbIn > 0 ? cut : stretchFactor(s, values, STRETCHED_CUT)),
-    };
+function besideAxis(context: LineCheckContext, chain: PostChain): Readonly<Record<'along' | 'across', BesideAxis>> {
+  const moment = (way: 'along' | 'across'): BesideAxis => {
+    const offset = offsetMoment(context, chain, way);
+    return offset ? (s, r, pushShare, note) => cutCounts(s) * offset(r, s.atIn, pushShare, note) : () => 0;
   };
+  return { along: moment('along'), across: moment('across') };
 }
+
+const cutCounts = (s: PostStation): number => (s.housing ? STRETCHED_CUT : 1);
+
+/** How often a housing there counts under the moment of the line. */
+const timesAlong = (s: PostStation, values: Float64Array, besideLbIn: number): number =>
+  besideLbIn > 0 ? cutCounts(s) : stretchFactor(s, values, STRETCHED_CUT);
