@@ -60,6 +60,7 @@ export function bracePiece(brace: BraceGeometry, end: 'post' | 'top'): JointPiec
       diameterAlong(brace.stick, atIn),
     ),
     toEndsIn: [atIn - fromIn, toIn - atIn],
+    endSlope: end === 'post' ? 1 / Math.tan(phi) : Math.tan(phi),
   };
 }
 

@@ -16,6 +16,8 @@ export interface JointPiece {
   readonly shape: StickShape | null;
   /** along its grain from the joint to its start and its end; null without grain [in] */
   readonly toEndsIn: readonly [start: number, end: number] | null;
+  /** so much nearer is the end of its wood for each inch off its axis, where it ends aslant on the other piece; left out: square */
+  readonly endSlope?: number;
 }
 
 /** Which way each demand of a joint acts, each of length one. */

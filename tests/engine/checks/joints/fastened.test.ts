@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { holderAt } from '../../../../src/engine/checks/joints/holder.ts';
 import { shearBeside } from '../../../../src/engine/checks/joints/fastened/across-grain.ts';
-import type { Group } from '../../../../src/engine/checks/joints/fastened/group.ts';
+import { loadOn, placeIn, type Group } from '../../../../src/engine/checks/joints/fastened/group.ts';
 import { shankSize } from '../../../../src/engine/checks/joints/fastened/shank-size.ts';
 import { standingsOf } from '../../../../src/engine/checks/joints/fastened/standing.ts';
 import { woodOf } from '../../../../src/engine/checks/joints/fastened/wood-of-piece.ts';
 import { jointsOf } from '../../../../src/engine/checks/joints/joints.ts';
-import type { Vector } from '../../../../src/engine/checks/fasteners/space.ts';
+import { cross, type Vector } from '../../../../src/engine/checks/fasteners/space.ts';
 import { UP } from '../../../../src/engine/checks/joints/stick-shape.ts';
 import type { JointPart } from '../../../../src/engine/checks/joints/rated.ts';
 import { stepsOf } from '../../../../src/engine/note.ts';
@@ -401,5 +401,42 @@ describe('a piece that a row pushes across its grain', () => {
     const asked = steps.filter(({ symbol }) => symbol === 'Vp');
     // the beam and the brace
     expect(asked).toHaveLength(2);
+  });
+});
+
+describe('plates on the end of a brace', () => {
+  // plane geometry: the wood ends in the housing, 1 in. behind the face of the post, along the brace by the sine of its angle
+  it('have their fasteners as far from the true end of the wood as is written', () => {
+    const even = plainShed({ braceDiametersIn: [8, 8], postDiametersIn: [8, 8], dropIn: 40 });
+    const joint = jointsOf(even, jointSource(even).shelter).find((j) => j.kind === 'bracePost')!;
+    const [inBrace] = standing(even, 'bracePost', { ...STRAPS, endIn: 5 });
+    if (!inBrace) throw new Error('no place');
+    const { axis } = inBrace.main.shape;
+    const at = inBrace.main.entersAt;
+    // from the axis of the post to the bolt, level, less what lies before the end of the wood
+    const level = Math.abs(at[0] - joint.lower.shape!.axisAt[0]) - (8 / 2 - 1);
+    expect(level / Math.abs(axis[0])).toBeCloseTo(5, 9);
+  });
+
+  it('stand nearer to its end where several are beside one another, since it ends aslant', () => {
+    const even = plainShed({ braceDiametersIn: [8, 8], postDiametersIn: [8, 8], dropIn: 40 });
+    const strap = { ...STRAPS, endIn: 5, rows: 2 };
+    const size = shankSize(strap);
+    const [inBrace] = standing(even, 'bracePost', strap);
+    if (!size.ok || !inBrace) throw new Error('no place');
+    const { main, into } = inBrace;
+    const aside = cross(into, main.shape.axis);
+    const group: Group = {
+      inRow: 1,
+      rows: 2,
+      spacingIn: 2.5,
+      along: main.shape.axis,
+      across: aside,
+      beginsAtEnd: true,
+    };
+    const load = loadOn(main, into, group, main.shape.axis);
+    // the face of the post is plumb: so far along the brace for each inch beside its axis
+    const slope = Math.abs(main.shape.axis[2] / main.shape.axis[0]);
+    expect(placeIn(main, into, group, load, size.size, 4, true).endIn).toBeCloseTo(5 - slope * 1.25, 9);
   });
 });

@@ -97,7 +97,9 @@ export function placeIn(
   const grain = grainOf(piece, into);
   const beside = grain && unit(cross(into, grain));
   const edgeIn = Math.max(0, piece.edgeIn - (beside ? spread(group, beside) : 0));
-  const endIn = grain ? piece.endIn - (group.beginsAtEnd ? 0 : spread(group, grain)) : NO_END_IN;
+  // beside one another on the flank of a stick that ends aslant some stand nearer to its end than on its axis
+  const slope = group.beginsAtEnd && beside ? (piece.piece.endSlope ?? 0) * spread(group, beside) : 0;
+  const endIn = grain ? piece.endIn - slope - (group.beginsAtEnd ? 0 : spread(group, grain)) : NO_END_IN;
   const { spacingIn } = group;
   return {
     nominalIn: size.nominalIn,
