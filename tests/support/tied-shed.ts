@@ -13,6 +13,8 @@ export interface Tied {
   /** ends of each tie that have a brace */
   readonly bracesAt: readonly ('near' | 'far')[];
   readonly braceTop: 'coped' | 'housed';
+  /** how far each tie log bows from straight [in] */
+  readonly bowIn: number;
   /** pull of every brace joint [lb]; null where nobody said */
   readonly pullLb: number | null;
 }
@@ -26,6 +28,7 @@ const TIED: Tied = {
   at: [0, 1],
   bracesAt: ['near', 'far'],
   braceTop: 'coped',
+  bowIn: 0,
   pullLb: 20_000,
 };
 
@@ -70,6 +73,15 @@ export function tiedShed(change: Partial<Tied> = {}, measures: Partial<Measures>
       {
         ...plain.logs.find((l) => l.id === 'brace-log')!,
         id: 'tie-log',
+        seen: {
+          worstKnotIn: 1,
+          grainSlope1In: 40,
+          spiral: 'none',
+          checks: '',
+          straightIn: t.bowIn,
+          by: 'the owner',
+          date: '2026-03-02',
+        },
         stations: [
           { fromButtIn: 0, diameterIn: t.tieDiametersIn[0] },
           { fromButtIn: lengthIn, diameterIn: t.tieDiametersIn[1] },

@@ -19,8 +19,6 @@ export const JOINT_MESSAGES = {
   ledgerPressesWall: 'A ledger that is pressed against its wall asks nothing of its fixings.',
   heldByShape:
     'The housing or the saddle itself holds the end of the brace sideways, which is not computed; nor is wind along the lines on a brace across them.',
-  tieAlongNotAsked:
-    'Nothing of this method pushes a tie log along the lines at its posts but the wind on its side, which the lines take with their own.',
   strapWithoutFasteners:
     'A strap holds by what fastens it: choose its nails, screws, lag screws or bolts, and give it the measures of the strap.',
   wallOnlyRated: 'What the wall holds is not computed: only a rating for the whole fixing counts here.',

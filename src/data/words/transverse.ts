@@ -21,6 +21,8 @@ export const TRANSVERSE_MESSAGES = {
     'The {tie} does not meet the wood of post {post}: its axis lies {levelIn} in above the foot, and the post is free from 0 to {topIn} in. Change how far it hangs under the beam.',
   braceToRafter:
     'The {brace} runs to a rafter: how the rafter bends under it is not computed. Let it run to a tie log between the posts.',
+  typedTieSideways:
+    'Typed sections are judged for bending up and down alone: how far the push along the lines bends this tie to the side is not computed.',
   assumeRowShares:
     'Each frame across takes the push of every line by length, half way to the next frames: the sheet shares nothing. The level part of the wind on the roof is held by one line at a time, the hardest counts.',
   assumeFeetShare:

@@ -91,12 +91,15 @@ function combinationsOf(
   { pushes }: PushesAcross,
 ): ReadonlyMap<Combination, PushAcross | null> {
   const comesWith = new Map(cases.map((c) => [c.id, c.pushAcross ?? null]));
+  // of a push along the lines the row bears nothing in its own plane, but its tie logs are pushed to the side by it
+  const along = new Set(cases.filter((c) => c.swaysAlong).map((c) => c.id));
   const asked = new Map<Combination, PushAcross | null>();
   for (const combination of combinations) {
     const pressed = { caseId: pressedId(combination.id), factor: 1 };
     const pushing = combination.factors.find((f) => comesWith.get(f.caseId));
     const ways = pushing ? pushes.filter((push) => push.comesWith === comesWith.get(pushing.caseId)) : [];
-    if (ways.length === 0) asked.set({ ...combination, factors: [pressed], swaysAlong: false }, null);
+    const beside = combination.factors.filter((f) => along.has(f.caseId));
+    if (ways.length === 0) asked.set({ ...combination, factors: [...beside, pressed], swaysAlong: false }, null);
     for (const push of ways)
       asked.set(
         {

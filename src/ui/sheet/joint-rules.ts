@@ -27,6 +27,7 @@ const JOINT_RULES: ReadonlySet<RuleId> = new Set([
   'tie.pulled',
   'tie.pressed',
   'tie.hung',
+  'tie.along',
   'tie.together',
   'post.foot',
   'post.footAlong',

@@ -86,7 +86,7 @@ const ASKED_BY: Readonly<Record<JointKind, Ways>> = {
   tiePost: {
     push: by('tie.pressed', 'transverseNotComputed'),
     pull: by('tie.pulled', 'transverseNotComputed'),
-    along: because('tieAlongNotAsked'),
+    along: by('tie.along', 'transverseNotComputed'),
     across: by('tie.hung', 'transverseNotComputed'),
   },
   // end grain on the base is one of the sections that crushing asks
