@@ -11,4 +11,6 @@ export const GEOMETRY_MESSAGES = {
     'The {brace} does not meet its log at a run of {runIn} in. Make the run shorter, or the beam or tie longer.',
   braceBelowFoot: 'The {brace} would land below the foot of its post at a drop of {dropIn} in. Make the drop smaller.',
   braceHasNoLength: 'The {brace} would have no length between the surfaces of post and beam. Make run and drop larger.',
+  braceLetInPastAxis:
+    'The {brace} is let in {depthIn} in, past the middle of its log ({limitIn} in). Let it in less: a housing may take a sixth of a post.',
 } as const;

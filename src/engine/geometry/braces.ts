@@ -58,6 +58,14 @@ export function placeBrace(
       faults: [{ path: `members[${member.id}].runIn`, ...message('braceHasNoLength', { brace: label }) }],
     };
   }
+  const tooDeep = (['post', 'top'] as const).flatMap((which): readonly Fault[] => {
+    const { kind, depthIn } = traits.ends[which];
+    const logIn = which === 'post' ? postDiameterIn : top.diameterIn;
+    if (kind === 'coped' || logIn === 0 || depthIn < logIn / 2) return [];
+    const path = `members[${member.id}].ends.${which}.depthIn`;
+    return [{ path, ...message('braceLetInPastAxis', { brace: label, depthIn, limitIn: logIn / 2 }) }];
+  });
+  if (tooDeep.length > 0) return { brace: null, faults: tooDeep };
   return {
     brace: {
       id: member.id,

@@ -67,6 +67,19 @@ describe('a knee brace between its working points', () => {
     expect(faultOf({ runIn: 20, dropIn: 20 })).toEqual([]);
   });
 
+  it('[brace.fit] an end let in past the middle of its log is a fault of its depth, a shallower one is placed', () => {
+    const faultsOf = (depthIn: number): readonly (readonly [string, string])[] =>
+      placeShelter(plainShed({ braceEnd: { kind: 'housed', depthIn }, bracesAt: [[0, 'plus']] }))
+        .faults.filter(({ path }) => path.includes(braceId(0, 0, 'plus')))
+        .map(({ path, code }) => [path.split('.').slice(1).join('.'), code] as const);
+    expect(faultsOf(4)).toEqual([]);
+    expect(faultsOf(4.6)).toEqual([['ends.post.depthIn', 'braceLetInPastAxis']]);
+    expect(faultsOf(9)).toEqual([
+      ['ends.post.depthIn', 'braceLetInPastAxis'],
+      ['ends.top.depthIn', 'braceLetInPastAxis'],
+    ]);
+  });
+
   it('at a splice goes to the beam that lies on its side', () => {
     const shelter = placed(
       plainShed({

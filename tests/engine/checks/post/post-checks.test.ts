@@ -1,5 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { RuleId } from '../../../../src/data/rules.ts';
 import { effectiveLength } from '../../../../src/engine/checks/post/effective-length.ts';
 import { postSites } from '../../../../src/engine/checks/post/post-checks.ts';
 import type { LineCheckContext } from '../../../../src/engine/checks/line-context.ts';
@@ -210,6 +211,17 @@ describe('a post that is pushed and bent', () => {
   });
 });
 
+const TWO_AT_ONE_HEIGHT: Partial<Measures> = {
+  postXsIn: [0, 72, 144],
+  pierTopsIn: [6, 6, 6],
+  postDiametersIn: [10, 10],
+  set: 'axis',
+  bracesAt: [
+    [1, 'plus'],
+    [1, 'minus'],
+  ],
+};
+
 describe('a housing for a brace', () => {
   it('[post.bending] counts twice while its own face is stretched, on the net section', () => {
     const run = (moment: number, depthIn: number): number => {
@@ -227,17 +239,7 @@ describe('a housing for a brace', () => {
   });
 
   it('[post.bending] two at one height are stretched on one face or the other, whichever way it bends', () => {
-    const measures: Partial<Measures> = {
-      postXsIn: [0, 72, 144],
-      pierTopsIn: [6, 6, 6],
-      postDiametersIn: [10, 10],
-      set: 'axis',
-      bracesAt: [
-        [1, 'plus'],
-        [1, 'minus'],
-      ],
-    };
-    const context = contextOf(held(measures));
+    const context = contextOf(held(TWO_AT_ONE_HEIGHT));
     const chain = context.frame.mesh.posts[1]!;
     const z = context.frame.mesh.braces[0]!.brace.postPoint.zIn - chain.post.woodFromZIn;
     const s = sectionsOf(chain, context.frame.layout).filter((x) => Math.abs(x.atIn - z) < 1e-6);
@@ -263,15 +265,15 @@ describe('a housing for a brace', () => {
     expect([run(1.6).status, run(1.6).ratio, run(1.6).reason?.code]).toEqual(['fail', null, 'housingTooDeep']);
   });
 
-  it('[post.housing] one that goes through the post breaks no promise and lets nothing pass', () => {
-    const context = contextOf(held({ braceEnd: { kind: 'housed', depthIn: 8.5 } }));
-    const s = at(context, braceAt(context));
-    const r = handResponse(context, [
-      [s[0]!.axial, -100],
-      [s[0]!.moment, 10],
-    ]);
-    for (const rule of ['post.housing', 'post.bending', 'post.crushing'])
-      expect(verdict(siteOf(postSites(context), rule, ID), r).status).not.toBe('pass');
+  it('[post.housing] two that meet in the middle of the post fail by name, whatever they are asked', () => {
+    const context = contextOf(held({ ...TWO_AT_ONE_HEIGHT, braceEnd: { kind: 'housed', depthIn: 4.999 } }));
+    const chain = context.frame.mesh.posts[1]!;
+    const s = sectionsOf(chain, context.frame.layout)[0]!;
+    const reasonIn = (rule: RuleId, axial: number): string | undefined =>
+      verdict(siteOf(postSites(context), rule, 'post-0-1'), handResponse(context, [[s.axial, axial]])).reason?.code;
+    expect(reasonIn('post.crushing', -100)).toBe('housingThroughPost');
+    expect(reasonIn('post.bending', -100)).toBe('housingThroughPost');
+    expect(reasonIn('post.tension', 100)).toBe('housingThroughPost');
   });
 });
 
