@@ -19,7 +19,7 @@ export const CHECK_MESSAGES = {
   cutThroughLog:
     'The cut of {member} at {atIn} in leaves no wood: {depthIn} in are taken where it is {diameterIn} in thick.',
   cutInTension:
-    'A cut on the side that is stretched, away from an end, is outside the method. Rest the log whole on a saddled post, bolt on a bearing block, or saddle the end of the brace.',
+    'Outside the method, as a cut on the side that is stretched, away from an end: {cut}. Rest the log whole on a saddled post, bolt on a bearing block, or saddle the end of the brace.',
   cutInMiddleThird: 'No cut may reach into the middle third of a span.',
   seatTurnsTension:
     'The seat flat is stretched only while the wind lifts or pushes: its net section is judged with twice the bending stress (own rule).',

@@ -35,6 +35,9 @@ export const PART_WORDS = {
   across: 'pushed across',
 } as const;
 
+/** A direction of a joint in which no row is: nothing pushes it, or nothing of the method reaches it. */
+export const NO_ROW_WORDS = { notAsked: 'not asked', notComputed: 'not computed' } as const;
+
 /** What the person should know before the first fastener is written down. */
 export const HARDWARE_ASIDES = {
   wall: 'What holds a ledger to its wall is not computed: it counts by a rating.',

@@ -134,8 +134,8 @@ function chooseLink(link: CordLink, isOpen: boolean): void {
   look({ openLink: link.id, memberId, ...(link.lineId === null ? {} : { lineId: link.lineId }) });
 }
 
-function statusInWords({ counts }: CordLink, status: Status | null): string {
-  if (status === null) return 'nothing checked';
+function statusInWords({ link, counts }: CordLink, status: Status | null): string {
+  if (status === null) return link === 'site' ? 'gives the loads' : 'nothing checked';
   const count = counts[status];
   const first = status === 'pass' ? STATUS_WORDS.pass : `${STATUS_WORDS[status]} ${count}`;
   return status !== 'notGiven' && counts.notGiven > 0 ? `${first}, not given ${counts.notGiven}` : first;

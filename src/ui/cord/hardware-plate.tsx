@@ -8,9 +8,7 @@ import { useWorkbench } from '../state/use-workbench.ts';
 import type { UnitSystem } from '../units/system.ts';
 import { ListedLength, TypedSize } from './hardware-size.tsx';
 import { sizeInWords, type ListedSize } from './hardware-sizes.ts';
-import { needsPlate, plateOf, usualEndIn } from './hardware-usual.ts';
-
-type Plate = NonNullable<FastenerRow['plate']>;
+import { needsPlate, plateOf, straightThrough, throughPlate } from './hardware-usual.ts';
 
 const PLATES = (['strap', 'plate'] as const).flatMap((steel) =>
   ([1, 2] as const).map((each) => ({ steel, each, words: PLATE_WORDS[`${steel}${each}`] })),
@@ -31,13 +29,13 @@ export function HardwarePlate(props: PlateProps) {
   const mayGoStraight = setting === null || !needsPlate(setting) || plate === undefined;
   const straight = {
     words: 'straight through both pieces',
-    perform: (p: Project) => setAt(p, `${path}.plate`, undefined),
+    perform: (p: Project) => setAt(p, path, straightThrough(row, setting)),
   };
   const options = [
     ...(mayGoStraight ? [straight] : []),
     ...PLATES.map(({ steel, each, words }) => ({
       words,
-      perform: (p: Project) => throughPlate(p, path, row, plateOf(steel, each, plate)),
+      perform: (p: Project) => setAt(p, path, throughPlate(row, plateOf(steel, each, plate), setting)),
     })),
   ];
   const chosen = plate
@@ -57,13 +55,6 @@ export function HardwarePlate(props: PlateProps) {
       )}
     </>
   );
-}
-
-/** Steel lies flat under the heads, no washer, no flat on the wood; how far from the end matters now. */
-function throughPlate(project: Project, path: string, row: FastenerRow, plate: Plate): Project {
-  const { diameterIn, endIn } = row;
-  const changes = { washerIn: undefined, headFlatIn: undefined, endIn: endIn ?? usualEndIn(diameterIn), plate };
-  return Object.entries(changes).reduce((so, [field, value]) => setAt(so, `${path}.${field}`, value), project);
 }
 
 const gauges = (system: UnitSystem): readonly ListedSize[] =>

@@ -7,6 +7,7 @@ import { YoursChoice } from '../fields/choice.tsx';
 import { CommandButton, CommandChoice } from '../fields/command-choice.tsx';
 import { Yours } from '../fields/yours.tsx';
 import { acts, useWorkbench } from '../state/use-workbench.ts';
+import { Flats, mayHaveFlats, WhatAFlatIs } from './hardware-flat.tsx';
 import { HardwarePlate } from './hardware-plate.tsx';
 import { ListedLength, OfferedSize, TypedSize } from './hardware-size.tsx';
 import {
@@ -17,7 +18,7 @@ import {
   namedSizes,
   sizeInWords,
 } from './hardware-sizes.ts';
-import { asKind, FIRST_FLAT_IN, kindsFor } from './hardware-usual.ts';
+import { asKind, kindsFor } from './hardware-usual.ts';
 
 const choicesOf = (words: Readonly<Record<string, string>>) =>
   Object.entries(words).map(([value, each]) => ({ value, words: each }));
@@ -37,19 +38,25 @@ interface HardwareRowProps {
 export function HardwareRow({ row, path, of, setting, onTakeAway }: HardwareRowProps) {
   const label = (what: string): string => `${of}: ${what}`;
   const isSheet = setting?.upper.of === 'sheet';
-  const isOnRound = setting?.upper.stick?.kind === 'round' || row.headFlatIn !== undefined;
-  return (
+  const hasFlats = !isSheet && mayHaveFlats(row, setting);
+  const sentence = (
     <p className="sentence">
       <Yours path={`${path}.count`} label={label('how many')} /> <KindChoice {...{ row, path, setting }} of={of} />{' '}
       <Size row={row} path={path} of={of} />
       <Standing row={row} path={path} of={of} isSheet={isSheet} />,{' '}
       <HardwarePlate row={row} path={path} of={of} setting={setting} />
       {(isSheet || row.plate === undefined) && <Washer row={row} path={path} of={of} />}
-      {isOnRound && row.plate === undefined && <HeadFlat row={row} path={path} of={of} />}. They count{' '}
+      {hasFlats && <Flats row={row} path={path} of={of} setting={setting} />}. They count{' '}
       <YoursChoice path={`${path}.acts`} label={label('which way they count')} choices={ACTS} />, driven into{' '}
       <YoursChoice path={`${path}.driven`} label={label('driven into')} choices={DRIVEN} />.{' '}
       <CommandButton words="take these away" name={`${of} taken away`} perform={onTakeAway} />
     </p>
+  );
+  return (
+    <>
+      {sentence}
+      {hasFlats && <WhatAFlatIs isForPlates={row.plate !== undefined} />}
+    </>
   );
 }
 
@@ -138,24 +145,6 @@ function Washer({ row, path, of }: RowProps) {
         listed={listedWashers(row.fastener, system)}
         without="no washer"
       />
-    </>
-  );
-}
-
-/** On round wood a head, and most of all a washer, wants a flat. */
-function HeadFlat({ row, path, of }: RowProps) {
-  const flat = `${path}.headFlatIn`;
-  const words = `${of}: a flat under the head`;
-  if (row.headFlatIn === undefined)
-    return (
-      <>
-        , no flat <CommandButton words="cut a flat" name={words} perform={(p) => setAt(p, flat, FIRST_FLAT_IN)} />
-      </>
-    );
-  return (
-    <>
-      , on a flat <Yours path={flat} label={`${of}: depth of the flat`} /> deep{' '}
-      <CommandButton words="take the flat away" name={words} perform={(p) => setAt(p, flat, undefined)} />
     </>
   );
 }

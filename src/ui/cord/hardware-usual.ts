@@ -1,5 +1,6 @@
 import { END_DISTANCE } from '../../data/fasteners/placement.ts';
 import type { FastenerKind } from '../../data/fasteners/kind.ts';
+import { plateSeat, widerByIn } from '../../engine/checks/joints/fastened/plate-seat.ts';
 import { commonPath, type JointSetting } from '../../engine/checks/joints/joint-setting.ts';
 import type { FastenerRow } from '../../engine/project/model.ts';
 import { listedLengths, namedSizes, usualWasherIn } from './hardware-sizes.ts';
@@ -22,7 +23,9 @@ const ON_SHEET = {
 /** A bar of flat steel before anybody types [in]; common practice. */
 const BAR = { thicknessIn: 0.1875, widthIn: 2 } as const;
 /** Depth of a flat before anybody types [in]; own choice. */
-export const FIRST_FLAT_IN = 0.5;
+const FIRST_FLAT_IN = 0.5;
+/** Flats for plates are cut to sixteenths [in]; own choice. */
+const FLAT_STEP_IN = 1 / 16;
 /** What sticks out of the wood for washer and nut, in diameters; common practice. */
 const NUT_DIAMETERS = 1.5;
 /** Depth in the piece that holds the point at which a first length aims, in diameters; own choice. */
@@ -69,12 +72,46 @@ export function usualRow(kind: FastenerKind, setting: JointSetting | null): Fast
     const size = kind === 'nail' ? ON_SHEET.nail : ON_SHEET.screw;
     return { ...row, ...size, ...underHead(row, setting), spacingIn: ON_SHEET.spacingIn };
   }
-  if (needsPlate(setting)) {
-    const plate = plateOf('plate', 2, undefined);
-    return { ...row, lengthIn: lengthThroughSteel(row, plate, setting), endIn: usualEndIn(diameterIn), plate };
-  }
-  return { ...row, ...sizeThroughBoth(row, setting), ...underHead(row, setting) };
+  return needsPlate(setting)
+    ? throughPlate(row, plateOf('plate', 2, undefined), setting)
+    : straightThrough(row, setting);
 }
+
+/**
+ * The row through steel on its pieces: no washer, no flat for a head of its own, but flats for plates where one piece is
+ * wider; how far from the end matters now.
+ */
+export function throughPlate(row: FastenerRow, plate: Plate, setting: JointSetting | null): FastenerRow {
+  const { diameterIn, endIn } = row;
+  const flats = row.plate ? flatsOf(row) : flatsFor(setting);
+  const lengthIn = setting ? lengthThroughSteel({ ...row, ...flats }, plate, setting) : row.lengthIn;
+  return { ...bare(row), ...flats, lengthIn, endIn: endIn ?? usualEndIn(diameterIn), plate };
+}
+
+/** The row straight through both pieces: what was asked for the sake of the steel goes with it. */
+export const straightThrough = (row: FastenerRow, setting: JointSetting | null): FastenerRow =>
+  setting ? { ...bare(row), ...sizeThroughBoth(row, setting), ...underHead(row, setting) } : bare(row);
+
+/** What a row is whatever its fasteners go through. */
+function bare({ fastener, diameterIn, lengthIn, count, rows, spacingIn, acts, driven }: FastenerRow): FastenerRow {
+  return { fastener, diameterIn, lengthIn, count, rows, spacingIn, endIn: null, acts, driven };
+}
+
+type Flats = Pick<FastenerRow, 'headFlatIn'>;
+
+const flatsOf = ({ headFlatIn }: FastenerRow): Flats => (headFlatIn === undefined ? {} : { headFlatIn });
+
+/** Flats on both sides of the wider piece that let plates lie on both; none where the pieces are as wide, or too unlike. */
+function flatsFor(setting: JointSetting | null): Flats {
+  const headFlatIn = setting ? plateFlatIn(setting) : 0;
+  return setting && headFlatIn > 0 && plateSeat(setting, headFlatIn).ok ? { headFlatIn } : {};
+}
+
+const plateFlatIn = (setting: JointSetting): number => Math.round(widerByIn(setting) / FLAT_STEP_IN) * FLAT_STEP_IN;
+
+/** Depth of a flat that is asked for before anybody types [in]. */
+export const firstFlatIn = ({ plate }: FastenerRow, setting: JointSetting | null): number =>
+  plate && setting ? plateFlatIn(setting) || FIRST_FLAT_IN : FIRST_FLAT_IN;
 
 /** The washer of its size where one is listed, and on a round piece the flat that a head wants. */
 function underHead(
@@ -92,7 +129,16 @@ function underHead(
 export function asKind(row: FastenerRow, kind: FastenerKind, setting: JointSetting | null): FastenerRow {
   const { count, rows, spacingIn, endIn, acts, driven, plate } = row;
   const usual = usualRow(kind, setting);
-  return { ...usual, count, rows, spacingIn, endIn, acts, driven, ...(plate ? { plate } : {}) };
+  const stands = { count, rows, spacingIn, acts, driven };
+  if (!plate) return { ...usual, ...stands, endIn };
+  if (setting?.upper.of === 'sheet') return { ...usual, ...stands, endIn, plate };
+  // lengths of steel begin with the kind's own, not with one that was fitted to other wood
+  const [diameterIn, lengthIn] = USUAL[kind];
+  return throughPlate(
+    { ...bare(usual), ...stands, ...flatsOf(row), diameterIn, lengthIn, endIn, plate },
+    plate,
+    setting,
+  );
 }
 
 type Size = Pick<FastenerRow, 'diameterIn' | 'lengthIn'>;
@@ -132,7 +178,9 @@ function lengthThroughSteel(row: FastenerRow, plate: Plate, { upper, lower }: Jo
     stick?.kind === 'sawn' ? [Math.max(stick.breadthIn, stick.depthIn)] : (shape?.diameterIn ?? []),
   );
   if (thick.length === 0) return row.lengthIn;
-  if (row.fastener === 'bolt')
-    return upToHalfInch(Math.max(...thick) + plate.each * plate.thicknessIn + NUT_DIAMETERS * row.diameterIn);
+  if (row.fastener === 'bolt') {
+    const woodIn = Math.max(...thick) - 2 * (row.headFlatIn ?? 0);
+    return upToHalfInch(woodIn + plate.each * plate.thicknessIn + NUT_DIAMETERS * row.diameterIn);
+  }
   return Math.min(row.lengthIn, Math.floor(Math.min(...thick)));
 }

@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { Shown } from './shown.tsx';
 
 /** Small pictures beside the words: how each thing that is asked about a log is measured on it. */
 export function HowToMeasure() {
@@ -59,16 +59,5 @@ export function HowToMeasure() {
         that runs through an end from face to face is another thing: cut it off, or take another log.
       </Shown>
     </details>
-  );
-}
-
-function Shown({ picture, children }: { readonly picture: ReactNode; readonly children: ReactNode }) {
-  return (
-    <figure>
-      <svg viewBox="0 0 96 72" aria-hidden="true">
-        {picture}
-      </svg>
-      <figcaption>{children}</figcaption>
-    </figure>
   );
 }

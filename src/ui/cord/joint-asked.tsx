@@ -1,9 +1,10 @@
 import { Fragment } from 'react';
-import { PART_WORDS } from '../../data/words/hardware.ts';
+import type { MessageCode } from '../../data/words/en.ts';
+import { NO_ROW_WORDS, PART_WORDS } from '../../data/words/hardware.ts';
 import { STATUS_WORDS } from '../../data/words/status.ts';
 import type { JointDemand } from '../../engine/checks/joints/joint-demands.ts';
 import type { JointPart } from '../../engine/checks/joints/rated.ts';
-import type { Evaluation } from '../../engine/evaluation.ts';
+import type { CheckRow, Evaluation } from '../../engine/evaluation.ts';
 import type { Message } from '../../engine/message.ts';
 import type { Quantity } from '../../engine/units.ts';
 import { say, useWorkbench } from '../state/use-workbench.ts';
@@ -82,7 +83,7 @@ function Direction({ part, demand, evaluation, isSaid }: DirectionProps) {
         <td className="number">{row ? shown(row.demand, system) : ''}</td>
         <td className="number">{row ? shown(row.capacity, system) : ''}</td>
         <td className={row?.status === 'fail' ? 'number marked' : 'number'}>
-          {row === null ? 'not asked' : row.ratio === null ? STATUS_WORDS[row.status] : showRatio(row.ratio)}
+          {demand.asked ? ratioOrWord(demand.row) : noRowWords(demand.reason)}
           {row?.status === 'fail' && row.ratio !== null && `, ${STATUS_WORDS.fail}`}
         </td>
       </tr>
@@ -94,6 +95,19 @@ function Direction({ part, demand, evaluation, isSaid }: DirectionProps) {
     </Fragment>
   );
 }
+
+const ratioOrWord = ({ ratio, status }: CheckRow): string => (ratio === null ? STATUS_WORDS[status] : showRatio(ratio));
+
+/** Reasons that say that nothing is there to be asked; with any other, something may be, and it is not computed. */
+const NOTHING_TO_ASK: ReadonlySet<MessageCode> = new Set<MessageCode>([
+  'jointNotAsked',
+  'levelHeldElsewhere',
+  'ridgeBeamCarries',
+  'ledgerPressesWall',
+]);
+
+const noRowWords = ({ code }: Message): string =>
+  NOTHING_TO_ASK.has(code) ? NO_ROW_WORDS.notAsked : NO_ROW_WORDS.notComputed;
 
 function underIt(demand: JointDemand, { loads }: Evaluation, isSaid: boolean): string {
   const reason = reasonOf(demand);

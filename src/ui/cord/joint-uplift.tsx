@@ -1,5 +1,5 @@
 import { useDeferredValue, useMemo, useState } from 'react';
-import { CHAIN_ASIDES, CHAIN_WORDS } from '../../data/words/hardware.ts';
+import { CHAIN_ASIDES, CHAIN_WORDS, NO_ROW_WORDS } from '../../data/words/hardware.ts';
 import { STATUS_WORDS } from '../../data/words/status.ts';
 import type { ChainLink, UpliftChain } from '../../engine/checks/joints/uplift-chain.ts';
 import type { Message } from '../../engine/message.ts';
@@ -62,14 +62,14 @@ function ChainTable({ chain, name }: { readonly chain: UpliftChain; readonly nam
       </thead>
       <tbody>
         {chain.links.map((link, i) => (
-          <LinkRow key={link.name} link={link} isWeakest={i === chain.weakest} />
+          <LinkRow key={link.name} link={link} isWeakest={i === chain.weakest && link.row !== null} />
         ))}
       </tbody>
     </table>
   );
 }
 
-/** The weakest is marked with a word. */
+/** The weakest is marked with a word; where nothing is asked of any link, none is. */
 function LinkRow({ link, isWeakest }: { readonly link: ChainLink; readonly isWeakest: boolean }) {
   const system = useWorkbench((state) => state.system);
   const { name, row, addedLb } = link;
@@ -94,7 +94,7 @@ const forceIn = (quantity: Quantity | null | undefined, system: UnitSystem): str
   quantity && quantity.unit !== '1' ? showQuantity(quantity, system) : '';
 
 const ratioOrWord = (row: ChainLink['row']): string =>
-  row === null ? 'not asked' : row.ratio === null ? STATUS_WORDS[row.status] : showRatio(row.ratio);
+  row === null ? NO_ROW_WORDS.notAsked : row.ratio === null ? STATUS_WORDS[row.status] : showRatio(row.ratio);
 
 /** Nobody weighs a wind to a thousandth of a pound. */
 const inWholePounds = ({ code, values }: Message): Message => ({

@@ -1,5 +1,6 @@
 import type { CheckRow, Evaluation } from '../../engine/evaluation.ts';
 import { rowsAcross } from '../../engine/geometry/rows.ts';
+import type { CutGeometry, Shelter } from '../../engine/geometry/shelter.ts';
 import { showLength } from '../units/show-length.ts';
 import type { UnitSystem } from '../units/system.ts';
 
@@ -20,7 +21,26 @@ export function namesOf({ shelter, logs }: Pick<Evaluation, 'shelter' | 'logs'>)
       ...shelter.purlins,
     ].map(({ id, label }) => [id, label] as const),
   ]);
-  return new Map([...logs.map(({ logId, memberIds }) => [logId, logName(memberIds, parts)] as const), ...parts]);
+  return new Map([
+    ...logs.map(({ logId, memberIds }) => [logId, logName(memberIds, parts)] as const),
+    ...parts,
+    ...cutNames(shelter, (id) => parts.get(id) ?? id),
+  ]);
+}
+
+/** What the cuts of beams are called, by id: by the joint that makes them, or as the page of their log counts them. */
+export function cutNames(
+  { beams }: Pick<Shelter, 'beams'>,
+  called: (id: string) => string,
+): readonly (readonly [id: string, name: string])[] {
+  const joint = ({ id }: CutGeometry): string => called(/^(?:seat|brace)-(.+)$/.exec(id)?.[1] ?? id);
+  return beams.flatMap(({ cuts }) => {
+    const byHand = cuts.filter(({ madeBy }) => madeBy === 'hand');
+    return cuts.map((cut) => {
+      const made = { seat: 'the seat on ', brace: 'the cut for ', hand: 'cut by hand ' }[cut.madeBy];
+      return [cut.id, `${made}${cut.madeBy === 'hand' ? byHand.indexOf(cut) + 1 : joint(cut)}`] as const;
+    });
+  });
 }
 
 /** A log is called by what is made of it: the only name of it that stands on the drawing. */

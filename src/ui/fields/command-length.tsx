@@ -5,25 +5,25 @@ import { EngineError } from '../../engine/errors.ts';
 import type { Project } from '../../engine/project/model.ts';
 import { acts, present, useWorkbench } from '../state/use-workbench.ts';
 import { showField } from '../units/field-kind.ts';
-import { readField } from '../units/read-field.ts';
+import { readField, readGirth } from '../units/read-field.ts';
 import { unitWords } from '../units/unit-words.ts';
 import { FieldNote } from './field-note.tsx';
 
 interface CommandLengthProps {
   readonly label: string;
   readonly valueIn: number;
-  /** a diameter or a girth stays in inches, as the tape says it */
-  readonly shownAs?: 'length' | 'diameter';
+  /** a girth stays in inches, as the tape says it */
+  readonly of?: 'length' | 'girth';
   readonly perform: (project: Project, lengthIn: number) => Project;
 }
 
 /** A length that rewrites several pieces: carried out when it is entered, not at each key (2 is on the way to 24). */
-export function CommandLength({ label, valueIn, shownAs = 'length', perform }: CommandLengthProps) {
+export function CommandLength({ label, valueIn, of = 'length', perform }: CommandLengthProps) {
   const id = useId();
   const system = useWorkbench((state) => state.system);
   const [typed, setTyped] = useState<string | null>(null);
   const [said, setSaid] = useState<Message | null>(null);
-  const shown = showField(shownAs, valueIn, system);
+  const shown = showField(of === 'girth' ? 'diameter' : 'length', valueIn, system);
 
   const enter = (): void => {
     if (typed === null || typed.trim() === shown) {
@@ -31,7 +31,7 @@ export function CommandLength({ label, valueIn, shownAs = 'length', perform }: C
       setSaid(null);
       return;
     }
-    const refusal = carriedOut(label, typed, perform);
+    const refusal = carriedOut({ label, of, perform }, typed);
     setSaid(refusal);
     if (!refusal) setTyped(null);
   };
@@ -69,8 +69,10 @@ export function CommandLength({ label, valueIn, shownAs = 'length', perform }: C
   );
 }
 
-function carriedOut(label: string, text: string, perform: CommandLengthProps['perform']): Message | null {
-  const reading = readField('length', text, present().system);
+type Asked = Required<Pick<CommandLengthProps, 'label' | 'of' | 'perform'>>;
+
+function carriedOut({ label, of, perform }: Asked, text: string): Message | null {
+  const reading = of === 'girth' ? readGirth(text, present().system) : readField('length', text, present().system);
   if (!reading.ok) return reading.message;
   const lengthIn = Number(reading.value);
   try {

@@ -49,7 +49,7 @@ export function StationTable({ log }: { readonly log: Log }) {
                 <CommandLength
                   label={`Girth at the ${name}`}
                   valueIn={Math.PI * station.diameterIn}
-                  shownAs="diameter"
+                  of="girth"
                   perform={(project, girthIn) =>
                     setStation(project, log.id, { ...station, diameterIn: girthIn / Math.PI, read: 'girth' })
                   }

@@ -3,6 +3,7 @@ import { rowsAcross } from '../../engine/geometry/rows.ts';
 import type { PlaneGeometry, PostGeometry, Shelter } from '../../engine/geometry/shelter.ts';
 import type { Message } from '../../engine/message.ts';
 import type { Project } from '../../engine/project/model.ts';
+import { cutNames } from '../cord/places.ts';
 import { reasonInWords } from '../cord/reason.ts';
 
 /** Members that share a row because they do the same work: the posts of a line, the rafters of a plane. */
@@ -40,6 +41,7 @@ export function pieceNames(project: Project, evaluation: Evaluation): PieceNames
     ['site', 'site'],
     ['shelter', 'shelter'],
   ]);
+  for (const [id, name] of cutNames(shelter, (member) => names.get(member) ?? member)) names.set(id, name);
   const nameOf = (id: string): string => names.get(id) ?? id;
   return {
     nameOf,

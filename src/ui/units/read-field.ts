@@ -39,6 +39,12 @@ export function readField(kind: FieldKind, text: string, system: UnitSystem): Fi
   }
 }
 
+/** A girth in the field of girths, whether the word stands before it or not. */
+export function readGirth(text: string, system: UnitSystem): FieldReading {
+  const reading = readAnyLength(text, bareUnit(text, system), system === 'metric' ? '910 mm' : '36 in');
+  return reading.ok && reading.read === 'girth' ? { ...reading, value: reading.value * Math.PI } : reading;
+}
+
 function readAnyLength(text: string, bare: BareUnit, example?: string) {
   const reading = readLength(text, bare, example);
   if (reading.ok) return reading;

@@ -103,7 +103,7 @@ function cutSite(context: LineCheckContext, on: BeamStretch, placed: PlacedCut):
     purpose: 'strength',
     stops: (r) => {
       if (isStretched(placed, r) && !mayTurn)
-        return outside({ code: 'cutInTension', values: {} }, quantity(cut.depthIn, 'in'));
+        return outside({ code: 'cutInTension', values: { cut: cut.id } }, quantity(cut.depthIn, 'in'));
       if (placed.isInMiddleThird) return breaks({ code: 'cutInMiddleThird', values: {} });
       return null;
     },
