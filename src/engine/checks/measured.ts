@@ -35,6 +35,8 @@ export interface Measured {
   readonly mayLose: { readonly ruleId: RuleId; readonly inches: number };
   /** the worst judged row that hangs on the wood and that none of the figures speaks for */
   readonly leftOut: AtRatio | null;
+  /** rules that break it without a ratio, whatever its diameter, each once */
+  readonly broken: readonly RuleId[];
 }
 
 /**
@@ -86,6 +88,7 @@ export function measuredBy(
       ofRows.reduce((a, b) => (b.inches < a.inches ? b : a), ALL_OF_IT),
     ),
     leftOut: others.length === 0 ? null : most(others),
+    broken: [...new Set(judged.flatMap(({ ruleId, ratio }) => (ratio === null ? [ruleId] : [])))],
   };
 }
 

@@ -57,7 +57,7 @@ function measuredOf(evaluation: Evaluation, memberId: string, errorIn: number): 
   return measuredBy(rows, sections, errorIn);
 }
 
-function whatItMakes({ asTyped, atWorst, mayLose, leftOut }: Measured, system: UnitSystem): string {
+function whatItMakes({ asTyped, atWorst, mayLose, leftOut, broken }: Measured, system: UnitSystem): string {
   const error = `With all of that missing the worst ratio goes from ${showRatio(asTyped.ratio)} to ${showRatio(atWorst.ratio)} (${nameOf(atWorst)}), forces held.`;
   const eighths = Math.floor(mayLose.inches * 8) / 8;
   const loss =
@@ -68,7 +68,11 @@ function whatItMakes({ asTyped, atWorst, mayLose, leftOut }: Measured, system: U
     leftOut === null
       ? ''
       : ` Contacts and slenderness are not in these figures; the worst of them is at ${showRatio(leftOut.ratio)} (${nameOf(leftOut)}).`;
-  return `${error} ${loss}${beside}`;
+  const without =
+    broken.length === 0
+      ? ''
+      : ` It fails beside them, without a ratio: ${broken.map((id) => nameOf({ ruleId: id })).join(', ')}.`;
+  return `${error} ${loss}${beside}${without}`;
 }
 
 const nameOf = ({ ruleId }: { readonly ruleId: RuleId }): string => RULES[ruleId].words.toLowerCase();

@@ -123,6 +123,13 @@ describe('how well a log was measured', () => {
     expect(measuredBy([bending, seat], [null], 0.25)).toBe(null);
   });
 
+  it('names what fails without a ratio once, since no figure speaks for it', () => {
+    const broken = { ruleId: 'beam.rolling', status: 'fail', ratio: null, thins: null, spareIn: null } as const;
+    const measured = measuredBy([bending, broken, broken], [idle], 0.25)!;
+    expect(measured.broken).toEqual(['beam.rolling']);
+    expect(measured.asTyped.ruleId).toBe('beam.bending');
+  });
+
   it('a log as thin as its error has nothing left, and a row that was not judged says nothing', () => {
     expect(ratioIfThinner(bending, 10)).toBe(Infinity);
     const unknown = { ...bending, status: 'notGiven', ratio: null, thins: null, spareIn: null } as const;
@@ -162,6 +169,18 @@ describe('how well a log was measured', () => {
     for (const row of rows) {
       expect(ratioIfThinner(row, row.spareIn!)).toBeCloseTo(1, 9);
       expect(ratioIfThinner(row, row.spareIn! * 0.9)!).toBeLessThan(1);
+    }
+  });
+
+  it('says of each member of the demo as typed what the hardest row of that rule says', () => {
+    const evaluation = evaluated(soundProject(exampleText('firewood-shed')));
+    for (const { memberId, sections } of sectionsOfMembers(evaluation)) {
+      const rows = evaluation.checks.filter((row) => row.memberId === memberId);
+      const { asTyped } = measuredBy(rows, sections(), 0.25)!;
+      const ratios = rows.flatMap(({ ruleId, ratio }) => (ruleId === asTyped.ruleId && ratio !== null ? [ratio] : []));
+      // the outline takes the log at the thinner end of a cut: a thousandth more, never less
+      const more = asTyped.ratio - Math.max(...ratios);
+      expect([memberId, more > -1e-9 && more < 0.002]).toEqual([memberId, true]);
     }
   });
 

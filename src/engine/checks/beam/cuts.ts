@@ -3,7 +3,7 @@ import type { LineResponse } from '../../frame/line-frame.ts';
 import { SAME_PLACE_IN } from '../../frame/mesh-builder.ts';
 import type { CutGeometry } from '../../geometry/shelter.ts';
 import { put } from '../../note.ts';
-import { remembered } from '../../../data/sources.ts';
+import { clause, remembered } from '../../../data/sources.ts';
 import { quantity } from '../../units.ts';
 import type { CheckSite } from '../site-of-check.ts';
 import { isStrength, type LineCheckContext } from '../line-context.ts';
@@ -94,7 +94,6 @@ function liesAtEnd({ beam }: BeamStretch, { atXIn, lengthIn, madeBy }: CutGeomet
 function cutSite(context: LineCheckContext, on: BeamStretch, placed: PlacedCut): CheckSite<LineResponse> {
   const { cut, diameterIn: d } = placed;
   const mayTurn = cut.depthIn <= d / 8 + 1e-9 && isSeatPressedByGravity(context, placed);
-  const limit = d / 6;
   return {
     ruleId: 'beam.cuts',
     memberId: on.beam.id,
@@ -118,14 +117,18 @@ function cutSite(context: LineCheckContext, on: BeamStretch, placed: PlacedCut):
       });
       return cut.depthIn;
     },
-    capacity: (_, note) => {
+    capacity: (r, note) => {
+      const turns = isStretched(placed, r);
+      const limit = turns ? d / 8 : d / 6;
       note?.({
         symbol: 't max',
-        words: 'greatest cut on the pressed side, outer thirds',
-        formula: 'd / 6',
+        words: turns ? 'greatest seat flat that only wind stretches' : 'greatest cut on the pressed side, outer thirds',
+        formula: turns ? 'd / 8' : 'd / 6',
         put: [put('d', d, 'in', 'diameter where the log is thinnest under it')],
         result: quantity(limit, 'in'),
-        clause: remembered('NDS', '4.4.3'),
+        clause: turns
+          ? clause('OWN', 'a seat flat of at most one eighth that gravity presses')
+          : remembered('NDS', '4.4.3'),
       });
       return limit;
     },

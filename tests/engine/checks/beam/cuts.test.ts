@@ -119,6 +119,8 @@ describe('cuts of a beam, by side and place', () => {
     const shallow = plainShed({ ...even, seatIn: 1.5 });
     const v = verdictOf(shallow, 'seat-post-0-0', 0, 20_000, [-9000, -3000]);
     expect([v.status, v.reason?.code]).toEqual(['pass', 'seatTurnsTension']);
+    // own rule: judged by the eighth that it may take there, not by the sixth of the pressed side
+    expect(v.capacity?.value).toBeCloseTo(12 / 8, 9);
     expect(verdictOf(shallow, 'seat-post-0-0', 0, 20_000, [-9000, 4000]).status).toBe('outside');
     const deep = plainShed({ ...even, seatIn: 1.6 });
     expect(verdictOf(deep, 'seat-post-0-0', 0, 20_000, [-9000, -3000]).status).toBe('outside');
