@@ -51,12 +51,23 @@ function offTop(rafter: RafterGeometry, purlin: PurlinGeometry, xIn: number, off
 /** Mean thickness of a stick that changes little over a joint; sawn ones have none [in]. */
 const diameterIn = (stick: Stick | null): number => (stick?.kind === 'round' ? nominalDepth(stick) + stick.flatIn : 0);
 
+/** On a roof flatter than this a seat cut is as deep all along. */
+const LEVEL_BELOW_RISE = 1 / 4;
+
+/**
+ * A seat cut is as deep as it is written at its heel and runs out uphill, its middle over the line: there it takes half, and
+ * what goes through has the more wood on its way (safe side: the less reaches what lies under it).
+ */
+function seatCutOverLine({ slopeDeg, seatCutIn }: RafterGeometry): number {
+  return 12 * Math.tan(radiansFromDegrees(slopeDeg)) < LEVEL_BELOW_RISE ? seatCutIn : seatCutIn / 2;
+}
+
 /** The axis of a rafter at a level distance from its eave end. */
 function alongRafter(rafter: RafterGeometry, atIn: number): Vector {
   const support = rafter.supports[0]!;
   const { cos } = slopeOf(rafter);
   const tan = Math.tan(radiansFromDegrees(rafter.slopeDeg));
-  const zIn = support.zIn - rafter.seatCutIn + nominalDepth(rafter.stick) / 2 / cos;
+  const zIn = support.zIn - seatCutOverLine(rafter) + nominalDepth(rafter.stick) / 2 / cos;
   return [rafter.xIn, rafter.eaveYIn - rafter.downY * atIn, zIn + (atIn - support.atIn) * tan];
 }
 

@@ -11,6 +11,7 @@ import { UP } from '../../../../src/engine/checks/joints/stick-shape.ts';
 import type { JointPart } from '../../../../src/engine/checks/joints/rated.ts';
 import { stepsOf } from '../../../../src/engine/note.ts';
 import type { FastenedCapacity, FastenerRow, JointKind, Project } from '../../../../src/engine/project/model.ts';
+import { everythingGivenText, soundProject } from '../../../support/files.ts';
 import { plainShed } from '../../../support/plain-shed.ts';
 import { tiedShed } from '../../../support/tied-shed.ts';
 import { jointSource } from '../../frame/line-bench.ts';
@@ -438,5 +439,18 @@ describe('plates on the end of a brace', () => {
     // the face of the post is plumb: so far along the brace for each inch beside its axis
     const slope = Math.abs(main.shape.axis[2] / main.shape.axis[0]);
     expect(placeIn(main, into, group, load, size.size, 4, true).endIn).toBeCloseTo(5 - slope * 1.25, 9);
+  });
+});
+
+describe('a screw down through a rafter over its line', () => {
+  // plane geometry: plumb through the rafter, less half of a seat cut that runs out from its heel to nothing
+  it('meets the depth of the rafter over the cosine of its slope, less half of the seat cut', () => {
+    const shed = soundProject(everythingGivenText());
+    const { slopeDeg, seatCutIn, stick } = jointSource(shed).shelter.rafters[0]!;
+    if (stick?.kind !== 'sawn') throw new Error('a sawn rafter is meant');
+    const [place] = standing(shed, 'rafterStrip', row({ diameterIn: 0.25, lengthIn: 9, washerIn: 0.75 }));
+    const plumbIn = stick.depthIn / Math.cos((slopeDeg * Math.PI) / 180);
+    expect(seatCutIn).toBeGreaterThan(0);
+    expect(place!.side.lengthIn).toBeCloseTo(plumbIn - seatCutIn / 2, 9);
   });
 });
