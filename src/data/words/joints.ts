@@ -17,8 +17,7 @@ export const JOINT_MESSAGES = {
   stripPressedThrough:
     'A strip is packed solid between rafter and beam: how the packing bears on the round of the log is not computed. Pack it under every rafter, as wide as the rafter.',
   ledgerPressesWall: 'A ledger that is pressed against its wall asks nothing of its fixings.',
-  heldByShape:
-    'The housing or the saddle itself holds the end of the brace sideways, which is not computed; nor is wind along the lines on a brace across them.',
+  heldByShape: 'The housing or the saddle itself holds the end of the brace sideways, which is not computed.',
   strapWithoutFasteners:
     'A strap holds by what fastens it: choose its nails, screws, lag screws or bolts, and give it the measures of the strap.',
   wallOnlyRated: 'What the wall holds is not computed: only a rating for the whole fixing counts here.',

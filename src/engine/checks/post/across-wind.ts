@@ -15,6 +15,10 @@ export const acrossFactor = (combination: Combination): number =>
     0,
   );
 
+/** Factor of wind along the lines in a combination. */
+export const alongFactor = ({ factors }: Combination): number =>
+  factors.find(({ caseId }) => caseId.startsWith('wind-along'))?.factor ?? 0;
+
 /** Share of the line's length that lies nearer to a post than to its neighbours, ends included. */
 function shareOfLine({ line, frame }: LineCheckContext, post: PostChain['post']): number {
   const xs = frame.mesh.posts.map((p) => p.post.xIn).sort((a, b) => a - b);

@@ -89,6 +89,20 @@ describe('a tie log while the shelter is pushed along its lines', () => {
     expect(v.demand!.value).toBeGreaterThan(0);
   });
 
+  // proof [brace.tieAcross]: closed-form - half of an even load on a simple beam
+  it('[brace.tieAcross] takes half the wind on a brace across that lies on flats, where it blows along the lines', () => {
+    const tied = tiedShed();
+    const flat = { kind: 'flat', depthIn: 0.5 } as const;
+    const groups = tied.groups.map((g) => (g.role === 'brace' ? { ...g, ends: { post: flat, top: flat } } : g));
+    const { context } = stillRow({ ...tied, groups });
+    const { id, lengthIn, stick } = context.frame.members.braces[0]!;
+    const half = (0.6 * 16 * lengthIn * (stick?.kind === 'round' ? meanDiameter(stick) : NaN)) / 144 / 2;
+    const site = siteOf(rowSites(context, new Set()), 'brace.tieAcross', id, 'top');
+    expect(verdict(site, handResponse(context, [], BLOWN)).demand!.value).toBeCloseTo(half, 6);
+    const across = { factors: [{ caseId: 'wind-0-A-clear@0+', factor: 0.6 }], durationFactor: 1.6 };
+    expect(verdict(site, handResponse(context, [], across)).demand!.value).toBe(0);
+  });
+
   it('asks nothing where nothing pushes along the lines', () => {
     const gravity = { factors: [{ caseId: 'snow', factor: 1 }], durationFactor: 1.15 };
     const { site, r } = row.asked('tie.sideways', SPAN, [], gravity);
