@@ -41,7 +41,7 @@ export const JOINT_MESSAGES = {
   fastenersNone: 'No fastener is written down for this joint.',
   anchorNotRated: 'What holds the base to its concrete is not computed: give its rating beside the fasteners.',
   footSidewaysByRating:
-    'Sideways the rating of the base counts alone: it must cover the plate and the fasteners that bring the push from the post.',
+    'This way the post presses flat on a plate of its base: the rating counts alone and must cover the bending of the plates.',
   noFastenersFit:
     'No screws, lag screws, straps or pins of the listed sizes hold all that is asked here: take a rated part, or a heavier joint.',
   tieOnlyRated: 'How fasteners hold a tie log between its posts is not computed: take a rated part.',

@@ -209,6 +209,7 @@ function footJoints(post: PostGeometry): readonly JointSetting[] {
       ways: { pull: UP, along: ALONG_X, across: ACROSS_Y },
       line: null,
       shoulderIn: 0,
+      standOffIn: post.foot.standOffIn,
     },
   ];
 }

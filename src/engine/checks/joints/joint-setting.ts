@@ -49,6 +49,8 @@ export interface JointSetting {
   readonly line: ShankLine | null;
   /** depth of a shoulder that takes a push along the lower piece by its shape; 0 without one [in] */
   readonly shoulderIn: number;
+  /** air between a post and its pier; left out elsewhere [in] */
+  readonly standOffIn?: number;
 }
 
 /** Between the grains of both pieces; null where one has none [deg]. */
@@ -69,7 +71,7 @@ const CLEAR_OF_ENDS_IN = 12;
 export function likenessOf(setting: JointSetting): string {
   const path = commonPath(setting);
   const lies = path?.ok ? [path.side, path.main, path.gapIn] : path;
-  return JSON.stringify([sideOf(setting.upper), sideOf(setting.lower), setting.shoulderIn, lies]);
+  return JSON.stringify([sideOf(setting.upper), sideOf(setting.lower), setting.shoulderIn, setting.standOffIn, lies]);
 }
 
 const sideOf = ({ stick, shape, toEndsIn }: JointPiece): unknown => [

@@ -8,6 +8,7 @@ import { refused, type Refused } from '../../fasteners/refused.ts';
 import type { Pounds } from '../../fasteners/withdrawal.ts';
 import type { JointSetting } from '../joint-setting.ts';
 import { ratedFor, type JointPart, type RatedPart } from '../rated.ts';
+import { footHoldsEdgewise, pressesFlat } from './foot-sideways.ts';
 import { placeRow, rowHolds, type PlacedRow } from './row-holds.ts';
 import { togetherOnRow, type ShareOf } from './row-together.ts';
 import type { Woods } from './standing.ts';
@@ -52,12 +53,12 @@ export function fastenedPart(fastened: Fastened, part: JointPart, CD: number, no
   const rating = capacity.alsoRated ? ratedFor(capacity.alsoRated, part, CD, note) : null;
   if (isFoot && !rating) return refusedPart(refused('anchorNotRated'));
   if (rating && !rating.ok) return rating;
-  // what brings a push from the post to its anchors is not computed: the row says so
-  if (isFoot && part !== 'pull' && rating)
+  // plates that the post presses on flatwise are not computed: the row says so
+  if (isFoot && part !== 'pull' && rating && isFlatwise(fastened, part))
     return { ...rating, reason: rating.reason ?? message('footSidewaysByRating') };
   const strongest = fastened.strongest(part, CD);
   if (!strongest.ok) return refusedPart(strongest);
-  if (note) rowHolds(setting, strongest.row, part, CD, note);
+  if (note) holdsOf(setting, strongest.row, part, CD, note);
   const { pounds, row } = strongest;
   const unit = setting.upper.of === 'sheet' ? 'lb/ft' : 'lb';
   if (note && setting.upper.of === 'sheet') tellPerFoot(pounds, perFoot(setting, row), row.row.spacingIn, note);
@@ -89,6 +90,17 @@ export function fastenedTogether(fastened: Fastened, parts: readonly JointPart[]
   return isOne && !fastened.capacity.alsoRated ? togetherOnRow(fastened.setting, first.row, parts, CD) : null;
 }
 
+/** A post base holds sideways by its plates and fasteners; any other row with plates only along them. */
+function holdsOf(setting: JointSetting, row: Placed, part: JointPart, CD: number, note?: Note): Pounds {
+  const isBase = setting.lower.of === 'pier' && (part === 'along' || part === 'across');
+  return isBase
+    ? footHoldsEdgewise(setting, row, setting.ways[part], CD, note)
+    : rowHolds(setting, row, part, CD, note);
+}
+
+const isFlatwise = ({ setting, rows }: Fastened, part: JointPart): boolean =>
+  part !== 'push' && rows.some((row) => row.ok && pressesFlat(row, setting.ways[part]));
+
 type Strongest = { readonly ok: true; readonly row: Placed; readonly pounds: number } | Refused;
 
 /** A row that does not fit breaks the joint even beside one that holds: it cannot be built as written, or splits the wood. */
@@ -96,7 +108,7 @@ function strongestRow(setting: JointSetting, rows: readonly PlacedRow[], part: J
   let best: Strongest | null = null;
   let why: Refused | null = null;
   for (const row of rows) {
-    const held: Pounds = row.ok ? rowHolds(setting, row, part, CD) : row;
+    const held: Pounds = row.ok ? holdsOf(setting, row, part, CD) : row;
     if (!held.ok) {
       if (isMisfit(held)) return held;
       why ??= held;

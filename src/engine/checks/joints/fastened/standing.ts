@@ -129,6 +129,8 @@ function reaching(size: ShankSize, path: Parameters<typeof drivenInto>[0], flatI
     const driven = drivenInto(path, lengthIn);
     return driven.ok ? { ok: true, lengthIn: driven.penetrationIn, beyondIn: 0 } : driven;
   }
+  // down the length of a post no bolt comes out on a far side
+  if (path.main.thicknessIn === Infinity) return refused('fastenersNeedPlate');
   const mainIn = path.main.thicknessIn - flatIn;
   const beyondIn = lengthIn - (path.side.thicknessIn + path.gapIn + mainIn);
   return nutless(size, beyondIn) ?? { ok: true, lengthIn: mainIn, beyondIn };
