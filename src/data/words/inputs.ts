@@ -32,6 +32,8 @@ export const INPUT_NAMES: Readonly<Record<string, string>> = {
   fromYIn: 'from y',
   toYIn: 'to y',
   wallFaceYIn: 'y of the wall face',
+  behind: 'wood of the wall behind it',
+  coverIn: 'cover between',
   gradeZIn: 'level of the ground',
   pierTopZIn: 'level of the pier top',
   onLines: 'on lines',

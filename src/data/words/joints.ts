@@ -21,6 +21,8 @@ export const JOINT_MESSAGES = {
   strapWithoutFasteners:
     'A strap holds by what fastens it: choose its nails, screws, lag screws or bolts, and give it the measures of the strap.',
   wallOnlyRated: 'What the wall holds is not computed: only a rating for the whole fixing counts here.',
+  ledgerNotProposed:
+    'Fasteners of a ledger are computed where the wood of its wall is known, but not proposed: write them down, and the row of the ledger says what share is asked.',
   fastenersNeedPlate:
     'No fastener reaches from one of these pieces straight into the other: give the row a plate or strap, or a rating.',
   headFlatTooDeep: 'The flat under the head is {flatIn} in deep, in wood {thicknessIn} in thick.',

@@ -3,11 +3,11 @@ import type { BeamGeometry, LineGeometry, Shelter, Stick } from '../../geometry/
 import { stickOf } from '../../geometry/sticks.ts';
 import { jointKey } from '../../project/joint-capacity.ts';
 import type { LedgerLine, Project } from '../../project/model.ts';
-import type { Vector } from '../fasteners/space.ts';
+import { plus, type Vector } from '../fasteners/space.ts';
 import { beamPiece } from './frame-pieces.ts';
 import type { JointPiece, JointSetting } from './joint-setting.ts';
 import { ledgerPiece, stripPiece } from './roof-pieces.ts';
-import { ACROSS_Y, ALONG_X, DOWN, opposite, UP } from './stick-shape.ts';
+import { ACROSS_Y, ALONG_X, DOWN, opposite, shapeOf, UP } from './stick-shape.ts';
 
 /** Rows of what is asked once for all of a line. */
 const WHOLE = 'whole';
@@ -54,13 +54,35 @@ function ledgerJoint(project: Project, line: LineGeometry, written: LedgerLine):
     place: WHOLE,
     lineId: null,
     upper,
-    lower: { id: line.id, label: 'wall', of: 'wall', stick: null, shape: null, toEndsIn: null },
+    lower: wallPiece(project, line, written, at, off),
     at,
     ways: { pull: off, along: ALONG_X, across: UP },
     line: { at, into: opposite(off) },
     shoulderIn: 0,
   };
 }
+
+/**
+ * The wood that a fixing ends in, behind the cover of the wall: a stud by its middle, a band as high as the fixing. Where its ends
+ * lie nobody knows: they are taken as far away.
+ */
+function wallPiece(project: Project, line: LineGeometry, { behind }: LedgerLine, at: Vector, off: Vector): JointPiece {
+  const piece = { id: `${line.id}/wall`, label: 'wall' };
+  const stick = behind ? stickOf(project, behind.stock, 0) : null;
+  if (!behind || stick?.kind !== 'sawn') return { ...piece, of: 'wall', stick: null, shape: null, toEndsIn: null };
+  const isUpright = behind.grain === 'upright';
+  // a stud stands with its depth into the wall, a band lies with its breadth into it
+  const deepIn = isUpright ? stick.depthIn : stick.breadthIn;
+  const lying = {
+    axisAt: plus(at, off, -behind.coverIn - deepIn / 2),
+    axis: isUpright ? UP : ALONG_X,
+    up: isUpright ? off : UP,
+  };
+  return { ...piece, of: 'wood', stick, shape: shapeOf(stick, lying, 0), toEndsIn: [FAR_IN, FAR_IN] };
+}
+
+/** Where the ends of the wall's wood are taken to lie [in]; own choice, farther than any fastener asks for. */
+const FAR_IN = 48;
 
 const heightOf = (stick: Stick | null): number => (stick?.kind === 'sawn' ? stick.depthIn : 0);
 

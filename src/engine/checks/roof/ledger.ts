@@ -8,7 +8,7 @@ import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
 import type { LedgerLine } from '../../project/model.ts';
 import { quantity } from '../../units.ts';
 import { checkSource, plainSource, type CheckSource } from '../check-source.ts';
-import { ratedHolder, type Holder } from '../joints/holder.ts';
+import { holderAt, type Holder } from '../joints/holder.ts';
 import type { JointPart } from '../joints/rated.ts';
 import { plainRow } from '../site-of-check.ts';
 import { refused, unasked, type RoofCheckContext } from './context.ts';
@@ -51,12 +51,12 @@ function fixingSource(context: RoofCheckContext, asks: LedgerAsks): CheckSource 
   if (!asks.ok) return plainSource(unasked(['ledger.fixing'], line.id, asks.verdict));
   const { responses } = asks;
   const capacity = capacityOf(context.project, 'ledgerWall', jointKey('ledgerWall', line.id));
-  if (capacity === null || capacity.kind === 'fasteners')
+  if (capacity === null || (capacity.kind === 'fasteners' && !line.behind))
     return plainSource(unasked(['ledger.fixing'], line.id, asksOf(responses)));
   const spacingIn = line.fixingSpacingIn;
   if (spacingIn === null)
     return plainSource(unasked(['ledger.fixing'], line.id, notGiven(message('ledgerSpacingNotGiven'))));
-  const holder = ratedHolder(capacity);
+  const holder = holderAt(context, 'ledgerWall', jointKey('ledgerWall', line.id));
   return checkSource({
     responses,
     sites: [

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { coordinateIn, id, lengthIn, positiveIn, psf, shortText } from '../schema-parts.ts';
-import { stock } from './stock.ts';
+import { sawn, stock } from './stock.ts';
 
 const height = z.strictObject({ of: z.enum(['bearing', 'beamAxis', 'underside']), zIn: coordinateIn });
 export const supportLine = z.discriminatedUnion('kind', [
@@ -28,6 +28,16 @@ export const supportLine = z.discriminatedUnion('kind', [
     toXIn: coordinateIn,
     wallFaceYIn: coordinateIn,
     fixingSpacingIn: positiveIn.nullable(),
+    /** wood of the wall that each fixing ends in, as somebody has seen it; absent = nobody says what is there */
+    behind: z
+      .strictObject({
+        stock: sawn,
+        /** studs stand upright, a band or a log of the wall lies level */
+        grain: z.enum(['upright', 'level']),
+        /** sheathing and siding between ledger and wood */
+        coverIn: lengthIn,
+      })
+      .optional(),
   }),
 ]);
 

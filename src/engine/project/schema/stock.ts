@@ -7,7 +7,7 @@ const fromLog = z.strictObject({
   fromButtIn: lengthIn,
   buttAt: z.enum(['start', 'end']),
 });
-const sawn = z.strictObject({
+export const sawn = z.strictObject({
   kind: z.literal('sawn'),
   breadthIn: positiveIn,
   depthIn: positiveIn,

@@ -48,7 +48,9 @@ export interface JointCase {
  */
 export function proposeHardware(cases: readonly JointCase[], sheet: FastenerRow['plate'] | null): Proposal {
   const { setting } = cases[0]!;
-  const only = RATED_ONLY[setting.kind];
+  // wood of the wall is asked by shares of all directions, which no candidate can be tried against
+  const isOnWood = setting.kind === 'ledgerWall' && setting.lower.of === 'wood';
+  const only = isOnWood ? 'ledgerNotProposed' : RATED_ONLY[setting.kind];
   if (only) return refuse(only);
   if (setting.upper.of === 'sheet')
     return sheet ? firstThatHolds(cases, singles(sheetRows(sheet))) : refuse('sheetThicknessNotGiven');
