@@ -1,5 +1,8 @@
 import type { Capacity, FastenerRow, JointKind, Project } from '../../src/engine/project/model.ts';
-import { everythingGivenText, soundProject } from './files.ts';
+import { widerByIn } from '../../src/engine/checks/joints/fastened/plate-seat.ts';
+import { jointsOf } from '../../src/engine/checks/joints/joints.ts';
+import { placeShelter } from '../../src/engine/geometry/place-shelter.ts';
+import { bracedShedText, soundProject } from './files.ts';
 
 const row = (change: Partial<FastenerRow>): FastenerRow => ({
   fastener: 'lag',
@@ -23,11 +26,11 @@ const ROWS: Readonly<Partial<Record<JointKind, readonly FastenerRow[]>>> = {
   purlinRafter: [screw({ lengthIn: 4 })],
   stripBeam: [screw({ diameterIn: 0.242, lengthIn: 4 })],
   beamPost: [
-    row({ fastener: 'bolt', diameterIn: 0.625, lengthIn: 16, endIn: 4.5, plate: STRAP }),
+    row({ endIn: 4, plate: STRAP }),
     row({ fastener: 'driftPin', diameterIn: 0.75, lengthIn: 19, acts: 'lateral' }),
   ],
-  bracePost: [row({ fastener: 'bolt', diameterIn: 0.625, lengthIn: 16, endIn: 4.5, plate: STRAP })],
-  braceTop: [row({ diameterIn: 0.75, lengthIn: 9, washerIn: 2, headFlatIn: 0.1875 })],
+  bracePost: [row({ diameterIn: 0.625, lengthIn: 8, washerIn: 1.375, headFlatIn: 0.8125 })],
+  braceTop: [row({ diameterIn: 0.625, lengthIn: 8, washerIn: 1.375, headFlatIn: 0.8125 })],
   postFoot: [row({ endIn: 4, plate: STRAP })],
 };
 
@@ -38,14 +41,27 @@ const ANCHOR = {
   durationIncluded: 1.6,
 };
 
-/** The shed of which everything is given, with fasteners at almost every joint, as they are computed; some of them too weak. */
+/**
+ * A braced shed of which everything is given, with fasteners at almost every joint, as they are computed; some of them too
+ * weak. Its beams have flats at every post, as deep as they are thicker, so that the straps lie on both.
+ */
 export function fastenedShed(): Project {
-  const shed = soundProject(everythingGivenText());
+  const shed = soundProject(bracedShedText());
   const capacityOf = (kind: JointKind, capacity: Capacity): Capacity => {
     const rows = ROWS[kind];
     if (!rows) return capacity;
-    return { kind: 'fasteners', rows, shoulder: false, ...(kind === 'postFoot' ? { alsoRated: ANCHOR } : {}) };
+    return { kind: 'fasteners', rows, shoulder: true, ...(kind === 'postFoot' ? { alsoRated: ANCHOR } : {}) };
   };
   const defaults = shed.joints.defaults.map(({ kind, capacity }) => ({ kind, capacity: capacityOf(kind, capacity) }));
-  return { ...shed, joints: { defaults, own: [] } };
+  const { shelter } = placeShelter(shed);
+  const own = jointsOf(shed, shelter)
+    .filter(({ kind }) => kind === 'beamPost')
+    .map((setting) => ({ key: setting.key, capacity: flattened(capacityOf('beamPost', null), widerByIn(setting)) }));
+  return { ...shed, joints: { defaults, own } };
+}
+
+/** The same rows with flats as deep under their straps. */
+function flattened(capacity: Capacity, headFlatIn: number): Capacity {
+  if (capacity?.kind !== 'fasteners') return capacity;
+  return { ...capacity, rows: capacity.rows.map((r) => (r.plate ? { ...r, headFlatIn } : r)) };
 }

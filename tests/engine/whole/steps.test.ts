@@ -60,7 +60,8 @@ function worstOfEachRule(rows: readonly CheckRow[]): readonly CheckRow[] {
 }
 
 /** Rows of the joints that `fastenedShed` holds by fasteners. */
-const FASTENED = /^(sheet\.(uplift|slide)|purlin\.(tie|slide|together)|strip\.|brace\.tie|beam\.tie|post\.foot)/;
+const FASTENED =
+  /^(sheet\.(uplift|slide)|purlin\.(tie|slide|together)|strip\.|brace\.(tie|shoulder)|beam\.tie|post\.foot)/;
 
 describe('explain', () => {
   const files: readonly (readonly [string, string])[] = [
@@ -84,7 +85,12 @@ describe('explain', () => {
     () => {
       const project = fastenedShed();
       const rows = evaluated(project).checks.filter((c) => FASTENED.test(c.key) && c.capacity !== null);
-      expect(new Set(rows.map((row) => row.ruleId)).size).toBeGreaterThan(8);
+      const rules = new Set<string>(rows.map((row) => row.ruleId));
+      expect(rules.size).toBeGreaterThan(12);
+      // straps, lag screws aslant and a post base among them
+      expect(['beam.tie', 'brace.tie', 'brace.shoulder', 'post.footAlong'].filter((rule) => !rules.has(rule))).toEqual(
+        [],
+      );
       expect(worstOfEachRule(rows).flatMap((row) => stepFaults(project, row))).toEqual([]);
     },
     PATIENCE_MS,
