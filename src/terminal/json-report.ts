@@ -30,6 +30,7 @@ export function jsonReport(project: Project, evaluation: Evaluation): string {
     logs: evaluation.logs.map(logOf),
     lines: evaluation.lines.map(lineOf),
     rows: evaluation.rows.map(({ frame, ...row }) => ({ ...row, frame: frame && lineOf(frame) })),
+    ledgers: evaluation.ledgers.map(({ reason, ...ledger }) => ({ ...ledger, reason: reason && spelled(reason) })),
     checks: evaluation.checks.map(checkOf),
     thinnest: thinnestLogs(evaluation),
     assumptions: evaluation.assumptions.map(spelled),
