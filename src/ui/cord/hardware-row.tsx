@@ -7,7 +7,7 @@ import { YoursChoice } from '../fields/choice.tsx';
 import { CommandButton, CommandChoice } from '../fields/command-choice.tsx';
 import { Yours } from '../fields/yours.tsx';
 import { acts, useWorkbench } from '../state/use-workbench.ts';
-import { Flats, mayHaveFlats, WhatAFlatIs } from './hardware-flat.tsx';
+import { Flats, mayHaveFlats, WhatAFlatIs } from './flat-sentence.tsx';
 import { HardwarePlate } from './hardware-plate.tsx';
 import { ListedLength, OfferedSize, TypedSize } from './hardware-size.tsx';
 import {
@@ -18,6 +18,7 @@ import {
   namedSizes,
   sizeInWords,
 } from './hardware-sizes.ts';
+import { ofThickness, underWasher } from './hardware-flats.ts';
 import { asKind, kindsFor } from './hardware-usual.ts';
 
 const choicesOf = (words: Readonly<Record<string, string>>) =>
@@ -42,10 +43,10 @@ export function HardwareRow({ row, path, of, setting, onTakeAway }: HardwareRowP
   const sentence = (
     <p className="sentence">
       <Yours path={`${path}.count`} label={label('how many')} /> <KindChoice {...{ row, path, setting }} of={of} />{' '}
-      <Size row={row} path={path} of={of} />
+      <Size row={row} path={path} of={of} setting={setting} />
       <Standing row={row} path={path} of={of} isSheet={isSheet} />,{' '}
       <HardwarePlate row={row} path={path} of={of} setting={setting} />
-      {(isSheet || row.plate === undefined) && <Washer row={row} path={path} of={of} />}
+      {(isSheet || row.plate === undefined) && <Washer row={row} path={path} of={of} setting={setting} />}
       {hasFlats && <Flats row={row} path={path} of={of} setting={setting} />}. They count{' '}
       <YoursChoice path={`${path}.acts`} label={label('which way they count')} choices={ACTS} />, driven into{' '}
       <YoursChoice path={`${path}.driven`} label={label('driven into')} choices={DRIVEN} />.{' '}
@@ -61,9 +62,10 @@ export function HardwareRow({ row, path, of, setting, onTakeAway }: HardwareRowP
 }
 
 type RowProps = Pick<HardwareRowProps, 'row' | 'path' | 'of'>;
+type SetRowProps = Pick<HardwareRowProps, 'row' | 'path' | 'of' | 'setting'>;
 
 /** Another kind comes with a usual size of its own. */
-function KindChoice({ row, path, of, setting }: Omit<HardwareRowProps, 'onTakeAway'>) {
+function KindChoice({ row, path, of, setting }: SetRowProps) {
   const kinds = kindsFor(setting);
   return (
     <CommandChoice
@@ -79,7 +81,7 @@ function KindChoice({ row, path, of, setting }: Omit<HardwareRowProps, 'onTakeAw
 }
 
 /** Thickness and length; nails and spikes go by one name for both. */
-function Size({ row, path, of }: RowProps) {
+function Size({ row, path, of, setting }: SetRowProps) {
   const system = useWorkbench((state) => state.system);
   const diameters = listedDiameters(row.fastener, system);
   const lengths = listedLengths(row.fastener, system);
@@ -87,8 +89,16 @@ function Size({ row, path, of }: RowProps) {
   const long = { path: `${path}.lengthIn`, label: `${of}: length` };
   const both = (
     <>
-      {diameters.length > 0 ? <ListedLength {...thick} listed={diameters} /> : <TypedSize {...thick} />} thick and{' '}
-      {lengths.length > 0 ? <ListedLength {...long} listed={lengths} /> : <TypedSize {...long} />} long
+      {diameters.length > 0 ? (
+        <ListedLength
+          {...thick}
+          listed={diameters}
+          take={(p, sizeIn) => setAt(p, path, ofThickness(row, sizeIn ?? row.diameterIn, setting))}
+        />
+      ) : (
+        <TypedSize {...thick} />
+      )}{' '}
+      thick and {lengths.length > 0 ? <ListedLength {...long} listed={lengths} /> : <TypedSize {...long} />} long
     </>
   );
   const named = namedSizes(row.fastener);
@@ -134,7 +144,7 @@ function Standing({ row, path, of, isSheet }: RowProps & { readonly isSheet: boo
   );
 }
 
-function Washer({ row, path, of }: RowProps) {
+function Washer({ row, path, of, setting }: SetRowProps) {
   const system = useWorkbench((state) => state.system);
   return (
     <>
@@ -144,6 +154,7 @@ function Washer({ row, path, of }: RowProps) {
         label={`${of}: washer`}
         listed={listedWashers(row.fastener, system)}
         without="no washer"
+        take={(p, sizeIn) => setAt(p, path, underWasher(row, sizeIn ?? null, setting))}
       />
     </>
   );

@@ -1,5 +1,6 @@
 import { useId, useState, type ReactNode } from 'react';
 import { say } from '../../data/words/say.ts';
+import type { Project } from '../../engine/project/model.ts';
 import { FieldNote } from '../fields/field-note.tsx';
 import { Yours } from '../fields/yours.tsx';
 import { acts, present, useWorkbench } from '../state/use-workbench.ts';
@@ -23,17 +24,23 @@ interface ListedProps extends SizeProps {
   readonly listed: readonly ListedSize[];
   /** what stands for leaving it out, where that is allowed */
   readonly without?: string;
+  /** the project with a listed size, or with none, where more than the size follows from it */
+  readonly take?: (project: Project, sizeIn: number | undefined) => Project;
 }
 
 /** A size from the list of its kind, or another one, typed. */
-export function ListedLength({ path, label, listed, without }: ListedProps) {
+export function ListedLength({ path, label, listed, without, take }: ListedProps) {
   const sizeIn = useSize(path);
+  const choose = (valueIn: number | undefined): boolean =>
+    take
+      ? acts().perform({ name: label, perform: (project) => take(project, valueIn), undo: 'now' })
+      : acts().choose(path, valueIn, label);
   const options = listed.map(({ valueIn, words }) => ({
     words,
     isIt: sizeIn !== null && isSameSize(valueIn, sizeIn),
-    take: () => acts().choose(path, valueIn, label),
+    take: () => choose(valueIn),
   }));
-  const none = { words: without ?? '', isIt: sizeIn === null, take: () => acts().choose(path, undefined, label) };
+  const none = { words: without ?? '', isIt: sizeIn === null, take: () => choose(undefined) };
   return (
     <OfferedSize label={label} typedPaths={[path]} options={without === undefined ? options : [none, ...options]}>
       <TypedSize path={path} label={`${label}, typed`} />

@@ -1,9 +1,9 @@
 import { END_DISTANCE } from '../../data/fasteners/placement.ts';
 import type { FastenerKind } from '../../data/fasteners/kind.ts';
-import { plateSeat, widerByIn } from '../../engine/checks/joints/fastened/plate-seat.ts';
 import { commonPath, type JointSetting } from '../../engine/checks/joints/joint-setting.ts';
 import type { FastenerRow } from '../../engine/project/model.ts';
-import { listedLengths, namedSizes, usualWasherIn } from './hardware-sizes.ts';
+import { flatsFor, flatsOf, underHead } from './hardware-flats.ts';
+import { listedLengths, namedSizes } from './hardware-sizes.ts';
 
 /** Thickness and length that a row of a kind begins with where the joint does not say more [in]; common practice. */
 const USUAL: Readonly<Record<FastenerKind, readonly [diameterIn: number, lengthIn: number]>> = {
@@ -22,10 +22,6 @@ const ON_SHEET = {
 } as const;
 /** A bar of flat steel before anybody types [in]; common practice. */
 const BAR = { thicknessIn: 0.1875, widthIn: 2 } as const;
-/** Depth of a flat before anybody types [in]; own choice. */
-const FIRST_FLAT_IN = 0.5;
-/** Flats for plates are cut to sixteenths [in]; own choice. */
-const FLAT_STEP_IN = 1 / 16;
 /** What sticks out of the wood for washer and nut, in diameters; common practice. */
 const NUT_DIAMETERS = 1.5;
 /** Depth in the piece that holds the point at which a first length aims, in diameters; own choice. */
@@ -49,9 +45,15 @@ export const usualEndIn = (diameterIn: number): number =>
 export const needsPlate = ({ line, upper, lower }: JointSetting): boolean =>
   upper.of !== 'sheet' && (line === null || lower.of === 'pier');
 
-/** Kinds that are offered for a joint: a sheet is screwed or nailed. */
-export const kindsFor = (setting: JointSetting | null): readonly FastenerKind[] =>
-  setting?.upper.of === 'sheet' ? ['screw', 'nail'] : ['lag', 'bolt', 'screw', 'nail', 'spike', 'driftPin'];
+/** Kinds that are offered for a joint: a sheet is screwed or nailed, and down a post no bolt finds a far side for its nut. */
+export function kindsFor(setting: JointSetting | null): readonly FastenerKind[] {
+  if (setting?.upper.of === 'sheet') return ['screw', 'nail'];
+  const path = setting && commonPath(setting);
+  const isEndless = path?.ok && !Number.isFinite(path.main.thicknessIn);
+  return isEndless
+    ? ['lag', 'screw', 'nail', 'spike', 'driftPin']
+    : ['lag', 'bolt', 'screw', 'nail', 'spike', 'driftPin'];
+}
 
 /** A row before anybody types: one fastener of the usual size of its kind, as long as the joint lets it be. */
 export function usualRow(kind: FastenerKind, setting: JointSetting | null): FastenerRow {
@@ -90,39 +92,16 @@ export function throughPlate(row: FastenerRow, plate: Plate, setting: JointSetti
 
 /** The row straight through both pieces: what was asked for the sake of the steel goes with it. */
 export const straightThrough = (row: FastenerRow, setting: JointSetting | null): FastenerRow =>
-  setting ? { ...bare(row), ...sizeThroughBoth(row, setting), ...underHead(row, setting) } : bare(row);
+  setting ? withSize({ ...bare(row), ...underHead(row, setting) }, setting) : bare(row);
+
+const withSize = (row: FastenerRow, setting: JointSetting): FastenerRow => ({
+  ...row,
+  ...sizeThroughBoth(row, setting),
+});
 
 /** What a row is whatever its fasteners go through. */
 function bare({ fastener, diameterIn, lengthIn, count, rows, spacingIn, acts, driven }: FastenerRow): FastenerRow {
   return { fastener, diameterIn, lengthIn, count, rows, spacingIn, endIn: null, acts, driven };
-}
-
-type Flats = Pick<FastenerRow, 'headFlatIn'>;
-
-const flatsOf = ({ headFlatIn }: FastenerRow): Flats => (headFlatIn === undefined ? {} : { headFlatIn });
-
-/** Flats on both sides of the wider piece that let plates lie on both; none where the pieces are as wide, or too unlike. */
-function flatsFor(setting: JointSetting | null): Flats {
-  const headFlatIn = setting ? plateFlatIn(setting) : 0;
-  return setting && headFlatIn > 0 && plateSeat(setting, headFlatIn).ok ? { headFlatIn } : {};
-}
-
-const plateFlatIn = (setting: JointSetting): number => Math.round(widerByIn(setting) / FLAT_STEP_IN) * FLAT_STEP_IN;
-
-/** Depth of a flat that is asked for before anybody types [in]. */
-export const firstFlatIn = ({ plate }: FastenerRow, setting: JointSetting | null): number =>
-  plate && setting ? plateFlatIn(setting) || FIRST_FLAT_IN : FIRST_FLAT_IN;
-
-/** The washer of its size where one is listed, and on a round piece the flat that a head wants. */
-function underHead(
-  { fastener, diameterIn }: FastenerRow,
-  { upper }: JointSetting,
-): Pick<FastenerRow, 'washerIn' | 'headFlatIn'> {
-  const washerIn = fastener === 'strap' ? null : usualWasherIn(fastener, diameterIn);
-  return {
-    ...(washerIn === null ? {} : { washerIn }),
-    ...(upper.stick?.kind === 'round' ? { headFlatIn: FIRST_FLAT_IN } : {}),
-  };
 }
 
 /** The same row of another kind: how many and how they stand stays, what belongs to the size comes anew. */
@@ -159,10 +138,12 @@ function sizeThroughBoth(row: FastenerRow, setting: JointSetting): Size {
   const { fastener, diameterIn, lengthIn } = row;
   const path = commonPath(setting);
   if (!path?.ok) return { diameterIn, lengthIn };
-  const beginsIn = path.side.thicknessIn + path.gapIn;
+  const flatIn = row.headFlatIn ?? 0;
+  const beginsIn = path.side.thicknessIn - flatIn + path.gapIn;
   const endsIn = beginsIn + path.main.thicknessIn;
   if (fastener === 'bolt') {
-    const through = upToHalfInch(endsIn + NUT_DIAMETERS * diameterIn);
+    // the nut is let in as deep as the head
+    const through = upToHalfInch(endsIn - flatIn + NUT_DIAMETERS * diameterIn);
     return { diameterIn, lengthIn: Number.isFinite(through) ? through : lengthIn };
   }
   const inside = sizesFrom(row).filter((size) => size.lengthIn > beginsIn && size.lengthIn <= endsIn);

@@ -3,7 +3,7 @@ import { setAt } from '../../engine/project/edits/set-at.ts';
 import type { FastenerRow } from '../../engine/project/model.ts';
 import { CommandButton } from '../fields/command-choice.tsx';
 import { Yours } from '../fields/yours.tsx';
-import { firstFlatIn } from './hardware-usual.ts';
+import { firstFlatIn } from './hardware-flats.ts';
 import { Shown } from './shown.tsx';
 
 interface FlatsProps {
@@ -14,7 +14,7 @@ interface FlatsProps {
   readonly setting: JointSetting | null;
 }
 
-/** A head wants a flat on the round piece that it lies on, a plate wherever one of both pieces is wider. */
+/** A head wants a flat on the round piece that it lies on, or where it goes in aslant; a plate wherever one of both pieces is wider. */
 export function mayHaveFlats({ plate, headFlatIn }: FastenerRow, setting: JointSetting | null): boolean {
   if (headFlatIn !== undefined) return true;
   const pieces = plate ? [setting?.upper, setting?.lower] : [setting?.upper];
@@ -90,7 +90,8 @@ export function WhatAFlatIs({ isForPlates }: { readonly isForPlates: boolean }) 
           }
         >
           Flat: a level place cut into the round, wide enough for the washer. Its depth is from the round down to the
-          cut. A 1 3/8 in washer on a 10 in log wants 1/16 in, a 2 in one 1/8 in.
+          cut. A washer that stands square to a 10 in log wants 1/16 to 1/8 in; where the fastener goes in aslant, more,
+          in sawn sticks too.
         </Shown>
       )}
     </details>
