@@ -454,3 +454,34 @@ describe('a screw down through a rafter over its line', () => {
     expect(place!.side.lengthIn).toBeCloseTo(plumbIn - seatCutIn / 2, 9);
   });
 });
+
+describe('a strap beside a pin', () => {
+  const PIN = row({ fastener: 'driftPin', diameterIn: 0.75, lengthIn: 19, acts: 'lateral' });
+  const shareOf = (project: Project, parts: readonly JointPart[], forcesLb: readonly number[]) => {
+    const source = jointSource(project);
+    const joint = jointsOf(project, source.shelter).find((j) => j.kind === 'beamPost')!;
+    const share = holderAt(source, 'beamPost', joint.key).together?.(parts, STORM);
+    return share ? stepsOf((note) => share(forcesLb, note)) : null;
+  };
+
+  // proof [beam.tieTogether]: closed-form - neither row can carry for the other: the harder share alone
+  it('[beam.tieTogether] each answers for its own direction; two directions of the pin add up', () => {
+    const project = shedWith('beamPost', [FLUSH, PIN]);
+    const [T, Z, Y] = (['pull', 'along', 'across'] as const).map((part) => holds(project, 'beamPost', part));
+    const both = shareOf(project, ['pull', 'along'], [0.7 * T!, 0.6 * Z!]);
+    expect(both?.value).toBeCloseTo(0.7, 12);
+    expect(both?.steps.at(-1)?.result.value).toBe(both?.value);
+    expect(shareOf(project, ['pull', 'along', 'across'], [0.7 * T!, 0.6 * Z!, 0.3 * Y!])?.value).toBeCloseTo(0.9, 12);
+  });
+
+  it('[beam.tieTogether] with a rating beyond them, or a row that may hold both ways, nothing is taken apart', () => {
+    const alsoRated = {
+      label: 'invented',
+      parts: { pushLb: null, pullLb: 9000, alongLb: 9000, acrossLb: 9000 },
+      durationIncluded: 1.6,
+    };
+    expect(shareOf(shedWith('beamPost', [FLUSH, PIN], { alsoRated }), ['pull', 'along'], [1, 1])).toBeNull();
+    const screw = row({ diameterIn: 0.375, lengthIn: 16, washerIn: 1, headFlatIn: 0.0625 });
+    expect(shareOf(shedWith('beamPost', [FLUSH, screw]), ['pull', 'along'], [1, 1])).toBeNull();
+  });
+});

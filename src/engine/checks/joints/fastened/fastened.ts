@@ -9,6 +9,7 @@ import type { Pounds } from '../../fasteners/withdrawal.ts';
 import type { JointSetting } from '../joint-setting.ts';
 import { ratedFor, type JointPart, type RatedPart } from '../rated.ts';
 import { footHoldsEdgewise, pressesFlat } from './foot-sideways.ts';
+import { togetherOnOwnRows, type HeldBy } from './own-rows.ts';
 import { placeRow, rowHolds, type PlacedRow } from './row-holds.ts';
 import { togetherOnRow, type ShareOf } from './row-together.ts';
 import type { Woods } from './standing.ts';
@@ -78,16 +79,22 @@ export function fastenedPart(fastened: Fastened, part: JointPart, CD: number, no
 }
 
 /**
- * Share that several directions at once take of one row of driven fasteners, by the equation for pull and sideways force
- * together.
- * @returns null where different rows are the strongest, a strap or a rating takes part, or the row is of bolts
+ * Share that several directions at once take of a joint: of one row of driven fasteners by the equation for pull and sideways
+ * force together, of a strap and a pin each by itself.
+ * @returns null where a rating takes part, rows may hold for one another, or the one row is of bolts
  * @source NDS 12.4
  */
 export function fastenedTogether(fastened: Fastened, parts: readonly JointPart[], CD: number): ShareOf | null {
-  const found = parts.map((part) => fastened.strongest(part, CD));
-  const [first] = found;
-  const isOne = first?.ok && found.every((s) => s.ok && s.row === first.row);
-  return isOne && !fastened.capacity.alsoRated ? togetherOnRow(fastened.setting, first.row, parts, CD) : null;
+  if (fastened.capacity.alsoRated) return null;
+  const held = parts.flatMap((part): HeldBy[] => {
+    const found = fastened.strongest(part, CD);
+    return found.ok ? [{ part, row: found.row, pounds: found.pounds }] : [];
+  });
+  const [first] = held;
+  if (!first || held.length < parts.length) return null;
+  return held.every(({ row }) => row === first.row)
+    ? togetherOnRow(fastened.setting, first.row, parts, CD)
+    : togetherOnOwnRows(held);
 }
 
 /** A post base holds sideways by its plates and fasteners; any other row with plates only along them. */

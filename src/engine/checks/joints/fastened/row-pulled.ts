@@ -26,10 +26,11 @@ import type { InWood } from './standing.ts';
  */
 export function heldAgainstPull(there: RowThere, CD: number, note?: Note): Pounds {
   // what never holds a pull has no distances to keep for one
-  if (there.size.kind === 'driftPin') return refused('driftPinNotPulled');
+  const { kind } = there.size;
+  if (kind === 'driftPin') return refused('driftPinNotPulled');
   const near = tooNear(there);
   if (near) return near;
-  const limits = [shankHolds, headHolds, steelHolds].map((limit) => limit(there, CD, note));
+  const limits = [shankHolds(there, kind, CD, note), headHolds(there, CD, note), steelHolds(there, note)];
   const refusal = limits.find((limit): limit is Refused => !limit.ok);
   if (refusal) return refusal;
   const each = Math.min(...limits.map((limit) => (limit.ok ? limit.pounds : 0)));
@@ -48,13 +49,11 @@ export function heldAgainstPull(there: RowThere, CD: number, note?: Note): Pound
 const BOUNDLESS: Pounds = { ok: true, pounds: Infinity };
 
 /** The shank in the piece that holds it; a bolt holds by its nut. */
-function shankHolds(there: RowThere, CD: number, note?: Note): Pounds {
+function shankHolds(there: RowThere, kind: PulledKind | 'bolt', CD: number, note?: Note): Pounds {
   const { size, standing, row } = there;
   const { main } = standing;
-  if (size.kind === 'bolt' || size.kind === 'driftPin')
-    return row.plate?.each === 2 ? BOUNDLESS : underWasher(there, main, CD, note);
+  if (kind === 'bolt') return row.plate?.each === 2 ? BOUNDLESS : underWasher(there, main, CD, note);
   const grain = grainMet(angleToGrainDeg(main.shape, { at: main.shape.axisAt, into: standing.into }));
-  const kind: PulledKind = size.kind;
   const pulled = (used: (typeof main.wood.used)[number], tell?: Note): Pounds =>
     withdrawal(
       {
@@ -118,7 +117,7 @@ function underWasher({ row, size, standing, group }: RowThere, piece: InWood, CD
 }
 
 /** The steel of a threaded shank at its root. */
-function steelHolds({ size }: RowThere, _: number, note?: Note): Pounds {
+function steelHolds({ size }: RowThere, note?: Note): Pounds {
   if (size.rootIn >= size.nominalIn) return BOUNDLESS;
   return {
     ok: true,
