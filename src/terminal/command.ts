@@ -36,7 +36,7 @@ export function answerCommand(
   if ('reason' in file) return refused(`${asked.file} cannot be read: ${file.reason}`);
   const parsed = parseProject(file.text);
   if (!parsed.ok) return refused(faultLines(asked.file, parsed.faults));
-  const repaired = (parsed.repaired ?? []).map(say).join('\n');
+  const repaired = (parsed.repaired ?? []).map((each) => say(each)).join('\n');
   const answer = evaluate(parsed.project);
   if (!answer.ok) return { ...refused(faultLines(asked.file, answer.faults)), exit: exitOfFaults(answer.faults) };
   const done = (out: string): Outcome => ({ exit: exitOf(answer.evaluation), out, err: repaired });

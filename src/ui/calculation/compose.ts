@@ -34,7 +34,7 @@ export function composeCalculation(
   told: Told,
   system: UnitSystem,
 ): readonly Block[] {
-  const names = pieceNames(project, evaluation);
+  const names = pieceNames(project, evaluation, system);
   const book = createStepBook(system, stepWords(evaluation));
   const part: CheckPart = { evaluation, told, names, system, book };
   const governing = governingRows(evaluation, names);

@@ -112,7 +112,7 @@ function CheckLines({ row, names, more, onMore }: CheckLinesProps) {
       </tr>
       {row.reason && (
         <tr className="reason">
-          <td colSpan={3}>{reasonInWords(row.reason, names)}</td>
+          <td colSpan={3}>{reasonInWords(row.reason, names, system)}</td>
         </tr>
       )}
       {isOpen && (

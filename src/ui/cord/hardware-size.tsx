@@ -1,9 +1,8 @@
 import { useId, useState, type ReactNode } from 'react';
-import { say } from '../../data/words/say.ts';
 import type { Project } from '../../engine/project/model.ts';
 import { FieldNote } from '../fields/field-note.tsx';
 import { Yours } from '../fields/yours.tsx';
-import { acts, present, useWorkbench } from '../state/use-workbench.ts';
+import { acts, present, say, useWorkbench } from '../state/use-workbench.ts';
 import { valueAt } from '../state/value-at.ts';
 import { isSameSize, sizeInWords, type ListedSize } from './hardware-sizes.ts';
 

@@ -1,10 +1,9 @@
-import { say } from '../../data/words/say.ts';
 import { setAt } from '../../engine/project/edits/set-at.ts';
 import type { Log, Seen } from '../../engine/project/model.ts';
 import { YoursChoice } from '../fields/choice.tsx';
 import { CommandButton } from '../fields/command-choice.tsx';
 import { Yours } from '../fields/yours.tsx';
-import { useWorkbench } from '../state/use-workbench.ts';
+import { say, useWorkbench } from '../state/use-workbench.ts';
 
 const UNSEEN: Seen = {
   worstKnotIn: null,

@@ -1,5 +1,4 @@
 import { useDeferredValue, useMemo, useState } from 'react';
-import { say } from '../../data/words/say.ts';
 import type { ReportedValues } from '../../engine/evaluation.ts';
 import { explainValues } from '../../engine/explain.ts';
 import { setAt } from '../../engine/project/edits/set-at.ts';
@@ -7,7 +6,7 @@ import type { Log, WoodBasis } from '../../engine/project/model.ts';
 import { YoursChoice } from '../fields/choice.tsx';
 import { CommandChoice } from '../fields/command-choice.tsx';
 import { Yours } from '../fields/yours.tsx';
-import { useOpenProject, useWorkbench } from '../state/use-workbench.ts';
+import { say, useOpenProject, useWorkbench } from '../state/use-workbench.ts';
 import { showQuantity } from '../units/show-quantity.ts';
 import { PoleInspection } from './pole-inspection.tsx';
 import { StepList } from './steps.tsx';

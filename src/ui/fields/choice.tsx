@@ -1,6 +1,5 @@
 import { useId, useState, type ChangeEvent } from 'react';
-import { say } from '../../data/words/say.ts';
-import { acts, present, useWorkbench } from '../state/use-workbench.ts';
+import { acts, present, say, useWorkbench } from '../state/use-workbench.ts';
 import { valueAt } from '../state/value-at.ts';
 import { groupBy } from '../sheet/group-by.ts';
 import { FieldNote } from './field-note.tsx';

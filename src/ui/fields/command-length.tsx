@@ -1,9 +1,8 @@
 import { useId, useState } from 'react';
-import { say } from '../../data/words/say.ts';
 import { message, type Message } from '../../engine/message.ts';
 import { EngineError } from '../../engine/errors.ts';
 import type { Project } from '../../engine/project/model.ts';
-import { acts, present, useWorkbench } from '../state/use-workbench.ts';
+import { acts, present, say, useWorkbench } from '../state/use-workbench.ts';
 import { showField } from '../units/field-kind.ts';
 import { readField, readGirth } from '../units/read-field.ts';
 import { unitWords } from '../units/unit-words.ts';

@@ -134,7 +134,7 @@ function Shown({ answer, project, evaluation, width, wish }: ShownProps) {
         <h3>What does not apply</h3>
         <ul>
           {[...evaluation.loads.leftOut, ...answer.leftOut].map((reason) => (
-            <li key={say(reason)}>{reasonInWords(reason, names)}</li>
+            <li key={say(reason)}>{reasonInWords(reason, names, system)}</li>
           ))}
         </ul>
       </div>

@@ -62,7 +62,7 @@ export function pageParts(
   system: UnitSystem,
   tableType: Type,
 ): PageParts {
-  const names = pieceNames(project, evaluation);
+  const names = pieceNames(project, evaluation, system);
   const room = roomOn(paper);
   const sideWidths = inTwo(room.width, SITE_SHARE);
   const footWidths = inTwo(room.width, FOOT_SHARE);

@@ -3,6 +3,7 @@ import { rowsAcross } from '../../engine/geometry/rows.ts';
 import type { PlaneGeometry, PostGeometry, Shelter } from '../../engine/geometry/shelter.ts';
 import type { Message } from '../../engine/message.ts';
 import type { Project } from '../../engine/project/model.ts';
+import type { UnitSystem } from '../units/system.ts';
 import { cutNames } from '../cord/places.ts';
 import { reasonInWords } from '../cord/reason.ts';
 
@@ -23,7 +24,7 @@ export interface PieceNames {
 }
 
 /** What everything is called on the sheet. Ids belong to the file; a reader of the paper never sees one. */
-export function pieceNames(project: Project, evaluation: Evaluation): PieceNames {
+export function pieceNames(project: Project, evaluation: Evaluation, system: UnitSystem = 'feet'): PieceNames {
   const { shelter } = evaluation;
   const pieces = new Map<string, Piece>(groupsOf(shelter).flatMap(({ ids, piece }) => ids.map((id) => [id, piece])));
   const names = new Map<string, string>([
@@ -47,7 +48,7 @@ export function pieceNames(project: Project, evaluation: Evaluation): PieceNames
     nameOf,
     inShort: (ids) => inShort(ids, shelter, (id) => pieces.get(id)?.words ?? nameOf(id)),
     pieceOf: (id) => pieces.get(id) ?? { key: id, words: nameOf(id) },
-    sayOf: (message) => reasonInWords(message, names),
+    sayOf: (message) => reasonInWords(message, names, system),
   };
 }
 

@@ -16,7 +16,7 @@ export interface Program {
   readonly setAt: (project: Project, path: string, value: unknown) => Project;
   readonly saveText: (project: Project) => string;
   /** the sentence of anything that the engine has to say */
-  readonly say: (said: Message) => string;
+  readonly say: (said: Message, sizes: UnitSystem) => string;
 }
 
 /**

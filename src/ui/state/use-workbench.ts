@@ -58,7 +58,7 @@ function presentNames(): Names {
 
 /** A message as it reads on the screen: people know labels, ids belong to the file. */
 export const say = ({ code, values }: Message): string =>
-  sayIn(doors, { code, values: valuesInWords(values, presentNames()) });
+  sayIn(doors, { code, values: valuesInWords(values, presentNames()) }, present().system);
 
 /** The open project as the text of a file. */
 export const openProjectText = (): string => {

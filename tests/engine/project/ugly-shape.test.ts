@@ -241,7 +241,7 @@ describe('fields of the wrong shape', () => {
   });
 
   it('every sentence is whole: no blank is left unfilled', () => {
-    const sentences = CASES.flatMap(([, spoil]) => faultsOf(spoilt(spoil)).map(say));
+    const sentences = CASES.flatMap(([, spoil]) => faultsOf(spoilt(spoil)).map((each) => say(each)));
     expect(sentences).toHaveLength(CASES.length);
     expect(sentences.filter((sentence) => /[{}]/.test(sentence.replace(/"[^"]*"/g, '')))).toEqual([]);
   });

@@ -55,7 +55,7 @@ function saidOfRows({ checks, loads }: Evaluation, names: Names): readonly strin
   return checks.flatMap((row) => [
     names.get(row.memberId) ?? '',
     placeInWords(row, names, 'feet'),
-    row.reason ? reasonInWords(row.reason, names) : '',
+    row.reason ? reasonInWords(row.reason, names, 'feet') : '',
     combinationInWords(loads, row),
   ]);
 }
@@ -113,7 +113,7 @@ describe.each(PROJECTS)('a person who reads %s sees labels, never an id of the f
     });
     expect(
       leaksIn(
-        refused.map((fault) => reasonInWords(fault, names)),
+        refused.map((fault) => reasonInWords(fault, names, 'feet')),
         ids,
       ),
     ).toEqual([]);

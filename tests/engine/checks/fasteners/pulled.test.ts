@@ -65,7 +65,7 @@ describe('length that holds', () => {
   it('NDS 12.1.4.6, 12.1.5.6, 12.1.6.5: at the least penetration it is taken, under it refused with the rule', () => {
     expect(holdingLength({ ...lag, penetrationIn: 2 + 5 / 16 }).ok).toBe(true);
     const short = holdingLength({ ...lag, penetrationIn: 2.3 });
-    expect(short.ok ? '' : say(short.reason)).toContain('2.313 in are needed, 4 times its diameter');
+    expect(short.ok ? '' : say(short.reason)).toContain('2 5/16 in are needed, 4 times its diameter');
     expect(holdingLength({ ...nail, penetrationIn: 6 * 0.162 }).ok).toBe(true);
     expect(holdingLength({ ...nail, penetrationIn: 0.97 }).ok).toBe(false);
     expect(holdingLength({ ...screw, penetrationIn: 1.13 }).ok).toBe(false);

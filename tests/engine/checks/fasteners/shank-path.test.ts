@@ -173,13 +173,13 @@ describe('how far a fastener goes in', () => {
   it('a fastener longer than both sticks is refused with the room there is, one that fits to the surface is not', () => {
     expect(drivenInto(path, 12).ok).toBe(true);
     const long = drivenInto(path, 12.25);
-    expect(long.ok ? '' : say(long.reason)).toContain('12.25 in long');
+    expect(long.ok ? '' : say(long.reason)).toContain('12 1/4 in long');
     expect(long.ok ? '' : say(long.reason)).toContain('there are 12 in');
   });
 
   it('a fastener that ends before the second stick is refused with where that begins', () => {
     const short = drivenInto(path, 3.5);
-    expect(short.ok ? '' : say(short.reason)).toContain('begins 3.5 in from its head');
+    expect(short.ok ? '' : say(short.reason)).toContain('begins 3 1/2 in from its head');
     expect(() => drivenInto(path, 0)).toThrow(MisuseError);
   });
 });
