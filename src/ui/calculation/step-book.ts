@@ -3,9 +3,9 @@ import type { ClauseRef, SourceKey } from '../../data/sources.ts';
 import { SHEET_WORDS } from '../../data/words/sheet.ts';
 import type { Put, Step } from '../../engine/note.ts';
 import { formulaText } from '../cord/step-words.ts';
-import type { Quantity } from '../../engine/units.ts';
 import type { UnitSystem } from '../units/system.ts';
 import { line, type Cell, type Column, type Line, type Row } from '../paper/blocks.ts';
+import { linkSteps } from './link-steps.ts';
 import { showFigure } from './show-figure.ts';
 
 /** Columns of every table of steps. */
@@ -43,77 +43,36 @@ export function createStepBook(system: UnitSystem, inWords: (words: string) => s
     return clauseOnPaper(clause);
   };
 
-  /** `near` holds what this table has told so far: a number put in is often the result of a line above */
-  const numberOf = (step: Step, rows: Row[], near: Map<string, number>): number => {
-    const key = JSON.stringify(step);
-    const told = numbers.get(key);
-    const remember = (number: number): void => {
-      near.set(resultKey(step), number);
-      near.set(amountKey(step.result), number);
-    };
-    if (told !== undefined) {
-      remember(told);
-      return told;
-    }
-    const from = step.put.map((put) =>
-      put.from
-        ? put.from.map((each) => numberOf(each, rows, near)).at(-1)
-        : putKeys(put).flatMap((each) => near.get(each) ?? [])[0],
-    );
-    const number = numbers.size + 1;
-    numbers.set(key, number);
-    remember(number);
-    rows.push({
-      step: number,
-      cells: [
-        line(`${number}`),
-        whatIs(step, inWords),
-        putIn(step, from, system, inWords),
-        line(showFigure(step.result, system), 'strong'),
-        line(cite(step.clause, `step ${number}`)),
-      ],
-    });
-    return number;
-  };
-
   return {
     cite,
     uses: () => uses,
     tell: (steps) => {
-      const rows: Row[] = [];
-      const near = new Map<string, number>();
-      const pointedTo = new Set<number>();
-      for (const [i, step] of steps.entries()) {
-        const before = rows.length;
-        const number = numberOf(step, rows, near);
-        if (rows.length > before || pointedTo.has(number) || isPutIn(step, steps.slice(i + 1))) continue;
-        pointedTo.add(number);
-        rows.push(again(step, number, system, inWords));
-      }
-      return rows;
+      const linked = linkSteps(steps, (key) => numbers.has(key));
+      return linked.flatMap(({ key, step, isOwn, from }, i): readonly Row[] => {
+        const told = numbers.get(key);
+        if (told !== undefined) {
+          const isNamed = linked.slice(i + 1).some((later) => later.from.includes(key));
+          return isOwn && !isNamed ? [again(step, told, system, inWords)] : [];
+        }
+        const number = numbers.size + 1;
+        numbers.set(key, number);
+        const whence = from.map((source) => (source === undefined ? undefined : numbers.get(source)));
+        return [
+          {
+            step: number,
+            cells: [
+              line(`${number}`),
+              whatIs(step, inWords),
+              putIn(step, whence, system, inWords),
+              line(showFigure(step.result, system), 'strong'),
+              line(cite(step.clause, `step ${number}`)),
+            ],
+          },
+        ];
+      });
     },
   };
 }
-
-const amountKey = ({ value, unit }: Quantity): string => `${value} ${unit}`;
-const resultKey = ({ symbol, result }: Step): string => `${symbol} ${amountKey(result)}`;
-
-/**
- * Under which keys the step is found that a number comes from: by symbol and amount; by the amount alone where that cannot
- * be mistaken for another, or where it is what a ratio is made of, which has no symbol of its own. A bare 1 comes from no step.
- */
-function putKeys(put: Put): readonly string[] {
-  const isOfRatio = (put.symbol === 'demand' || put.symbol === 'capacity') && put.unit !== '1';
-  return [`${put.symbol} ${amountKey(put)}`, ...(isOfRatio || isUnmistakable(put.value) ? [amountKey(put)] : [])];
-}
-/** Many figures: two unlike quantities of one calculation do not share them. */
-const isUnmistakable = (value: number): boolean => Number.isFinite(value) && !Number.isInteger(value * 1e4);
-
-/** A later step says where it has this one's result from. */
-const isPutIn = (step: Step, later: readonly Step[]): boolean => {
-  const keys = [resultKey(step), amountKey(step.result)];
-  return later.some(({ put }) => put.some((each) => putKeys(each).some((key) => keys.includes(key))));
-};
 
 /** A step that was told before: its result, and where it stands. */
 const again = (step: Step, number: number, system: UnitSystem, inWords: (words: string) => string): Row => ({

@@ -76,6 +76,38 @@ describe('the steps of the calculation', () => {
     expect(texts(last!)[2]).toBe('0.6 × −38.95 lb, dead | CM = 1, factor (step 1) | capacity = 1, limit');
   });
 
+  it('name no step where two could be meant: one amount twice under one symbol, or under another symbol', () => {
+    const other: Step = { ...area, words: 'area of another circle', clause: clause('MECHANICS', 'another circle') };
+    const late = (words: string, symbol = 'A'): Step => ({ ...stress, put: [put(symbol, 78.53981, 'in2', words)] });
+    const numbersIn = (...steps: readonly Step[]): string =>
+      texts(createStepBook('feet', asIs).tell(steps).at(-1)!)[2]!;
+    expect(numbersIn(area, late('area'))).toBe('A = 78.54 in², area (step 1)');
+    expect(numbersIn(area, other, late('area'))).toBe('A = 78.54 in², area');
+    expect(numbersIn(area, other, late('area of another circle'))).toBe(
+      'A = 78.54 in², area of another circle (step 2)',
+    );
+    expect(numbersIn(area, late('contact', 'Ac'))).toBe('Ac = 78.54 in², contact');
+  });
+
+  it('take what a ratio is made of from the last step that has it, and from none where two end alike', () => {
+    const weaker: Step = {
+      ...stress,
+      symbol: 'f',
+      words: 'greater of both',
+      put: [put('fc', 12.7324, 'psi', 'stress')],
+    };
+    const asked = (...steps: readonly Step[]): string =>
+      texts(
+        createStepBook('feet', asIs)
+          .tell([...steps, ratio])
+          .at(-1)!,
+      )[2]!.split(' | ')[0]!;
+    expect(asked(stress, weaker)).toBe('demand = 12.73 psi, what is asked (step 3)');
+    expect(asked(stress, { ...stress, symbol: 'g', words: 'of another piece' })).toBe(
+      'demand = 12.73 psi, what is asked',
+    );
+  });
+
   it('note every clause with the place of its use', () => {
     const book = createStepBook('feet', asIs);
     book.tell([stress]);
