@@ -55,11 +55,18 @@ export function complaint(row: CheckRow, names: PieceNames, system: UnitSystem):
     const what = upperFirst(`${who}${lowerFirst(askedAt(row, names, system))}`);
     return `${what}: ratio ${showRatio(row.ratio)}, ${asked} asked, ${there} there`;
   }
-  const why = row.reason ? names.sayOf(row.reason).replace(/\.$/, '') : STATUS_WORDS[row.status];
+  const why = whyOf(row, names);
   if (row.memberId === 'site') return why;
   const needed = row.demand && row.demand.value > 0 ? `, needed ${showQuantity(row.demand, system)}` : '';
   return upperFirst(`${who}${lowerFirst(RULES[row.ruleId].words)}${needed}: ${lowerFirst(why)}`);
 }
+
+/** One cause that several checks meet, as a bolt that does not fit: `Beam A and beam B, 8 checks: the bolt is 12 in long ...`. */
+export const complaintOfAll = (row: CheckRow, pieces: readonly string[], count: number, names: PieceNames): string =>
+  upperFirst(`${pieces.join(' and ')}, ${count} checks: ${lowerFirst(whyOf(row, names))}`);
+
+const whyOf = ({ reason, status }: CheckRow, names: PieceNames): string =>
+  reason ? names.sayOf(reason).replace(/\.$/, '') : STATUS_WORDS[status];
 
 const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

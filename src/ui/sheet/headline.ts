@@ -1,7 +1,8 @@
+import { RULES } from '../../data/rules.ts';
 import { isWorse, type Status } from '../../engine/check.ts';
 import type { CheckRow, Evaluation } from '../../engine/evaluation.ts';
 import type { UnitSystem } from '../units/system.ts';
-import { complaint } from './check-words.ts';
+import { complaint, complaintOfAll } from './check-words.ts';
 import { groupBy } from './group-by.ts';
 import type { PieceNames } from './piece-names.ts';
 
@@ -37,13 +38,27 @@ export function complaints(evaluation: Evaluation, names: PieceNames, system: Un
   });
   const open = [...evaluation.checks.filter((row) => isOfEdition(row) && row.status !== 'pass'), ...ranked];
   return groupBy(open, (row) => sameThing(row, names)).map((rows) => ({
-    words: `${complaint(rows[0]!, names, system)}${rows.length > 1 ? ` (${rows.length} places)` : ''}`,
+    words: inWords(rows, names, system),
     keys: rows.map((r) => r.key),
   }));
 }
 
+function inWords(rows: readonly CheckRow[], names: PieceNames, system: UnitSystem): string {
+  const [first] = rows;
+  const pieces = [...new Set(rows.map(({ memberId }) => names.pieceOf(memberId).words))];
+  const rules = new Set(rows.map(({ ruleId }) => ruleId));
+  if (pieces.length > 1 || rules.size > 1) return complaintOfAll(first!, pieces, rows.length, names);
+  return `${complaint(first!, names, system)}${rows.length > 1 ? ` (${rows.length} places)` : ''}`;
+}
+
 const isOfEdition = ({ ruleId }: CheckRow): boolean => ruleId === 'site.edition';
 
-/** A site value is a thing of its own; of members the worst of a rule speaks for its piece. */
-const sameThing = (row: CheckRow, names: PieceNames): string =>
-  row.memberId === 'site' ? row.key : [row.status, row.ruleId, names.pieceOf(row.memberId).key].join('|');
+/**
+ * A site value is a thing of its own; what fails without a ratio is one with all that fail for the same cause in its link of
+ * the load path; of members the worst of a rule speaks for its piece.
+ */
+function sameThing({ memberId, key, status, ratio, reason, ruleId }: CheckRow, names: PieceNames): string {
+  if (memberId === 'site') return key;
+  if (status === 'fail' && ratio === null && reason) return [status, reason.code, RULES[ruleId].link].join('|');
+  return [status, ruleId, names.pieceOf(memberId).key].join('|');
+}
