@@ -20,6 +20,10 @@ export const FASTENER_PULL_MESSAGES = {
     'What wood holds against pull is printed from a specific gravity of {least} on; this one has {gravity}. Use a bolt through both sticks or a strap.',
   toedOnlyNails:
     'A {fastener} driven slantwise has no factor of its own in the standard. Drive it square to the grain, or use nails.',
+  toedNeedsSawn:
+    'Slanted nails are computed through the side of a sawn stick, without a plate. Drive them square, or fasten this joint otherwise.',
+  toedTooLong:
+    'A slanted nail {lengthIn} in long starts a third of its length, {startIn} in, up the upper piece, which is {thicknessIn} in there. Take a shorter one.',
   headNotKnown:
     'How hard the head of this {fastener} goes through the stick under it is printed for flat round heads only. Put a washer under the head, or choose one with such a head.',
   washerNeedsFlat:

@@ -40,6 +40,8 @@ const fastenerRow = z.strictObject({
   /** how deep a flat is cut under the head, and under the nut of a bolt */
   headFlatIn: lengthIn.optional(),
   plate: plate.optional(),
+  /** nails driven slantwise from a third of their length up the side of the upper piece */
+  slanted: z.boolean().optional(),
   acts: z.enum(['lateral', 'withdrawal', 'both']),
   driven: z.enum(['wet', 'dry']),
 });

@@ -85,15 +85,15 @@ const plateFault: Rule = ({ plate, rows, diameterIn, washerIn }, _, path) => {
     : fault(`${path}.washerIn`, 'washerUnderShank', { washerIn, diameterIn });
 };
 
-/** A driven shank ends in the second piece; a bolt goes through both. */
-const lengthFault: Rule = ({ fastener, lengthIn, plate }, { upper, lower, isSheet, isOpenBelow }, path) => {
+/** A driven shank ends in the second piece; a bolt goes through both. How deep a slanted nail goes its placed joint shows. */
+const lengthFault: Rule = ({ fastener, lengthIn, plate, slanted }, { upper, lower, isSheet, isOpenBelow }, path) => {
   if (fastener === 'strap' || !upper || !lower) return null;
   if (plate) {
     const roomIn = plate.thicknessIn + Math.max(isSheet ? 0 : upper.mostIn, lower.mostIn);
     const isTooLong = fastener !== 'bolt' && lengthIn > roomIn;
     return isTooLong ? fault(`${path}.lengthIn`, 'shankComesOut', { lengthIn, roomIn }) : null;
   }
-  if (isOpenBelow) return null;
+  if (isOpenBelow || slanted) return null;
   if (lengthIn <= upper.leastIn)
     return fault(`${path}.lengthIn`, 'shankEndsEarly', { lengthIn, beginsIn: upper.leastIn });
   const roomIn = upper.mostIn + lower.mostIn;

@@ -485,3 +485,65 @@ describe('a strap beside a pin', () => {
     expect(shareOf(shedWith('beamPost', [FLUSH, screw]), ['pull', 'along'], [1, 1])).toBeNull();
   });
 });
+
+describe('nails driven slantwise from a rafter into its strip', () => {
+  const shed = soundProject(everythingGivenText());
+  const NAILS = row({
+    fastener: 'nail',
+    diameterIn: 0.131,
+    lengthIn: 2.5,
+    count: 2,
+    rows: 2,
+    spacingIn: 1.25,
+    slanted: true,
+  });
+  const strip = (rows: readonly FastenerRow[]): Project => ({
+    ...shed,
+    joints: {
+      own: [],
+      defaults: [{ kind: 'rafterStrip', capacity: { kind: 'fasteners', rows: [...rows], shoulder: false } }],
+    },
+  });
+
+  // NDS 12.5.4.1 (from memory): slant of 30 degrees, started a third of the length from the joint, Ctn 0.67 against pull and
+  // 0.83 sideways; W = 1380 G^2.5 D; Table 12N and its neighbours by the yield equations
+  it('bear a third of their length in the rafter, and what the slant leaves in the strip', () => {
+    const [place] = standing(strip([NAILS]), 'rafterStrip', NAILS);
+    expect(place!.side.lengthIn).toBeCloseTo(2.5 / 3, 12);
+    expect(place!.main.lengthIn).toBeCloseTo(2.5 * Math.cos(Math.PI / 6) - 2.5 / 3, 12);
+    expect(place!.isToed).toBe(true);
+  });
+
+  // proof [rafter.tie]: closed form - withdrawal of a plain nail over that penetration, times 0.67, wet service not asked
+  it('[rafter.tie] hold 0.67 of what the same nails would hold square, as deep', () => {
+    const p = 2.5 * Math.cos(Math.PI / 6) - 2.5 / 3;
+    const W = 1380 * G ** 2.5 * 0.131;
+    expect(holds(strip([NAILS]), 'rafterStrip', 'pull') / (2 * 0.67 * W * p * STORM)).toBeCloseTo(1, 9);
+  });
+
+  it('[rafter.tieAlong] hold 0.83 sideways, told as a step', () => {
+    const project = strip([NAILS]);
+    const source = jointSource(project);
+    const joint = jointsOf(project, source.shelter).find((j) => j.kind === 'rafterStrip')!;
+    const { steps } = stepsOf((note) => holderAt(source, 'rafterStrip', joint.key).part('along', STORM, note));
+    const value = (symbol: string): number => steps.find((step) => step.symbol === symbol)!.result.value;
+    expect(value('Ctn')).toBe(0.83);
+    expect(value("Z'")).toBeCloseTo(value('Z') * STORM * value('CM') * 0.83, 9);
+  });
+
+  it.each([
+    ['a lag screw', { fastener: 'lag', diameterIn: 0.25, lengthIn: 5 }, 'outside toedOnlyNails'],
+    [
+      'a nail too long for what it starts on',
+      { lengthIn: 30, diameterIn: 0.244, fastener: 'spike' },
+      'fail toedTooLong',
+    ],
+    ['a nail through a plate', { plate: { ...STRAPS.plate!, each: 1 } }, 'outside toedNeedsSawn'],
+  ] as const)('are refused: %s', (_, change, reason) => {
+    expect(reasonOf(strip([{ ...NAILS, ...change }]), 'rafterStrip', 'pull')).toBe(reason);
+  });
+
+  it('are refused through a round stick: its side curves away', () => {
+    expect(reasonOf(shedWith('braceTop', [NAILS]), 'braceTop', 'pull')).toBe('outside toedNeedsSawn');
+  });
+});

@@ -7,7 +7,7 @@ import { stretchIn } from '../../fasteners/round-geometry.ts';
 import { cross, dot, lengthOf, plus, unit, type Vector } from '../../fasteners/space.ts';
 import type { Group } from './group.ts';
 import type { ShankSize } from './shank-size.ts';
-import type { InWood } from './standing.ts';
+import type { InWood } from './in-wood.ts';
 
 /** A force with a smaller part than this across the grain asks no shear of the piece. */
 const SOME = 0.1;

@@ -4,7 +4,7 @@ import { cross, dot, lengthOf, plus, unit, type Vector } from '../../fasteners/s
 import { holeAcrossPlane, holeInPlane, type Bored } from '../../wood/bored-section.ts';
 import { segmentOf } from '../../wood/flat-section.ts';
 import type { RowThere } from './row-sideways.ts';
-import type { InWood } from './standing.ts';
+import type { InWood } from './in-wood.ts';
 
 /** What one row of hardware takes out of a member, where it crosses its grain. */
 export interface BoredRow {

@@ -169,6 +169,7 @@ const BEYOND: ReadonlySet<Message['code']> = new Set([
   'plateNotFlush',
   'pulledLagNotListed',
   'pulledWoodTooLight',
+  'toedNeedsSawn',
   'toedOnlyNails',
 ]);
 

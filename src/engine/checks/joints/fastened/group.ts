@@ -6,7 +6,7 @@ import { refused, type Refused } from '../../fasteners/refused.ts';
 import { cross, dot, lengthOf, plus, unit, type Vector } from '../../fasteners/space.ts';
 import type { JointSetting } from '../joint-setting.ts';
 import type { ShankSize } from './shank-size.ts';
-import type { InWood, Standing } from './standing.ts';
+import type { InWood, Standing } from './in-wood.ts';
 
 /** The fasteners of a row as they stand beside one another: a grid, as far apart both ways. */
 export interface Group {

@@ -16,7 +16,7 @@ import { grainMet, withdrawal, type Pounds } from '../../fasteners/withdrawal.ts
 import { HOLE_MORE_IN } from './bored.ts';
 import { loadOn, placeIn } from './group.ts';
 import { countOf, type RowThere } from './row-sideways.ts';
-import type { InWood } from './standing.ts';
+import type { InWood } from './in-wood.ts';
 
 /**
  * What a row holds against a pull along its shanks: the shank in the wood that holds it, its steel, and its head. All
@@ -63,7 +63,7 @@ function shankHolds(there: RowThere, kind: PulledKind | 'bolt', CD: number, note
         penetrationIn: main.lengthIn,
         gravity: main.wood.gravity(tell),
         grain,
-        isToed: false,
+        isToed: standing.isToed,
         made: row.driven,
         used,
       },

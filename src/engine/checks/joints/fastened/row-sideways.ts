@@ -18,7 +18,7 @@ import { THICK_FROM_IN } from '../../fasteners/dowel-bearing.ts';
 import { shearBeside } from './across-grain.ts';
 import { arrangementIn, loadOn, placeIn, type GrainLoad, type Group } from './group.ts';
 import type { ShankSize } from './shank-size.ts';
-import type { InSteel, InWood, Standing } from './standing.ts';
+import type { InSteel, InWood, Standing } from './in-wood.ts';
 
 /** A row of fasteners at one place of a joint. */
 export interface RowThere {
@@ -167,7 +167,7 @@ const settingsOf = (
       used,
       arrangement: arrangementIn(piece, standing.into, group),
       grain: metBy(standing.main, standing.into),
-      isToed: false,
+      isToed: standing.isToed,
     })),
   );
 
