@@ -76,15 +76,6 @@ export const JOINT_WORDS: Readonly<Record<string, string>> = {
   ledgerWall: 'ledger to wall',
 };
 
-export const SYSTEM_WORDS = {
-  kneeBraces: 'knee braces',
-  embeddedPosts: 'posts set in the ground',
-  transverseFrame: 'a frame across the lines',
-  building: 'the existing building',
-  ratedWalls: 'walls with a rating',
-  none: 'nothing',
-} as const;
-
 /** What to mind where the act is. */
 export const CAUTIONS: Readonly<Partial<Record<Link, readonly string[]>>> = {
   purlin: ['Until purlins and sheet are on, a rafter can roll over: stay it with temporary battens.'],

@@ -1,3 +1,5 @@
+import { SYSTEM_WORDS } from './lateral.ts';
+
 /** What the check sheet says of itself. Fixed sentences; figures are filled in by the sheet. */
 export const SHEET_WORDS = {
   title: 'Check sheet',
@@ -51,14 +53,8 @@ export const GIVEN_BY = {
   guess: 'to be confirmed by the building department',
 } as const;
 
-export const HELD_BY = {
-  kneeBraces: 'knee braces',
-  embeddedPosts: 'posts in the ground',
-  transverseFrame: 'transverse frames',
-  building: 'the existing building',
-  ratedWalls: 'rated walls',
-  none: 'nothing, as said',
-} as const;
+/** What holds a direction, as somebody said; that nothing does was said too. */
+export const HELD_BY = { ...SYSTEM_WORDS, none: 'nothing, as said' } as const;
 
 export const LOAD_KINDS: Readonly<Record<string, string>> = {
   dead: 'dead',
@@ -92,7 +88,7 @@ export const UNEVEN_SNOW_WORDS = {
 } as const;
 
 /** Of a ledger on its wall. */
-export const LEDGER_WORDS = { every: 'every' } as const;
+export const LEDGER_WORDS = { every: 'every', onEachFixing: 'on each fixing' } as const;
 
 /** Names of the fields that a message may point at. */
 export const SITE_FIELDS: Readonly<Record<string, string>> = {

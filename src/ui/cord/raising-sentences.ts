@@ -1,4 +1,4 @@
-import { SYSTEM_WORDS } from '../../data/words/cord.ts';
+import { SYSTEM_WORDS } from '../../data/words/lateral.ts';
 import { say } from '../../data/words/say.ts';
 import type { BracedPost } from '../../engine/stages/braced-post.ts';
 import type { Holder } from '../../engine/stages/holders.ts';

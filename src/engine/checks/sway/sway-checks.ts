@@ -1,4 +1,5 @@
 import { clause } from '../../../data/sources.ts';
+import { SYSTEM_WORDS } from '../../../data/words/lateral.ts';
 import { breaks, judge, notGiven, outside, type Verdict } from '../../check.ts';
 import type { CheckRow } from '../../evaluation.ts';
 import type { LineResponse } from '../../frame/line-frame.ts';
@@ -153,15 +154,6 @@ export function swayForce(context: LineCheckContext): ReturnType<typeof quantity
   }, 0);
   return quantity(most, 'lb');
 }
-
-const SYSTEM_WORDS: Record<NonNullable<Lateral['by']>, string> = {
-  kneeBraces: 'knee braces',
-  embeddedPosts: 'posts set in the ground',
-  transverseFrame: 'a frame across the lines',
-  building: 'the existing building',
-  ratedWalls: 'walls with a rating',
-  none: 'nothing',
-};
 
 /** A push against what is rated to hold it; several ratings add up. */
 export function ratedVerdict(

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { SYSTEM_WORDS } from '../../../data/words/cord.ts';
+import { SYSTEM_WORDS } from '../../../data/words/lateral.ts';
 import type { Evaluation } from '../../../engine/evaluation.ts';
 import type { Lateral, Project } from '../../../engine/project/model.ts';
 import { YoursChoice } from '../../fields/choice.tsx';
