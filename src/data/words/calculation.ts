@@ -28,6 +28,8 @@ export const CALCULATION_WORDS = {
   rafterForces:
     'N is + where it pulls. The greatest of each by itself; they need not belong to one instant. Forces of purlins and rafters stand in the steps of their checks.',
   reactions: 'What each post brings to its foot, the greatest of each kind and the combination that brings it.',
+  ledger: 'The greatest of each way and the combination that brings it; out is away from the wall.',
+  noSpacing: 'spacing not given',
   cases: 'Load cases',
   combinations: 'Combinations',
   figures: 'Figures of the site',

@@ -7,6 +7,7 @@ import type { PieceNames } from '../sheet/piece-names.ts';
 import { showLength } from '../units/show-length.ts';
 import { showQuantity } from '../units/show-quantity.ts';
 import type { UnitSystem } from '../units/system.ts';
+import { ledgerTable } from './ledger-table.ts';
 import { line, text, type Block, type Cell, type Row } from '../paper/blocks.ts';
 
 interface ForcePart {
@@ -17,17 +18,26 @@ interface ForcePart {
 
 /** Line by line: the greatest force of each kind in every member, and what each post brings to its foot. */
 export function forceBlocks(part: ForcePart): readonly Block[] {
-  const { evaluation, names } = part;
+  const { evaluation, names, system } = part;
   return [
     text(CALCULATION_WORDS.rafterForces, { leads: true }),
     ...evaluation.lines.flatMap((report): readonly Block[] => {
-      const name = names.nameOf(report.lineId);
-      const heading: Block = { kind: 'heading', id: `forces-${report.lineId}`, level: 4, words: `Forces, ${name}` };
+      const { name, heading } = headed(report.lineId, names);
       if (report.posts.length === 0)
         return [heading, text(report.reason ? names.sayOf(report.reason) : CALCULATION_WORDS.noSteps)];
       return [heading, memberTable(report, name, part), reactionTable(report, name, part)];
     }),
+    ...evaluation.ledgers.flatMap((report): readonly Block[] => {
+      const { name, heading } = headed(report.lineId, names);
+      const forces = report.forces.length === 0 ? [] : [ledgerTable(report, name, evaluation.loads, system)];
+      return [heading, ...forces, ...(report.reason ? [text(names.sayOf(report.reason))] : [])];
+    }),
   ];
+}
+
+function headed(lineId: string, names: PieceNames): { readonly name: string; readonly heading: Block } {
+  const name = names.nameOf(lineId);
+  return { name, heading: { kind: 'heading', id: `forces-${lineId}`, level: 4, words: `Forces, ${name}` } };
 }
 
 function memberTable({ members, braces }: LineReport, name: string, { names, system }: ForcePart): Block {

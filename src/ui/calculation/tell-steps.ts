@@ -1,10 +1,9 @@
 import type { Evaluation } from '../../engine/evaluation.ts';
-import { explainPressures, explainValues } from '../../engine/explain.ts';
+import { explain, explainPressures, explainValues } from '../../engine/explain.ts';
 import type { Message } from '../../engine/message.ts';
 import type { ValueSymbol } from '../../engine/material/values.ts';
 import type { Step } from '../../engine/note.ts';
 import type { Project } from '../../engine/project/model.ts';
-import { checkTeller } from './check-teller.ts';
 
 /** Every step that the calculation prints, as the engine told it. */
 export interface Told {
@@ -48,11 +47,11 @@ export async function tellSteps(
       );
   }
   await rest();
-  const tell = checkTeller(project);
   for (const key of keys) {
     await rest();
     if (!isWanted()) return null;
-    checks.set(key, tell(key));
+    const answer = explain(project, key);
+    checks.set(key, answer.ok ? answer.steps : answer.reason);
     report({ done: checks.size, of: keys.length });
   }
   return { pressures, values, checks };

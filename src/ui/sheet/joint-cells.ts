@@ -1,8 +1,7 @@
 import { LEDGER_WORDS } from '../../data/words/sheet.ts';
 import type { JointSetting } from '../../engine/checks/joints/joint-setting.ts';
 import type { JointPart } from '../../engine/checks/joints/rated.ts';
-import type { CheckRow } from '../../engine/evaluation.ts';
-import type { Message } from '../../engine/message.ts';
+import type { CheckRow, Evaluation, LedgerForce } from '../../engine/evaluation.ts';
 import type { Project } from '../../engine/project/model.ts';
 import { quantity, type Quantity } from '../../engine/units.ts';
 import { showLength } from '../units/show-length.ts';
@@ -10,9 +9,14 @@ import { showAmount, showQuantity, showUnit } from '../units/show-quantity.ts';
 import type { UnitSystem } from '../units/system.ts';
 
 /** `221 of 650`, with the unit where it is no plain force; what nobody has rated shows what it is asked. */
-export function askedCell(row: CheckRow | null, part: JointPart, system: UnitSystem): string {
+export function askedCell(
+  row: CheckRow | null,
+  part: JointPart,
+  { ledgers }: Pick<Evaluation, 'ledgers'>,
+  system: UnitSystem,
+): string {
   if (row === null) return '';
-  const demand = askedOfLedger(row)?.[part] ?? row.demand;
+  const demand = askedOfLedger(row, ledgers)?.[part] ?? row.demand;
   // a sum of shares is no force
   if (demand === null || demand.unit === '1') return '';
   const asked = showAmount(demand, system);
@@ -23,33 +27,35 @@ export function askedCell(row: CheckRow | null, part: JointPart, system: UnitSys
 }
 
 /** Forces on each foot of a ledger whose fixings nobody has rated: outward, along the wall, up or down. */
-function askedOfLedger({ reason }: CheckRow): Readonly<Record<JointPart, Quantity>> | null {
-  const plf = ledgerForces(reason);
-  if (!plf) return null;
-  const { down, up, out, along } = plf;
-  return { push: out, pull: out, along, across: down.value > up.value ? down : up };
+function askedOfLedger(
+  { memberId, capacity }: CheckRow,
+  ledgers: Evaluation['ledgers'],
+): Readonly<Record<JointPart, Quantity>> | null {
+  const forces = capacity === null ? ledgers.find(({ lineId }) => lineId === memberId)?.forces : undefined;
+  if (!forces || forces.length === 0) return null;
+  const most = (...ways: readonly LedgerForce['way'][]): Quantity =>
+    quantity(Math.max(...forces.filter(({ way }) => ways.includes(way)).map(({ plf }) => plf)), 'lb/ft');
+  return { push: most('out'), pull: most('out'), along: most('along'), across: most('down', 'up') };
 }
 
-function ledgerForces(reason: Message | undefined): Readonly<Record<'down' | 'up' | 'out' | 'along', Quantity>> | null {
-  if (reason?.code !== 'ledgerAsks') return null;
-  const plf = (name: string): Quantity => quantity(Number(reason.values[name]), 'lb/ft');
-  return { down: plf('downPlf'), up: plf('upPlf'), out: plf('outPlf'), along: plf('alongPlf') };
-}
-
-/** What a ledger asks on each foot, in the directions of its wall, and how far its fixings stand apart. */
-export function ledgerWords(project: Project, joint: JointSetting, worst: CheckRow, system: UnitSystem): string {
+/** How far the fixings of a ledger stand apart, and what it brings to its wall on each foot and on each fixing. */
+export function ledgerWords(
+  project: Project,
+  joint: JointSetting,
+  ledgers: Evaluation['ledgers'],
+  system: UnitSystem,
+): string {
   if (joint.kind !== 'ledgerWall') return '';
   const line = project.supportLines.find(({ id }) => id === joint.upper.id);
   const every = line?.kind === 'ledger' && line.fixingSpacingIn !== null ? line.fixingSpacingIn : null;
-  const forces = ledgerForces(worst.reason);
+  const forces = ledgers.find(({ lineId }) => lineId === joint.upper.id)?.forces ?? [];
+  const onFoot = forces.map(({ way, plf }) => `${way} ${showQuantity(quantity(plf, 'lb/ft'), system)}`);
+  const onFixing = forces.flatMap(({ way, onFixingLb: lb }) =>
+    lb === null ? [] : [`${way} ${showQuantity(quantity(lb, 'lb'), system)}`],
+  );
   return [
     ...(every === null ? [] : [`, ${LEDGER_WORDS.every} ${showLength(every, system)}`]),
-    ...(forces
-      ? [
-          `; ${Object.entries(forces)
-            .map(([way, plf]) => `${way} ${showQuantity(plf, system)}`)
-            .join(', ')}`,
-        ]
-      : []),
+    ...(onFoot.length === 0 ? [] : [`; ${onFoot.join(', ')}`]),
+    ...(onFixing.length === 0 ? [] : [`; ${LEDGER_WORDS.onEachFixing} ${onFixing.join(', ')}`]),
   ].join('');
 }

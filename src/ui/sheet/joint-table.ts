@@ -16,7 +16,7 @@ import { heldBy } from './held-by.ts';
 import { askedCell, ledgerWords } from './joint-cells.ts';
 import { isJointRule, togetherRules } from './joint-rules.ts';
 import type { PieceNames } from './piece-names.ts';
-import type { PlainRow, PlainTable } from './sheet-table.ts';
+import { leftOut, type PlainRow, type PlainTable } from './sheet-table.ts';
 
 /** Alike joints that are held alike, with every row that asks them. */
 interface AlikeJoints {
@@ -39,10 +39,10 @@ export function jointRows(
     const { joint, upperIds, held, ways, worst } = alike;
     return {
       cells: [
-        `${JOINT_NAMES[joint.kind]}, ${names.inShort(upperIds)}: ${held}${ledgerWords(project, joint, worst, system)}`,
-        askedCell(isWorseWay(ways.push, ways.pull) ? ways.push : ways.pull, 'pull', system),
-        askedCell(ways.along, 'along', system),
-        askedCell(ways.across, 'across', system),
+        `${JOINT_NAMES[joint.kind]}, ${names.inShort(upperIds)}: ${held}${ledgerWords(project, joint, evaluation.ledgers, system)}`,
+        askedCell(isWorseWay(ways.push, ways.pull) ? ways.push : ways.pull, 'pull', evaluation, system),
+        askedCell(ways.along, 'along', evaluation, system),
+        askedCell(ways.across, 'across', evaluation, system),
         worst.ratio === null ? '' : showRatio(worst.ratio),
         togetherRules(joint.kind).includes(worst.ruleId)
           ? `${SHEET_WORDS.together}: ${clauseWords(worst)}`
@@ -68,7 +68,7 @@ export function jointTable(rows: readonly PlainRow[], system: UnitSystem): Plain
       { head: 'status', strong: true },
     ],
     rows,
-    further: (left) => `${left} more joints in the calculation.`,
+    further: (left) => leftOut(left, 'joint'),
   };
 }
 

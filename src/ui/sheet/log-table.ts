@@ -8,7 +8,7 @@ import { showAmount, showNumber, showUnit } from '../units/show-quantity.ts';
 import { PER, type UnitSystem } from '../units/system.ts';
 import { groupBy } from './group-by.ts';
 import type { PieceNames } from './piece-names.ts';
-import type { PlainRow, PlainTable } from './sheet-table.ts';
+import { leftOut, type PlainRow, type PlainTable } from './sheet-table.ts';
 
 /** Column letters of the three phrases, in the order in which they are explained under the table. */
 const BASIS_LETTERS = { derived: 'a', poles: 'b', typed: 'c' } as const;
@@ -43,7 +43,7 @@ export function logTable(project: Project, evaluation: Evaluation, names: PieceN
       { head: 'basis' },
     ],
     rows: alikeShare(rows),
-    further: (left) => `${left} more logs in the calculation.`,
+    further: (left) => leftOut(left, 'log'),
   };
 }
 

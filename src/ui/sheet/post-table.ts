@@ -13,7 +13,7 @@ import type { UnitSystem } from '../units/system.ts';
 import { groupBy } from './group-by.ts';
 import { isPierRule } from './joint-rules.ts';
 import { postsInShort, type PieceNames } from './piece-names.ts';
-import type { PlainRow, PlainTable } from './sheet-table.ts';
+import { leftOut, type PlainRow, type PlainTable } from './sheet-table.ts';
 
 /** Forces that alike posts bring to their piers, worst combination of each; what those piers are and what they are asked. */
 export function postTable(evaluation: Evaluation, names: PieceNames, system: UnitSystem): PlainTable {
@@ -32,7 +32,7 @@ export function postTable(evaluation: Evaluation, names: PieceNames, system: Uni
       { head: 'status', strong: true },
     ],
     rows: alike.map((group) => postRow(evaluation, group, names, system)),
-    further: (left) => `${left} more groups of posts in the calculation.`,
+    further: (left) => leftOut(left, 'group', ' of posts'),
   };
 }
 

@@ -1,3 +1,4 @@
+import { SHEET_WORDS } from '../../data/words/sheet.ts';
 import { CAPTION, CELL_AIR, NOTE, ROW_AIR, type Type } from './page-format.ts';
 import { cutToFit, wrapToFit } from './fit-text.ts';
 import { lineWidth } from './type-width.ts';
@@ -44,6 +45,10 @@ export interface FittedTable {
   readonly rows: readonly FittedRow[];
   readonly notes: readonly string[];
 }
+
+/** `4 more joints in the calculation.` */
+export const leftOut = (left: number, one: string, of = ''): string =>
+  `${left} more ${left === 1 ? one : `${one}s`}${of} ${SHEET_WORDS.inCalculation}`;
 
 /** Greatest number of lines of what runs under a row. */
 const MOST_BELOW = 4;

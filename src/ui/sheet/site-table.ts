@@ -7,7 +7,7 @@ import { showMeasure } from '../units/show-measure.ts';
 import { showLength } from '../units/show-length.ts';
 import { showNumber, showQuantity } from '../units/show-quantity.ts';
 import type { UnitSystem } from '../units/system.ts';
-import type { PlainRow, PlainTable } from './sheet-table.ts';
+import { leftOut, type PlainRow, type PlainTable } from './sheet-table.ts';
 
 /** Design criteria with who gave each and when; what was computed from them; what the roof weighs. */
 export function siteTable(project: Project, evaluation: Evaluation, system: UnitSystem): PlainTable {
@@ -51,7 +51,7 @@ export function siteTable(project: Project, evaluation: Evaluation, system: Unit
       windFlow(project, evaluation, system),
       ...project.ownLoads.map((own) => ownLoad(own, system)),
     ],
-    further: (left) => `${left} more values in the calculation.`,
+    further: (left) => leftOut(left, 'value'),
   };
 }
 

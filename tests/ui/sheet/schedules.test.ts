@@ -113,6 +113,30 @@ describe('the joint schedule', () => {
       `down ${plf('downPlf')}, up ${plf('upPlf')}, out ${plf('outPlf')}, along ${plf('alongPlf')}`,
     );
     expect(row?.cells[PULL]).toBe(`${Number(values['outPlf']).toFixed(1)} of ? lb/ft`);
+    // force per foot times spacing, a foot having 12 in.
+    const line = project.supportLines.find(({ kind }) => kind === 'ledger');
+    const spacingIn = line?.kind === 'ledger' ? line.fixingSpacingIn! : Number.NaN;
+    const onFixing = (name: string): string => `${grouped((Number(values[name]) * spacingIn) / 12)} lb`;
+    expect(row?.cells[WHAT]).toContain(`on each fixing down ${onFixing('downPlf')}, up ${onFixing('upPlf')}`);
+  });
+
+  it('tells what a ledger brings to its wall also where its fixings are rated', () => {
+    const { project, evaluation } = example('snow-lean-to');
+    const capacity = {
+      kind: 'rated' as const,
+      label: 'invented, of this test',
+      parts: { pushLb: 9000, pullLb: 9000, alongLb: 9000, acrossLb: 9000 },
+      durationIncluded: 1,
+    };
+    const defaults = project.joints.defaults.map((joint) =>
+      joint.kind === 'ledgerWall' ? { ...joint, capacity } : joint,
+    );
+    const held = { ...project, joints: { ...project.joints, defaults } };
+    const [open, rated] = [evaluation, evaluated(held)].map(({ ledgers }) => ledgers);
+    expect(rated).toEqual(open);
+    const row = jointsOn(held, evaluated(held)).find(({ cells }) => cells[WHAT]!.startsWith('ledger to wall'));
+    expect(row?.cells[STATUS]).toBe('passes');
+    expect(row?.cells[WHAT]).toContain(`down ${rated![0]!.forces[0]!.plf.toFixed(1)} lb/ft`);
   });
 });
 
