@@ -3,7 +3,7 @@ import { screen } from '@testing-library/react';
 import userEvent, { type UserEvent } from '@testing-library/user-event';
 import { afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { present } from '../../../src/ui/state/use-workbench.ts';
-import { bringTheRest, closeFrame, linkHead as head, openFrame, pretendBrowser } from '../frame/page.tsx';
+import { bringTheRest, closeFrame, linkHead as head, openFrame, pretendBrowser, smallShelter } from '../frame/page.tsx';
 
 beforeAll(bringTheRest);
 beforeEach(() => pretendBrowser());
@@ -11,7 +11,7 @@ afterEach(closeFrame);
 
 async function openedBeam(): Promise<UserEvent> {
   const user = userEvent.setup();
-  openFrame();
+  openFrame(smallShelter());
   await user.click(head(/^beam A/));
   return user;
 }

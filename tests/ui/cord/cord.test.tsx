@@ -12,6 +12,7 @@ import {
   linkHead as head,
   openFrame,
   pretendBrowser,
+  smallShelter,
 } from '../frame/page.tsx';
 import { countedIds } from '../../support/ids.ts';
 
@@ -64,7 +65,7 @@ describe('the cord', () => {
 
   it('is walked with the arrow keys, and opened in place', async () => {
     const user = userEvent.setup();
-    openFrame();
+    openFrame(smallShelter());
     head(/^site/).focus();
     await user.keyboard('{ArrowDown}{ArrowDown}');
     expect(document.activeElement).toBe(head(/^purlin/));
@@ -83,7 +84,7 @@ describe('the cord', () => {
 describe('a link', () => {
   it('shows another ratio at each key that changes a diameter', async () => {
     const user = userEvent.setup();
-    openFrame();
+    openFrame(smallShelter());
     await user.click(head(/^beam B/));
     const before = Number(ratioIn(/^Bending/));
     await user.click(field('beam B: diameter at the butt'));
@@ -94,7 +95,7 @@ describe('a link', () => {
 
   it('keeps the figures of the last valid entry while one cannot be used, and says so', async () => {
     const user = userEvent.setup();
-    openFrame();
+    openFrame(smallShelter());
     await user.click(head(/^beam B/));
     const before = head(/^beam B/).textContent;
     await user.click(field('beam B: diameter at the butt'));
@@ -109,7 +110,7 @@ describe('a link', () => {
 
   it('opens a ratio into its steps and gives the focus back when they are closed', async () => {
     const user = userEvent.setup();
-    openFrame();
+    openFrame(smallShelter());
     await user.click(head(/^beam A/));
     const ratio = within(row(/^Bending/)).getByRole('button', { name: /steps of/ });
     await user.click(ratio);
@@ -128,7 +129,7 @@ describe('a link', () => {
 
   it('shows a force that comes from the frame by its value and its words, not as a formula of itself', async () => {
     const user = userEvent.setup();
-    openFrame();
+    openFrame(smallShelter());
     await user.click(head(/^pier/));
     await user.click(within(row(/^Bearing|^Soil/)).getByRole('button', { name: /steps of/ }));
     const formulas = [...document.querySelectorAll('.step-formula')].map((each) => each.textContent ?? '');
@@ -146,7 +147,7 @@ describe('a link', () => {
 
   it('tells how many pieces a group value changes, and lets one be different', async () => {
     const user = userEvent.setup();
-    openFrame();
+    openFrame(smallShelter());
     await user.click(head(/^brace/));
     await user.click(screen.getByRole('radio', { name: 'A1+' }));
     const [ofLegs] = screen.getAllByRole('button', { name: 'only this one' });
@@ -163,7 +164,7 @@ describe('a link', () => {
 
   it('gives one post a log of its own, the others keep theirs', async () => {
     const user = userEvent.setup();
-    openFrame();
+    openFrame(smallShelter());
     await user.click(head(/^post/));
     await user.click(screen.getByRole('radio', { name: 'B1' }));
     await user.click(screen.getByRole('button', { name: 'only this one' }));
@@ -233,7 +234,7 @@ describe('a shelter paced out', () => {
 describe('a log that is thicker away from its butt', () => {
   it('is asked about where it was typed, and taken as it was measured', async () => {
     const user = userEvent.setup();
-    openFrame();
+    openFrame(smallShelter());
     await user.click(head(/^beam A/));
     const question = /thicker here than nearer the butt: measured right/;
     expect(screen.queryByText(question)).toBeNull();

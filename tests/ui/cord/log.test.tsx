@@ -4,7 +4,7 @@ import userEvent, { type UserEvent } from '@testing-library/user-event';
 import { afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { CLEAR_WOOD } from '../../../src/data/wood/species.ts';
 import { present } from '../../../src/ui/state/use-workbench.ts';
-import { bringTheRest, closeFrame, linkHead as head, openFrame, pretendBrowser } from '../frame/page.tsx';
+import { bringTheRest, closeFrame, linkHead as head, openFrame, pretendBrowser, smallShelter } from '../frame/page.tsx';
 
 beforeAll(bringTheRest);
 beforeEach(() => pretendBrowser());
@@ -12,9 +12,14 @@ afterEach(closeFrame);
 
 async function openedBeam(): Promise<UserEvent> {
   const user = userEvent.setup();
-  openFrame();
+  openFrame(smallShelter());
   await user.click(head(/^beam A/));
   return user;
+}
+/** One change, where typing would be one a key. */
+async function paste(user: UserEvent, field: HTMLElement, text: string): Promise<void> {
+  await user.click(field);
+  await user.paste(text);
 }
 const choice = (name: string): HTMLElement => screen.getByRole('combobox', { name });
 
@@ -43,8 +48,8 @@ describe('the log of an open link', () => {
     expect(screen.getAllByText(/Not ticked yet \(10\): sound tree, even taper/).length).toBeGreaterThan(0);
     for (const box of screen.getAllByRole('checkbox')) await user.click(box);
     expect(screen.getAllByText(/need the name of who inspected/).length).toBeGreaterThan(0);
-    await user.type(screen.getByRole('textbox', { name: 'beam A: who inspected the poles' }), 'A. Owner');
-    await user.type(screen.getByRole('textbox', { name: 'beam A: day of the inspection' }), '2026-05-02');
+    await paste(user, screen.getByRole('textbox', { name: 'beam A: who inspected the poles' }), 'A. Owner');
+    await paste(user, screen.getByRole('textbox', { name: 'beam A: day of the inspection' }), '2026-05-02');
     await user.tab();
     const poles = present().evaluation!.logs.filter(({ values }) => values?.basis === 'poles');
     expect(poles.length).toBeGreaterThan(0);
@@ -86,7 +91,7 @@ describe('the log of an open link', () => {
       'typed from a stamp or a letter',
     );
     expect(screen.getAllByText(/nobody is named who gave them/).length).toBeGreaterThan(0);
-    await user.type(screen.getByRole('textbox', { name: 'beam A: who gave the values' }), 'A. Grader');
+    await paste(user, screen.getByRole('textbox', { name: 'beam A: who gave the values' }), 'A. Grader');
     await user.selectOptions(choice('beam A: wet or dry values'), 'dry');
     const along = (): number =>
       present().evaluation!.logs.find(({ values }) => values?.basis === 'typed')!.values!.FcPsi;
@@ -100,7 +105,14 @@ describe('the log of an open link', () => {
 
   it('shows how knots, grain and checks are measured', async () => {
     await openedBeam();
-    expect(screen.getByText('How to measure girth, knots, grain and checks')).toBeTruthy();
-    expect(document.querySelectorAll('.how-to-measure figure')).toHaveLength(4);
+    const shown = screen.getByText('How to measure girth, knots, grain and checks').closest('details');
+    expect(shown?.querySelectorAll('figure')).toHaveLength(4);
+  });
+
+  it('tells its bow from how far it is out of straight, with a picture', async () => {
+    await openedBeam();
+    const shown = screen.getByText('Bow and out of straight: which is which').closest('details');
+    expect(shown?.querySelectorAll('figure svg')).toHaveLength(1);
+    expect(shown?.textContent).toMatch(/Bow \(crown\):.*Out of straight \(crook\):/);
   });
 });

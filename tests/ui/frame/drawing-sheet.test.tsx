@@ -4,7 +4,7 @@ import userEvent from '@testing-library/user-event';
 import { afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { acts, present } from '../../../src/ui/state/use-workbench.ts';
 import { valueAt } from '../../../src/ui/state/value-at.ts';
-import { bringTheRest, closeFrame, linkHead, openFrame, pretendBrowser } from './page.tsx';
+import { bringTheRest, closeFrame, linkHead, openFrame, pretendBrowser, smallShelter } from './page.tsx';
 
 const at = (path: string): unknown => {
   const { project } = present();
@@ -19,7 +19,7 @@ afterEach(closeFrame);
 describe('the drawing sheet', () => {
   it('hangs three views, one of them large; touching another makes it the large one', async () => {
     const user = userEvent.setup();
-    openFrame();
+    openFrame(smallShelter());
     expect(screen.getAllByRole('img')).toHaveLength(3);
     expect(screen.getByRole('heading', { name: 'Front view' })).toBeTruthy();
     await user.click(screen.getByRole('button', { name: 'Plan, show it large' }));
@@ -29,7 +29,7 @@ describe('the drawing sheet', () => {
 
   it('shows the line whose letter is touched', async () => {
     const user = userEvent.setup();
-    openFrame();
+    openFrame(smallShelter());
     expect(screen.getByRole('img', { name: /Front view of line A/ })).toBeTruthy();
     await user.click(screen.getByRole('radio', { name: 'B' }));
     expect(screen.getByRole('img', { name: /Front view of line B/ })).toBeTruthy();
@@ -37,7 +37,7 @@ describe('the drawing sheet', () => {
 
   it('hatches the moment on the logs and names its worst value and place', async () => {
     const user = userEvent.setup();
-    openFrame();
+    openFrame(smallShelter());
     await user.click(screen.getByRole('radio', { name: 'bending' }));
     const picture = screen.getByRole('img', { name: /Front view/ });
     expect(picture.textContent).toMatch(/moment [\d,]+ lb·in, .+ along/);
@@ -47,7 +47,7 @@ describe('the drawing sheet', () => {
     closeFrame();
     pretendBrowser(true);
     const user = userEvent.setup();
-    openFrame();
+    openFrame(smallShelter());
     expect(screen.getAllByRole('img')).toHaveLength(1);
     await user.click(screen.getByRole('radio', { name: 'Section' }));
     expect(screen.getByRole('img', { name: /Section across/ })).toBeTruthy();
@@ -57,7 +57,7 @@ describe('the drawing sheet', () => {
 describe('a length on the drawing', () => {
   it('is the distance between posts, though the project stores places', async () => {
     const user = userEvent.setup();
-    openFrame();
+    openFrame(smallShelter());
     expect(box('Post to post').value).toBe('13\' 0"');
     await user.click(box('Post to post'));
     await user.keyboard('12 ft 6 in');
@@ -68,7 +68,7 @@ describe('a length on the drawing', () => {
 
   it('grows an overhang to the left by a smaller place', async () => {
     const user = userEvent.setup();
-    openFrame();
+    openFrame(smallShelter());
     const [left] = screen.getAllByRole<HTMLInputElement>('textbox', { name: 'Beam past the last post' });
     await user.click(left!);
     await user.keyboard('26 in');
@@ -77,7 +77,7 @@ describe('a length on the drawing', () => {
 
   it('changes the one height that the roof carries, also from the other line', async () => {
     const user = userEvent.setup();
-    openFrame();
+    openFrame(smallShelter());
     await user.click(screen.getByRole('radio', { name: 'B' }));
     const seat = box('Height of the seat above the ground');
     const wrote = valueIn(seat.value);
@@ -87,7 +87,7 @@ describe('a length on the drawing', () => {
   });
 
   it('that cannot be used is kept, and understood the same way after a reload', () => {
-    openFrame();
+    openFrame(smallShelter());
     const from = { zeroIn: 0, sign: 1 } as const;
     act(() => acts().typeInto({ path: 'members[post-2].xIn', text: '12 chairs', from }));
     const { drafts, project } = present();
@@ -105,7 +105,7 @@ function valueIn(text: string): number {
 
 describe('a handle', () => {
   it('moves a post by keys; holding the key down is one undo entry', () => {
-    openFrame();
+    openFrame(smallShelter());
     const post = screen.getByRole('slider', { name: 'Post A2, along the line' });
     fireEvent.keyDown(post, { key: 'ArrowLeft' });
     fireEvent.keyDown(post, { key: 'ArrowLeft' });
@@ -117,7 +117,7 @@ describe('a handle', () => {
   });
 
   it('moves all braces of a group, and takes a cancelled move back', () => {
-    openFrame();
+    openFrame(smallShelter());
     const run = screen.getByRole('slider', { name: 'Knee brace at A1, run along the beam' });
     fireEvent.keyDown(run, { key: 'ArrowRight' });
     expect(at('groups[braces].runIn')).toBe(31);
@@ -127,7 +127,7 @@ describe('a handle', () => {
   });
 
   it('opens the link of what it moves', () => {
-    openFrame();
+    openFrame(smallShelter());
     fireEvent.keyDown(screen.getByRole('slider', { name: 'Post A1, along the line' }), { key: 'Enter' });
     expect(linkHead(/^post/).getAttribute('aria-expanded')).toBe('true');
     expect(within(document.body).getByRole<HTMLInputElement>('radio', { name: 'A1' }).checked).toBe(true);
