@@ -94,6 +94,8 @@ export interface LineReport {
   readonly seats?: readonly SeatPushes[];
   /** members in the plane of the line: stations along each with the greatest and least of N, V, M and the moves */
   readonly members: readonly MemberEnvelope[];
+  /** greatest forces of members and braces with what brings them, made when read; absent where the line is not analysed */
+  readonly extremes?: readonly MemberExtremes[];
   readonly braces: readonly {
     readonly braceId: string;
     readonly greatestPushLb: number;
@@ -164,6 +166,25 @@ export interface SeatPushes {
   readonly byCombination: Readonly<
     Record<string, { readonly leastDownLb: number; readonly twistLbIn: number; readonly alongLb: number }>
   >;
+}
+
+/** The greatest forces of one member, each by itself; they need not belong to one instant. */
+export interface MemberExtremes {
+  readonly memberId: string;
+  readonly extremes: readonly ForceExtreme[];
+}
+
+/** The greatest (or, of those below zero, the least) of a force along a member, allowable-stress level. */
+export interface ForceExtreme {
+  readonly force: 'axial' | 'shear' | 'moment';
+  readonly side: 'most' | 'least';
+  /** axial: pull + [lb]; shear [lb]; moment: sagging + [lb·in] */
+  readonly value: number;
+  /** from the member's start; null of a brace, which has one force all along [in] */
+  readonly atIn: number | null;
+  readonly combinationId: string;
+  /** how the braces were taken */
+  readonly scenario: string;
 }
 
 export interface MemberEnvelope {

@@ -8,6 +8,7 @@ import { footIndex, holdIndex, pushIndex, sectionsOf, type PostChain } from './f
 import type { Chain } from './frame/mesh-builder.ts';
 import type { LineResponse } from './frame/line-frame.ts';
 import type { BuckledLine } from './frame/buckled-shape.ts';
+import { memberExtremes } from './member-extremes.ts';
 import { once } from './once.ts';
 
 /** What tells responses of one combination and brace model apart, where there are several. */
@@ -28,6 +29,7 @@ export function lineReport(
   const hold = holdIndex(layout, mesh);
   const buckled = once(() => ({ shape: buckledOf() }));
   const members = once(() => envelopes(context, strength));
+  const extremes = once(() => memberExtremes(context, strength));
   const seats = once(() => seatPushes(context));
   return {
     lineId: line.id,
@@ -36,6 +38,9 @@ export function lineReport(
     posts: mesh.posts.map((p) => reactionsOf(context, p, waysOf)),
     get members() {
       return members();
+    },
+    get extremes() {
+      return extremes();
     },
     get seats() {
       return seats();

@@ -1,14 +1,14 @@
 import { CALCULATION_WORDS } from '../../data/words/calculation.ts';
 import { MODEL_WORDS } from '../../engine/checks/frame-rows.ts';
-import type { Evaluation, LineReport, MemberEnvelope, PostReactions } from '../../engine/evaluation.ts';
-import { quantity, type Unit } from '../../engine/units.ts';
+import type { Evaluation, LineReport, PostReactions } from '../../engine/evaluation.ts';
+import { quantity } from '../../engine/units.ts';
 import { combinationInWords } from '../cord/combination.ts';
 import type { PieceNames } from '../sheet/piece-names.ts';
 import { showLength } from '../units/show-length.ts';
 import { showQuantity } from '../units/show-quantity.ts';
 import type { UnitSystem } from '../units/system.ts';
 import { ledgerTable } from './ledger-table.ts';
-import { line, text, type Block, type Cell, type Row } from '../paper/blocks.ts';
+import { line, text, type Block, type Row } from '../paper/blocks.ts';
 
 interface ForcePart {
   readonly evaluation: Evaluation;
@@ -27,6 +27,11 @@ export function forceBlocks(part: ForcePart): readonly Block[] {
         return [heading, text(report.reason ? names.sayOf(report.reason) : CALCULATION_WORDS.noSteps)];
       return [heading, memberTable(report, name, part), reactionTable(report, name, part)];
     }),
+    ...evaluation.rows.flatMap(({ rowId, label, frame }): readonly Block[] => {
+      if (!frame) return [];
+      const heading: Block = { kind: 'heading', id: `forces-${rowId}`, level: 4, words: `Forces, ${label}` };
+      return [heading, memberTable(frame, label, part), reactionTable(frame, label, part, 'across')];
+    }),
     ...evaluation.ledgers.flatMap((report): readonly Block[] => {
       const { name, heading } = headed(report.lineId, names);
       const forces = report.forces.length === 0 ? [] : [ledgerTable(report, name, evaluation.loads, system)];
@@ -40,52 +45,44 @@ function headed(lineId: string, names: PieceNames): { readonly name: string; rea
   return { name, heading: { kind: 'heading', id: `forces-${lineId}`, level: 4, words: `Forces, ${name}` } };
 }
 
-function memberTable({ members, braces }: LineReport, name: string, { names, system }: ForcePart): Block {
-  const extreme = (envelope: MemberEnvelope, values: readonly number[], unit: Unit, most: boolean): Cell => {
-    const at = values.reduce((best, v, i) => (most === v > values[best]! ? i : best), 0);
-    return [
-      { text: showQuantity(quantity(values[at] ?? 0, unit), system) },
-      { text: `at ${showLength(envelope.atIn[at] ?? 0, system, { style: 'marks' })}`, tone: 'quiet' },
-    ];
-  };
-  const axial = (lb: number): Cell => line(showQuantity(quantity(lb, 'lb'), system));
+const FORCES = {
+  axial: { letter: 'N', unit: 'lb' },
+  shear: { letter: 'V', unit: 'lb' },
+  moment: { letter: 'M', unit: 'lb·in' },
+} as const;
+
+function memberTable({ extremes = [] }: LineReport, name: string, { evaluation, names, system }: ForcePart): Block {
   return {
     kind: 'table',
     label: `Greatest forces of the members of ${name}`,
     columns: [
-      { head: 'member', share: 64 },
-      { head: 'N, most', share: 78, align: 'right' },
-      { head: 'N, least', share: 78, align: 'right' },
-      { head: 'V, most', share: 78, align: 'right' },
-      { head: 'V, least', share: 78, align: 'right' },
-      { head: 'M, most', share: 82, align: 'right' },
-      { head: 'M, least', share: 82, align: 'right' },
+      { head: 'member', share: 90 },
+      { head: 'force', share: 44 },
+      { head: 'greatest', share: 76, align: 'right' },
+      { head: 'at', share: 56, align: 'right' },
+      { head: 'in', share: 274 },
     ],
-    rows: [
-      ...members.map((m): Row => ({
+    rows: extremes.flatMap(({ memberId, extremes: own }) =>
+      own.map(({ force, side, value, atIn, combinationId, scenario }): Row => ({
         cells: [
-          line(names.nameOf(m.memberId)),
-          extreme(m, m.axialMaxLb, 'lb', true),
-          extreme(m, m.axialMinLb, 'lb', false),
-          extreme(m, m.shearMaxLb, 'lb', true),
-          extreme(m, m.shearMinLb, 'lb', false),
-          extreme(m, m.momentMaxLbIn, 'lb·in', true),
-          extreme(m, m.momentMinLbIn, 'lb·in', false),
+          line(names.nameOf(memberId)),
+          line(`${FORCES[force].letter}, ${side}`),
+          line(showQuantity(quantity(value, FORCES[force].unit), system), 'strong'),
+          line(atIn === null ? '' : showLength(atIn, system, { style: 'marks' })),
+          line(combinationInWords(evaluation.loads, { combinationId, scenario })),
         ],
       })),
-      ...braces.map((b): Row => ({
-        cells: [
-          line(names.nameOf(b.braceId)),
-          axial(b.greatestPullLb),
-          axial(-b.greatestPushLb),
-          ...Array.from({ length: 4 }, () => line('')),
-        ],
-      })),
-    ],
+    ),
   };
 }
 
-function reactionTable({ posts }: LineReport, name: string, part: ForcePart): Block {
+/** @param level how the level reaction lies: that of a frame across lies across */
+function reactionTable(
+  { posts }: LineReport,
+  name: string,
+  part: ForcePart,
+  level: 'along' | 'across' = 'along',
+): Block {
   return {
     kind: 'table',
     label: `Reactions of ${name}. ${CALCULATION_WORDS.reactions}`,
@@ -95,17 +92,17 @@ function reactionTable({ posts }: LineReport, name: string, part: ForcePart): Bl
       { head: 'greatest', share: 80, align: 'right' },
       { head: 'in', share: 340 },
     ],
-    rows: posts.flatMap((post) => reactionRows(post, part)),
+    rows: posts.flatMap((post) => reactionRows(post, part, level)),
   };
 }
 
 const KINDS = [
   ['down', 'verticalLb', 1, 'greatestDownLb'],
   ['up', 'verticalLb', -1, 'greatestUpLb'],
-  ['along', 'alongLb', 0, 'greatestAlongLb'],
+  ['level', 'alongLb', 0, 'greatestAlongLb'],
 ] as const;
 
-function reactionRows(post: PostReactions, { evaluation, names, system }: ForcePart): readonly Row[] {
+function reactionRows(post: PostReactions, { evaluation, names, system }: ForcePart, level: string): readonly Row[] {
   const label = names.nameOf(post.postId);
   return KINDS.map(([words, part, sign, greatest]) => {
     const most = post[greatest];
@@ -118,7 +115,7 @@ function reactionRows(post: PostReactions, { evaluation, names, system }: ForceP
     return {
       cells: [
         line(label),
-        line(words),
+        line(words === 'level' ? level : words),
         line(showQuantity(quantity(most, 'lb'), system), 'strong'),
         line(from ? combinationInWords(evaluation.loads, { combinationId, scenario }) : ''),
       ],
