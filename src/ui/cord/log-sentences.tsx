@@ -54,12 +54,15 @@ export function LogSentences({ memberId, of }: LogProps) {
           <StationWords key={station.fromButtIn} log={log} index={i} of={of} />
         ))}{' '}
         <Yours path={`logs[${log.id}].stations[${last}].fromButtIn`} label={`${of}: length of the log`} /> long, butt{' '}
-        <YoursChoice
-          path={`${stock}.buttAt`}
-          label={`${of}: where the butt lies`}
-          choices={LIES.map(({ value }, i) => ({ value, words: ends[i] ?? value }))}
-        />
-        , used from <Yours path={`${stock}.fromButtIn`} label={`${of}: distance from the butt`} /> above the butt on.{' '}
+        <span className="as-one">
+          <YoursChoice
+            path={`${stock}.buttAt`}
+            label={`${of}: where the butt lies`}
+            choices={LIES.map(({ value }, i) => ({ value, words: ends[i] ?? value }))}
+          />
+          ,
+        </span>{' '}
+        used from <Yours path={`${stock}.fromButtIn`} label={`${of}: distance from the butt`} /> above the butt on.{' '}
         <CommandButton words="add a measured place" perform={(p) => withStationBetween(p, log)} />
       </p>
       <SharedLog log={log} memberId={memberId} />

@@ -57,12 +57,15 @@ export function WoodSentence({ log, of }: { readonly log: Log; readonly of: stri
     <>
       <p className="sentence">
         Its strength is{' '}
-        <CommandChoice
-          label={`${of}: where the strength of its wood comes from`}
-          chosen={options.findIndex(({ kind }) => kind === wood.basis.kind)}
-          options={options.map(({ words, basis }) => ({ words, perform: (p) => setAt(p, path, basis) }))}
-        />
-        . {report?.reason && <span className="marked">{say(report.reason)}</span>}
+        <span className="as-one">
+          <CommandChoice
+            label={`${of}: where the strength of its wood comes from`}
+            chosen={options.findIndex(({ kind }) => kind === wood.basis.kind)}
+            options={options.map(({ words, basis }) => ({ words, perform: (p) => setAt(p, path, basis) }))}
+          />
+          .
+        </span>{' '}
+        {report?.reason && <span className="marked">{say(report.reason)}</span>}
       </p>
       {wood.basis.kind === 'poles' && <PoleInspection basis={wood.basis} path={path} of={of} />}
       {wood.basis.kind === 'typed' && <TypedValues isDry={wood.basis.published === 'dry'} path={path} of={of} />}
