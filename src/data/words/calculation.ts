@@ -21,6 +21,7 @@ export const CALCULATION_WORDS = {
     memory: 'Figures not compared with the printed edition',
     sources: 'Sources',
   },
+  toldBefore: 'told before',
   noSteps: 'No number is computed for this row.',
   worstOf: 'the worst of {count} alike',
   worstGroups:

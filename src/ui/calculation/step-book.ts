@@ -1,5 +1,6 @@
 import { SOURCES } from '../../data/source-list.ts';
 import type { ClauseRef, SourceKey } from '../../data/sources.ts';
+import { CALCULATION_WORDS } from '../../data/words/calculation.ts';
 import { SHEET_WORDS } from '../../data/words/sheet.ts';
 import type { Put, Step } from '../../engine/note.ts';
 import { formulaText } from '../cord/step-words.ts';
@@ -48,42 +49,63 @@ export function createStepBook(system: UnitSystem, inWords: (words: string) => s
     uses: () => uses,
     tell: (steps) => {
       const linked = linkSteps(steps, (key) => numbers.has(key));
-      return linked.flatMap(({ key, step, isOwn, from }, i): readonly Row[] => {
+      const rows: Row[] = [];
+      let before: ToldStep[] = [];
+      const close = (): void => {
+        if (before.length > 0) rows.push(again(before, system, inWords));
+        before = [];
+      };
+      for (const [i, { key, step, isOwn, from }] of linked.entries()) {
         const told = numbers.get(key);
         if (told !== undefined) {
           const isNamed = linked.slice(i + 1).some((later) => later.from.includes(key));
-          return isOwn && !isNamed ? [again(step, told, system, inWords)] : [];
+          if (isOwn && !isNamed) before.push({ step, number: told });
+          continue;
         }
+        close();
         const number = numbers.size + 1;
         numbers.set(key, number);
         const whence = from.map((source) => (source === undefined ? undefined : numbers.get(source)));
-        return [
-          {
-            step: number,
-            cells: [
-              line(`${number}`),
-              whatIs(step, inWords),
-              putIn(step, whence, system, inWords),
-              line(showFigure(step.result, system), 'strong'),
-              line(cite(step.clause, `step ${number}`)),
-            ],
-          },
-        ];
-      });
+        rows.push({
+          step: number,
+          cells: [
+            line(`${number}`),
+            whatIs(step, inWords),
+            putIn(step, whence, system, inWords),
+            line(showFigure(step.result, system), 'strong'),
+            line(cite(step.clause, `step ${number}`)),
+          ],
+        });
+      }
+      close();
+      return rows;
     },
   };
 }
 
-/** A step that was told before: its result, and where it stands. */
-const again = (step: Step, number: number, system: UnitSystem, inWords: (words: string) => string): Row => ({
-  cells: [
-    line(''),
-    [{ text: inWords(step.words) }, { text: step.symbol, tone: 'formula' }],
-    line(`as in step ${number}`),
-    line(showFigure(step.result, system), 'strong'),
-    line(''),
-  ],
-});
+interface ToldStep {
+  readonly step: Step;
+  readonly number: number;
+}
+
+/** Steps that were told before: what each came to, and where it stands. Several in a run share a row. */
+function again(told: readonly ToldStep[], system: UnitSystem, inWords: (words: string) => string): Row {
+  const [only] = told;
+  if (only && told.length === 1)
+    return {
+      cells: [
+        line(''),
+        [{ text: inWords(only.step.words) }, { text: only.step.symbol, tone: 'formula' }],
+        line(`as in step ${only.number}`),
+        line(showFigure(only.step.result, system), 'strong'),
+        line(''),
+      ],
+    };
+  const results = told.map(
+    ({ step, number }) => `${step.symbol} = ${showFigure(step.result, system)} (step ${number})`,
+  );
+  return { cells: [line(''), line(CALCULATION_WORDS.toldBefore), line(results.join(', ')), line(''), line('')] };
+}
 
 /** A force that comes from the frame has no formula of its own: its symbol and its words say it. */
 const isTaken = (step: Step): boolean => step.formula === step.symbol;

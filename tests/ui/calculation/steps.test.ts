@@ -33,6 +33,13 @@ const ratio: Step = {
 };
 const texts = ({ cells }: Row): readonly string[] => cells.map((cell) => cell.map(({ text }) => text).join(' | '));
 
+/** A book that has told these already. */
+function createAfter(steps: readonly Step[]): ReturnType<typeof createStepBook> {
+  const book = createStepBook('feet', asIs);
+  book.tell(steps);
+  return book;
+}
+
 describe('the steps of the calculation', () => {
   it('stand below those from which their numbers come, and name them', () => {
     const rows = createStepBook('feet', asIs).tell([stress, ratio]);
@@ -55,6 +62,9 @@ describe('the steps of the calculation', () => {
     const [again] = book.tell([stress]);
     expect(again?.step).toBeUndefined();
     expect(texts(again!)).toEqual(['', 'stress | fc', 'as in step 2', '12.73 psi', '']);
+    // several in a run share a row
+    const [both] = createAfter([area, ratio]).tell([area, ratio]);
+    expect(texts(both!)).toEqual(['', 'told before', 'A = 78.54 in² (step 1), ratio = 0.02546 (step 2)', '', '']);
     // what is put in further down says the number itself, and needs no line of its own
     expect(book.tell([stress, ratio]).map(({ step }) => step)).toEqual([3]);
   });
