@@ -49,5 +49,5 @@ const hasHardware = ({ joints }: Project): boolean =>
 
 /** What the file holds and this version does not look at: said, so that nobody counts on it. */
 function notRead(project: Project): readonly Message[] {
-  return [...(project.asBuilt.cutsMade.length > 0 ? [message('cutsMadeNotRead')] : [])];
+  return project.asBuilt.cutsMade.length > 0 ? [message('cutsMadeNotRead')] : [];
 }

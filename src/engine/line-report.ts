@@ -72,7 +72,13 @@ function reactionsOf(context: LineCheckContext, chain: PostChain, waysOf: WaysOf
   const byCombination = once(() =>
     Object.fromEntries(
       responses.map((r) => [
-        [r.combination.id, r.braceModel, ...(r.across ? [r.across.way] : []), ...waysOf(r)].join('|'),
+        [
+          r.combination.id,
+          r.braceModel,
+          ...(r.letGo ? [`${r.letGo} let go`] : []),
+          ...(r.across ? [r.across.way] : []),
+          ...waysOf(r),
+        ].join('|'),
         {
           verticalLb: r.values[foot + 1]!,
           alongLb: r.values[foot]!,

@@ -14,9 +14,13 @@ export const MODEL_WORDS: Record<BraceModel, string> = {
 
 const PUSHED_ACROSS = { pressed: 'pressed by the frame across', lifted: 'lifted by the frame across' } as const;
 
+/** How the braces of a response work. */
+export const modelWords = ({ braceModel, letGo }: Pick<LineResponse, 'braceModel' | 'letGo'>): string =>
+  letGo === undefined ? MODEL_WORDS[braceModel] : `${MODEL_WORDS[braceModel]}, ${letGo} of them let go`;
+
 /** Which of several ways of one combination a response is. */
-export const scenarioOf = ({ braceModel, across }: LineResponse): string =>
-  [MODEL_WORDS[braceModel], ...(across ? [PUSHED_ACROSS[across.way]] : [])].join(', ');
+export const scenarioOf = (r: LineResponse): string =>
+  [modelWords(r), ...(r.across ? [PUSHED_ACROSS[r.across.way]] : [])].join(', ');
 
 /** Largest unbalanced force over applied force that is rounding and nothing else. */
 const BALANCED = 1e-9;

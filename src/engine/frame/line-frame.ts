@@ -22,6 +22,8 @@ export interface LineResponse {
   readonly held: boolean;
   readonly working: readonly boolean[];
   readonly values: Float64Array;
+  /** so many braces that only push have let go besides, since dead load, taken as it harms, would pull them */
+  readonly letGo?: number;
   /** how the line buckles under the thrust of this response; none where only sag is asked */
   readonly buckling?: LineBuckling;
   /** set where a free line's sway counts more than once, for what the loads do on the moved frame */

@@ -72,10 +72,11 @@ export function withSecondOrder(frame: LineFrame, stabilityShare: (memberId: str
         combination: r.combination,
         reason: message('nothingHoldsWhilePulled', { line: members.line.label }),
       });
-      return [withoutPull(layout, r)];
+      return [];
     }
     const { combination, braceModel, held } = r;
-    const next: LineResponse = { combination, braceModel, held, working, values: set.combine(combination) };
+    const letGo = (r.letGo ?? 0) + r.working.filter((on, j) => on && !working[j]).length;
+    const next: LineResponse = { combination, braceModel, held, working, values: set.combine(combination), letGo };
     const first: LineResponse = {
       ...next,
       buckling: lineBuckling({ ...frame, responses: [next] }, stabilityShare)(next)!,

@@ -2,7 +2,7 @@ import { SIDE_WORDS } from '../../data/words/sides.ts';
 import { breaks, notGiven, outside } from '../check.ts';
 import { braceFitRows } from '../checks/brace/brace-fit.ts';
 import { checkSource, plainSource, type CheckSource } from '../checks/check-source.ts';
-import { balanceRow, MODEL_WORDS } from '../checks/frame-rows.ts';
+import { balanceRow, modelWords } from '../checks/frame-rows.ts';
 import { handCutRows, typedRows } from '../checks/not-judged.ts';
 import { plainRow } from '../checks/site-of-check.ts';
 import { rowSites } from '../checks/transverse/row-sites.ts';
@@ -78,14 +78,10 @@ function shakenFeetRows({ context, pushOf }: RowFrame, row: RowGeometry): readon
 /** How the braces work, which way the push goes, and who holds the level part of the wind on the roof. */
 function scenarioOf({ pushOf }: RowFrame, r: LineResponse, lines: readonly LineGeometry[]): string {
   const push = pushOf(r);
-  if (!push) return MODEL_WORDS[r.braceModel];
+  if (!push) return modelWords(r);
   const toward = `pushed toward ${push.toward === 1 ? SIDE_WORDS.yPlus : SIDE_WORDS.yMinus}`;
   const holder = lines.find((l) => l.id === push.holder);
-  return [
-    MODEL_WORDS[r.braceModel],
-    toward,
-    ...(holder ? [`line ${holder.label} takes the roof's level push`] : []),
-  ].join(', ');
+  return [modelWords(r), toward, ...(holder ? [`line ${holder.label} takes the roof's level push`] : [])].join(', ');
 }
 
 function unanalysed(row: RowGeometry, { blocked }: Extract<RowAnswer, { ok: false }>): readonly CheckRow[] {
