@@ -87,19 +87,7 @@ function bendingSite({ context, on, stick, values, blown }: Sideways): CheckSite
       const s = worst(r);
       const fb = stressAt(s, r);
       if (!note) return fb;
-      const p = blown.pushIn(r.combination, note);
-      const side = p * blown.momentAt(s.atIn);
-      note(
-        sideStep(
-          'Mh',
-          'moment to the side, as a beam on its two posts',
-          'p × m1',
-          p,
-          blown.momentAt(s.atIn),
-          'in2',
-          side,
-        ),
-      );
+      const side = tellSide('moment', blown.pushIn(r.combination, note), blown.momentAt(s.atIn), note);
       s.section.tell(note);
       note({
         symbol: 'fb',
@@ -150,11 +138,7 @@ function shearSite({ context, on, values, blown }: Sideways): CheckSite<LineResp
       const s = worst(r);
       const fv = stressAt(s, r);
       if (!note) return fv;
-      const p = blown.pushIn(r.combination, note);
-      const side = p * blown.shearAt(s.atIn);
-      note(
-        sideStep('Vh', 'shear to the side, as a beam on its two posts', 'p × v1', p, blown.shearAt(s.atIn), 'in', side),
-      );
+      const side = tellSide('shear', blown.pushIn(r.combination, note), blown.shearAt(s.atIn), note);
       note({
         symbol: 'fv',
         words: 'greatest shear stress of both forces',
@@ -183,22 +167,25 @@ const worstOf =
   (r: LineResponse): BeamStation =>
     stations.reduce((a, b) => (stressAt(b, r) > stressAt(a, r) ? b : a), stations[0]!);
 
-const sideStep = (
-  symbol: 'Mh' | 'Vh',
-  words: string,
-  formula: string,
-  p: number,
-  perUnit: number,
-  unit: 'in' | 'in2',
-  result: number,
-): Parameters<Note>[0] => ({
-  symbol,
-  words,
-  formula,
-  put: [
-    put('p', p, 'lb/in', 'push along the lines on each inch of the tie log'),
-    put(formula.slice(-2), perUnit, unit, 'the same for one pound on each inch'),
-  ],
-  result: quantity(result, symbol === 'Mh' ? 'lb·in' : 'lb'),
-  clause: clause('MECHANICS', 'beam on two supports'),
-});
+const TO_THE_SIDE = {
+  moment: { symbol: 'Mh', each: 'm1', eachUnit: 'in2', unit: 'lb·in', words: 'moment to the side' },
+  shear: { symbol: 'Vh', each: 'v1', eachUnit: 'in', unit: 'lb', words: 'shear to the side' },
+} as const;
+
+/** What the push on each inch makes of the tie as a beam on its two posts. */
+function tellSide(which: keyof typeof TO_THE_SIDE, p: number, perPound: number, note: Note): number {
+  const { symbol, each, eachUnit, unit, words } = TO_THE_SIDE[which];
+  const side = p * perPound;
+  note({
+    symbol,
+    words: `${words}, as a beam on its two posts`,
+    formula: `p × ${each}`,
+    put: [
+      put('p', p, 'lb/in', 'push along the lines on each inch of the tie log'),
+      put(each, perPound, eachUnit, 'the same for one pound on each inch'),
+    ],
+    result: quantity(side, unit),
+    clause: clause('MECHANICS', 'beam on two supports'),
+  });
+  return side;
+}
