@@ -21,9 +21,11 @@ export function linkSteps(steps: readonly Step[], isTold: (key: string) => boole
   const add = (step: Step, isOwn: boolean): string => {
     const key = JSON.stringify(step);
     if (known.has(key)) return key;
-    const from = isTold(key)
-      ? []
-      : step.put.map((each) => each.from?.map((behind) => add(behind, false)).at(-1) ?? sourceOf(each, linked));
+    const isAgain = isTold(key);
+    const from = step.put.map((each) => {
+      const behind = each.from?.map((one) => (isAgain ? JSON.stringify(one) : add(one, false)));
+      return behind?.at(-1) ?? sourceOf(each, linked);
+    });
     known.add(key);
     linked.push({ key, step, isOwn, from });
     return key;

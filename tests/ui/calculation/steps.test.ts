@@ -65,6 +65,10 @@ describe('the steps of the calculation', () => {
     // several in a run share a row
     const [both] = createAfter([area, ratio]).tell([area, ratio]);
     expect(texts(both!)).toEqual(['', 'told before', 'A = 78.54 in² (step 1), ratio = 0.02546 (step 2)', '', '']);
+    // one that the next was made from stands there already
+    const [last, ...rest] = createAfter([stress, ratio]).tell([area, stress, ratio]);
+    expect(texts(last!)).toEqual(['', 'passes where it is at most 1 | ratio', 'as in step 3', '0.02546', '']);
+    expect(rest).toEqual([]);
     // what is put in further down says the number itself, and needs no line of its own
     expect(book.tell([stress, ratio]).map(({ step }) => step)).toEqual([3]);
   });
