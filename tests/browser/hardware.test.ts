@@ -20,7 +20,9 @@ const choose = (page: Page, label: string, words: string): Promise<string[]> =>
 async function openJoint(page: Page): Promise<void> {
   await openLink(page, 'brace');
   await page.getByText('A1+', { exact: true }).first().click();
-  const folded = page.getByRole('region', { name: 'Joint lower end of a brace of brace A1+' }).locator('details.folding');
+  const folded = page
+    .getByRole('region', { name: 'Joint lower end of a brace of brace A1+' })
+    .locator('details.folding');
   if (!(await folded.evaluate((each) => each instanceof HTMLDetailsElement && each.open)))
     await folded.locator('summary').click();
 }

@@ -38,8 +38,7 @@ export const plateOf = (steel: Plate['steel'], each: Plate['each'], now: Plate |
 });
 
 /** From the end as far as loses nothing, in half inches [in]. @source NDS Table 12.5.1A */
-export const usualEndIn = (diameterIn: number): number =>
-  Math.ceil(END_DISTANCE.softwood.towardEnd.full * diameterIn * 2) / 2;
+const usualEndIn = (diameterIn: number): number => Math.ceil(END_DISTANCE.softwood.towardEnd.full * diameterIn * 2) / 2;
 
 /** Whether nothing reaches straight from one piece into the other. */
 export const needsPlate = ({ line, upper, lower }: JointSetting): boolean =>
