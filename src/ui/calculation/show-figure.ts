@@ -21,12 +21,16 @@ export function showFigure({ value, unit }: Quantity, system: UnitSystem): strin
   const own = value * shown.per;
   if (Number.isNaN(own)) return '';
   if (!Number.isFinite(own)) return NO_LIMIT;
-  const isZero = own === 0 || (FORCES.has(unit) && Math.abs(value) < NOISE);
+  const isZero = isNothing({ value, unit });
   const isTiny = !isZero && Math.abs(own) < LEAST_PLAIN;
   const amount = isTiny ? inPowers(own) : plain(isZero ? 0 : own, shown.decimals);
   if (shown.unit === '') return amount;
   return shown.unit === '°' ? `${amount}°` : `${amount} ${shown.unit}`;
 }
+
+/** Zero, or a force that is what rounding leaves of it. */
+export const isNothing = ({ value, unit }: Quantity): boolean =>
+  value === 0 || (FORCES.has(unit) && Math.abs(value) < NOISE);
 
 function plain(own: number, usual: number): string {
   const before = own === 0 ? 1 : Math.floor(Math.log10(Math.abs(own))) + 1;

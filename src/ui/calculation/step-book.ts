@@ -7,7 +7,7 @@ import { formulaText } from '../cord/step-words.ts';
 import type { UnitSystem } from '../units/system.ts';
 import { line, type Cell, type Column, type Line, type Row } from '../paper/blocks.ts';
 import { linkSteps } from './link-steps.ts';
-import { showFigure } from './show-figure.ts';
+import { isNothing, showFigure } from './show-figure.ts';
 
 /** Columns of every table of steps. */
 export const STEP_COLUMNS: readonly Column[] = [
@@ -121,10 +121,12 @@ function putIn(
   system: UnitSystem,
   inWords: (words: string) => string,
 ): Cell {
-  return step.put.map((put, i): Line => {
+  return step.put.flatMap((put, i): Line[] => {
+    // a part of a sum that comes to nothing: some machines leave a residue where others leave the part out
+    if (isFactor(put) && isNothing(put)) return [];
     const number = from[i];
     const whence = number === undefined ? '' : ` (step ${number})`;
-    return { text: `${valueOf(put, step, system)}${inWords(put.words)}${whence}` };
+    return [{ text: `${valueOf(put, step, system)}${inWords(put.words)}${whence}` }];
   });
 }
 

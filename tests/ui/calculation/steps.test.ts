@@ -84,7 +84,12 @@ describe('the steps of the calculation', () => {
     };
     const sum: Step = {
       ...ratio,
-      put: [put('0.6 ×', -38.95, 'lb', 'dead'), put('CM', 1, '1', 'factor'), put('capacity', 1, '1', 'limit')],
+      put: [
+        put('0.6 ×', -38.95, 'lb', 'dead'),
+        put('0.6 ×', 3e-13, 'lb', 'what rounding leaves'),
+        put('CM', 1, '1', 'factor'),
+        put('capacity', 1, '1', 'limit'),
+      ],
     };
     const [, last] = createStepBook('feet', asIs).tell([factor, sum]);
     expect(texts(last!)[2]).toBe('0.6 × −38.95 lb, dead | CM = 1, factor (step 1) | capacity = 1, limit');
