@@ -6,7 +6,7 @@ import type { LedgerLine, Project } from '../../project/model.ts';
 import { plus, type Vector } from '../fasteners/space.ts';
 import { beamPiece } from './frame-pieces.ts';
 import type { JointPiece, JointSetting } from './joint-setting.ts';
-import { ledgerPiece, stripPiece } from './roof-pieces.ts';
+import { bearerPiece, ledgerPiece } from './roof-pieces.ts';
 import { ACROSS_Y, ALONG_X, DOWN, opposite, shapeOf, UP } from './stick-shape.ts';
 
 /** Rows of what is asked once for all of a line. */
@@ -17,28 +17,49 @@ export function lineJoints(project: Project, shelter: Shelter, line: LineGeometr
   const written = project.supportLines.find((l) => l.id === line.id)!;
   if (written.kind === 'ledger') return [ledgerJoint(project, line, written)];
   if (!written.strip) return [];
-  const stick = stickOf(project, written.strip.stock, line.toXIn - line.fromXIn);
-  return shelter.beams
-    .filter((b) => b.line === line.id)
-    .map((beam): JointSetting => {
-      const xs = rafterPlaces(shelter, line, beam);
-      const xIn = xs.reduce((a, b) => (shimAt(beam, b) > shimAt(beam, a) ? b : a));
-      const at: Vector = [xIn, line.yIn, between(beam.stations, xIn, (s) => s.topZIn)];
-      return {
-        id: jointKey('stripBeam', line.id, beam.id),
-        key: jointKey('stripBeam', line.id),
-        kind: 'stripBeam',
-        label: `strip ${line.label} on ${beam.label}`,
-        place: WHOLE,
-        lineId: null,
-        upper: nearestEnd(stripPiece(line, stick, xIn), xIn, xs),
-        lower: nearestEnd(beamPiece(beam, xIn, line.yIn), xIn, xs),
-        at,
-        ways: { pull: UP, along: ALONG_X, across: ACROSS_Y },
-        line: { at, into: DOWN },
-        shoulderIn: 0,
-      };
-    });
+  return beamsOf(shelter, line).map((beam): JointSetting => {
+    const xs = rafterPlaces(shelter, line, beam);
+    const xIn = xs.reduce((a, b) => (shimAt(beam, b) > shimAt(beam, a) ? b : a));
+    const contact = stripContact(project, shelter, { line, beam, xIn });
+    return { ...contact, upper: nearestEnd(contact.upper, xIn, xs), lower: nearestEnd(contact.lower, xIn, xs) };
+  });
+}
+
+/** The strip on each beam of its line, once for each rafter: what one joint of the line stands for. */
+export function stripContacts(project: Project, shelter: Shelter, line: LineGeometry): readonly JointSetting[] {
+  const written = project.supportLines.find((l) => l.id === line.id)!;
+  if (written.kind === 'ledger' || !written.strip) return [];
+  return beamsOf(shelter, line).flatMap((beam) =>
+    rafterPlaces(shelter, line, beam).map((xIn) => stripContact(project, shelter, { line, beam, xIn })),
+  );
+}
+
+const beamsOf = (shelter: Shelter, line: LineGeometry): readonly BeamGeometry[] =>
+  shelter.beams.filter((b) => b.line === line.id);
+
+interface StripPlace {
+  readonly line: LineGeometry;
+  readonly beam: BeamGeometry;
+  readonly xIn: number;
+}
+
+function stripContact(project: Project, shelter: Shelter, { line, beam, xIn }: StripPlace): JointSetting {
+  const upper = bearerPiece(project, shelter, line, xIn)!;
+  const at: Vector = [xIn, line.yIn, between(beam.stations, xIn, (s) => s.topZIn)];
+  return {
+    id: jointKey('stripBeam', line.id, beam.id),
+    key: jointKey('stripBeam', line.id),
+    kind: 'stripBeam',
+    label: `strip ${line.label} on ${beam.label}`,
+    place: WHOLE,
+    lineId: null,
+    upper,
+    lower: beamPiece(beam, xIn, line.yIn),
+    at,
+    ways: { pull: UP, along: ALONG_X, across: ACROSS_Y },
+    line: { at, into: DOWN },
+    shoulderIn: 0,
+  };
 }
 
 function ledgerJoint(project: Project, line: LineGeometry, written: LedgerLine): JointSetting {

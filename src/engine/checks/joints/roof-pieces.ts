@@ -94,7 +94,7 @@ export function bearerPiece(project: Project, shelter: Shelter, line: LineGeomet
   return beam ? beamPiece(beam, xIn, line.yIn) : null;
 }
 
-export function stripPiece(line: LineGeometry, stick: Stick | null, xIn: number): JointPiece {
+function stripPiece(line: LineGeometry, stick: Stick | null, xIn: number): JointPiece {
   const thick = stick?.kind === 'sawn' ? { ...stick, depthIn: line.stripThicknessIn } : stick;
   const axisAt: Vector = [xIn, line.yIn, line.bearingZIn - line.stripThicknessIn / 2];
   return {
