@@ -1,12 +1,13 @@
 import type { Page } from 'playwright';
 import { afterAll, describe, expect, it } from 'vitest';
 import type { Evaluation } from '../../src/engine/evaluation.ts';
+import { once } from '../../src/engine/once.ts';
 import type { Project } from '../../src/engine/project/model.ts';
 import { EXAMPLES, exampleText, soundProject, type Example } from '../support/files.ts';
 import { closeBrowser } from './support/browser.ts';
 import { figuresOf, roundedUp } from './support/figures.ts';
 import { openWorkbench } from './support/workbench.ts';
-import { choosePaper, hasPdfText, openSheetOf, pageCount, pdfText, printed } from './sheet-page.ts';
+import { choosePaper, hasPdfText, openSheetOf, pageCount, pdfText, printed, type PaperWords } from './sheet-page.ts';
 
 const example = (name: Example): Project => soundProject(exampleText(name));
 
@@ -40,17 +41,30 @@ function headOf({ pass, fail, notGiven, outside }: Evaluation['counts']): string
   return notGiven + outside > 0 ? 'Not complete: ' : `All ${pass} checks pass.`;
 }
 
+/** One page for all sheets that are only read; each is there when its own fingerprint stands at its foot. */
+const reader = once(openWorkbench);
+async function readSheetOf(
+  project: Project,
+  { fingerprint }: Pick<Evaluation, 'fingerprint'>,
+  paper: PaperWords,
+): Promise<Page> {
+  const { page } = await reader();
+  await openSheetOf(page, project);
+  await choosePaper(page, paper);
+  await page.locator('.sheet-foot').getByText(fingerprint).waitFor();
+  return page;
+}
+
 afterAll(closeBrowser);
 
 describe('the figures of the printed sheet', () => {
   for (const name of EXAMPLES) {
     it(`stands in the printed file row by row as the engine has it: ${name}`, async () => {
       const project = example(name);
-      const { checks, lines, logs } = figuresOf(project);
+      const evaluation = figuresOf(project);
+      const { checks, lines, logs } = evaluation;
       const byKey = new Map(checks.map((c) => [c.key, c]));
-      const { page, close } = await openWorkbench();
-      await openSheetOf(page, project);
-      await choosePaper(page, 'A4');
+      const page = await readSheetOf(project, evaluation, 'A4');
       const rows = await rowsOn(page);
       for (const table of ['site', 'posts', 'logs', 'checks', 'joints'])
         expect([table, rows.some((row) => row.table === table)]).toEqual([table, true]);
@@ -117,16 +131,14 @@ describe('the figures of the printed sheet', () => {
       const text = bare(hasPdfText ? pdfText(pdf) : await page.locator('.sheet').innerText());
       const missing = rows.flatMap(({ lines: shown }) => shown.filter((words) => !text.includes(bare(words))));
       expect(missing).toEqual([]);
-      await close();
     });
 
     it(`prints the ratios of the evaluation, and as many failures: ${name}`, async () => {
       const project = example(name);
-      const { checks, counts, fingerprint } = figuresOf(project);
+      const evaluation = figuresOf(project);
+      const { checks, counts, fingerprint } = evaluation;
       const ratioOf = new Map(checks.map((c) => [c.key, c.ratio]));
-      const { page, close } = await openWorkbench();
-      await openSheetOf(page, project);
-      await choosePaper(page, 'Letter');
+      const page = await readSheetOf(project, evaluation, 'Letter');
       const rows = await page.evaluate(() =>
         [...document.querySelectorAll<HTMLElement>('.sheet tr[data-check]')].map((tr) => ({
           key: tr.dataset['check'] ?? '',
@@ -145,15 +157,14 @@ describe('the figures of the printed sheet', () => {
       for (const { ratio } of rows) expect(text).toContain(ratio);
       expect(text).toContain(fingerprint);
       expect(text).toContain(headOf(counts));
-      await close();
     });
   }
 
   it('says how many checks stand elsewhere: printed, told at the head and further ones make all', async () => {
     const project = example('undersized-shed');
-    const { checks } = figuresOf(project);
-    const { page, close } = await openWorkbench();
-    await openSheetOf(page, project);
+    const evaluation = figuresOf(project);
+    const { checks } = evaluation;
+    const page = await readSheetOf(project, evaluation, 'Letter');
     const said = await page.locator('.sheet .checks .note').allInnerTexts();
     const further = Number(/^(\d+) more checks/.exec(said.join(' '))?.[1]);
     const rows = await page.locator('.sheet tr[data-check]').count();
@@ -162,7 +173,6 @@ describe('the figures of the printed sheet', () => {
     const told = open - more;
     expect(further).toBeLessThanOrEqual(checks.length - rows);
     expect(further).toBeGreaterThanOrEqual(checks.length - rows - told);
-    await close();
   });
 
   it('is not printed from an unfinished entry, and says why', async () => {
