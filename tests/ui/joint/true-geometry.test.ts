@@ -155,7 +155,7 @@ describe('the outlines of both pieces', () => {
     for (const [x, y] of upper!.rings[0]!) expect(Math.hypot(x - joint.at[0], y - joint.at[1])).toBeCloseTo(4.5, 9);
   });
 
-  it('cut a rafter plumb at the heel and level over its strip', () => {
+  it('cut a rafter plumb at the heel and level from there until the cut runs out', () => {
     const shed = placed(soundProject(exampleText('firewood-shed')));
     const joint = ofKind(shed, 'rafterStrip');
     const { upper, lower } = bodiesOf(joint, shed.shelter, 0);
@@ -164,8 +164,12 @@ describe('the outlines of both pieces', () => {
     const { outline } = seenBody(upper!, look);
     const level = outline.filter(({ y }) => Math.abs(y - seatZ) < 1e-6).map(({ x }) => x);
     const strip = seenBody(lower!, look).outline.map(({ x }) => x);
+    // uphill it runs out of the wood: half of its depth over the rise, on that side of the line
+    const { seatCutIn, slopeDeg } = shed.rafters.find(({ id }) => id === joint.upper.id)!;
+    const runsOutAt = joint.at[1] - seatCutIn / 2 / Math.tan((slopeDeg * Math.PI) / 180);
+    expect(runsOutAt).toBeGreaterThan(Math.min(...strip));
     expect([Math.min(...level), Math.max(...level)]).toEqual([
-      expect.closeTo(Math.min(...strip), 6),
+      expect.closeTo(runsOutAt, 5),
       expect.closeTo(Math.max(...strip), 6),
     ]);
     // the rafter falls toward growing y: its heel is the end of the seat there, with a corner straight below it

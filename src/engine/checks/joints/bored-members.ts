@@ -64,7 +64,7 @@ export function boredAtStations(
   const isAt = (row: BoredRow, place: number): boolean =>
     row.fromIn <= place + SAME_PLACE_IN && row.toIn >= place - SAME_PLACE_IN;
   const lone = new Set(rows.filter((row) => !places.some((place) => isAt(row, place))));
-  const boredAt = new Map(
+  const found = new Map(
     places.map((place, i) => {
       const [before, after] = [places[i - 1] ?? -Infinity, places[i + 1] ?? Infinity];
       const here = rows.filter((row) => isAt(row, place));
@@ -77,7 +77,7 @@ export function boredAtStations(
       return [place, [...here.flatMap((row) => row[plane]), ...beside]] as const;
     }),
   );
-  return atIn.map((at) => boredAt.get(at) ?? NONE);
+  return atIn.map((at) => found.get(at) ?? NONE);
 }
 
 const areaOf = (bored: readonly Bored[]): number => bored.reduce((sum, b) => sum + b.areaIn2, 0);
