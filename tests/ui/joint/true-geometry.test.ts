@@ -165,7 +165,7 @@ describe('the outlines of both pieces', () => {
     const level = outline.filter(({ y }) => Math.abs(y - seatZ) < 1e-6).map(({ x }) => x);
     const strip = seenBody(lower!, look).outline.map(({ x }) => x);
     // uphill it runs out of the wood: half of its depth over the rise, on that side of the line
-    const { seatCutIn, slopeDeg } = shed.rafters.find(({ id }) => id === joint.upper.id)!;
+    const { seatCutIn, slopeDeg } = shed.shelter.rafters.find(({ id }) => id === joint.upper.id)!;
     const runsOutAt = joint.at[1] - seatCutIn / 2 / Math.tan((slopeDeg * Math.PI) / 180);
     expect(runsOutAt).toBeGreaterThan(Math.min(...strip));
     expect([Math.min(...level), Math.max(...level)]).toEqual([
