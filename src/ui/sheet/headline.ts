@@ -11,11 +11,11 @@ const checks = (n: number): string => (n === 1 ? '1 check' : `${n} checks`);
 /** The verdict on the whole shelter in words: it passes only when nothing fails, nothing is missing, nothing is outside. */
 export function headline(counts: Readonly<Record<Status, number>>): string {
   const { pass, fail, notGiven, outside } = counts;
-  if (fail > 0) return `Does not pass: ${checks(fail)} ${fail === 1 ? 'fails' : 'fail'}.`;
   const open = [
     ...(notGiven > 0 ? [`${notGiven} not given`] : []),
     ...(outside > 0 ? [`${outside} outside the method`] : []),
   ];
+  if (fail > 0) return `Does not pass: ${[`${checks(fail)} ${fail === 1 ? 'fails' : 'fail'}`, ...open].join(', ')}.`;
   if (open.length > 0) return `Not complete: ${open.join(', ')}. No check fails.`;
   return pass > 0 ? `All ${checks(pass)} pass.` : 'Not complete: nothing is checked.';
 }
@@ -27,8 +27,9 @@ export interface Complaint {
 }
 
 /**
- * What does not pass. That another edition was adopted than the one computed comes first; then fails, the worst ahead; then what is not given and what is outside the method, as the
- * load path runs, from the site down: demands in unlike units cannot be ranked. Alike ones are told once.
+ * What does not pass. That another edition was adopted than the one computed comes first; then fails, the worst ahead; then
+ * what is not given and what is outside the method, as the load path runs, from the site down: demands in unlike units cannot
+ * be ranked. Alike ones are told once.
  */
 export function complaints(evaluation: Evaluation, names: PieceNames, system: UnitSystem): readonly Complaint[] {
   const rest = evaluation.checks.filter((row) => !isOfEdition(row));

@@ -23,8 +23,10 @@ describe('the verdict at the head of the sheet', () => {
     );
   });
 
-  it('names what fails before what is missing', () => {
-    expect(headline({ pass: 3, fail: 1, notGiven: 2, outside: 1 })).toBe('Does not pass: 1 check fails.');
+  it('names what fails before what is missing, and leaves out neither', () => {
+    expect(headline({ pass: 3, fail: 1, notGiven: 2, outside: 1 })).toBe(
+      'Does not pass: 1 check fails, 2 not given, 1 outside the method.',
+    );
     expect(headline({ pass: 3, fail: 50, notGiven: 0, outside: 0 })).toBe('Does not pass: 50 checks fail.');
     expect(headline({ pass: 3, fail: 0, notGiven: 5, outside: 0 })).toBe('Not complete: 5 not given. No check fails.');
     expect(headline({ pass: 3, fail: 0, notGiven: 7, outside: 1 })).toBe(
