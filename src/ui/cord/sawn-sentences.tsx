@@ -25,15 +25,25 @@ interface StickProps {
   readonly of: string;
 }
 
+interface SawnProps extends StickProps {
+  readonly stock: SawnStock;
+  /** left out where nobody may choose how it lies */
+  readonly isLaid?: boolean;
+}
+
 /** A sawn stick: its true sizes, how it lies, what it was graded. */
-export function SawnSentence({ path, of, stock }: StickProps & { readonly stock: SawnStock }) {
+export function SawnSentence({ path, of, stock, isLaid = true }: SawnProps) {
   const names = SPECIES.includes(stock.species) ? SPECIES : [stock.species, ...SPECIES];
   const grades = stock.grade === null || GRADES.includes(stock.grade) ? GRADES : [stock.grade, ...GRADES];
   return (
     <p className="sentence">
       {of}: <Yours path={`${path}.breadthIn`} label={`${of}: thickness`} /> by{' '}
       <Yours path={`${path}.depthIn`} label={`${of}: depth`} /> true size,{' '}
-      <YoursChoice path={`${path}.lay`} label={`${of}: how it lies`} choices={LAYS} />,{' '}
+      {isLaid && (
+        <>
+          <YoursChoice path={`${path}.lay`} label={`${of}: how it lies`} choices={LAYS} />,{' '}
+        </>
+      )}
       <YoursChoice
         path={`${path}.species`}
         label={`${of}: species`}

@@ -27,6 +27,13 @@ function withLongLogs(): Project {
   };
 }
 
+/** The same with no brace on any post. */
+function withoutBraces(): Project {
+  const project = withLongLogs();
+  return { ...project, members: project.members.filter(({ role }) => role !== 'brace') };
+}
+const SHORT_PUSH = 'Soil against short pushes, of all posts in the ground';
+
 async function openPier(project?: Project): Promise<void> {
   openFrame(project);
   await userEvent.setup().click(linkHead(/^pier/));
@@ -96,8 +103,20 @@ describe('the pier of a post', () => {
     expect(said()).not.toContain('of concrete, ');
     await userEvent.setup().click(screen.getByRole('button', { name: 'give it a pad' }));
     expect(at('groups[posts].foot.pad')).toEqual({ acrossIn: 24, thickIn: 8 });
+    // braces lean on this post all the time: the doubled value of the soil (IBC 1806.3.4, from memory) is not offered
+    expect(screen.queryByRole('combobox', { name: SHORT_PUSH })).toBeNull();
     await choose('What A1 stands on', 'on a pier');
     expect(at('groups[posts].foot.kind')).toBe('pier');
     expect(statusOf('post.standOff/post-1/whole')).toBe('pass');
+  });
+
+  it('[pier.embedded] offers twice the soil against short pushes where half an inch at the ground does no harm', async () => {
+    await openPier(withoutBraces());
+    expect(screen.queryByRole('combobox', { name: SHORT_PUSH })).toBeNull();
+    await choose('What A1 stands on', 'in the ground');
+    expect(said()).toContain('That the posts may move by 1/2 in at the ground in wind or an earthquake');
+    expect(at('calculation.doubledLateralSoil')).toBe(false);
+    await choose(SHORT_PUSH, 'does no harm: the soil then holds twice as much sideways');
+    expect(at('calculation.doubledLateralSoil')).toBe(true);
   });
 });

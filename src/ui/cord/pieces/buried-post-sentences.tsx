@@ -3,6 +3,8 @@ import type { EmbeddedFoot } from '../../../engine/project/model.ts';
 import { YoursChoice } from '../../fields/choice.tsx';
 import { CommandButton } from '../../fields/command-choice.tsx';
 import { Yours } from '../../fields/yours.tsx';
+import { useOpenProject, useWorkbench } from '../../state/use-workbench.ts';
+import { sizeInWords } from '../hardware-sizes.ts';
 
 const BACKFILLS = [
   { value: 'concrete', words: 'concrete' },
@@ -23,6 +25,11 @@ const TURNS = [
   { value: 'pinned', words: 'free to turn' },
   { value: 'fixed', words: 'held against turning' },
 ];
+/** @source IBC 1806.3.4, from memory */
+const MOVEMENTS = [
+  { value: false, words: 'may do harm: the soil holds as it does always' },
+  { value: true, words: 'does no harm: the soil then holds twice as much sideways' },
+];
 
 /** Where a post in the ground begins, before anybody types. */
 export const START_BURIED: Omit<EmbeddedFoot, 'fixity'> = {
@@ -38,10 +45,13 @@ interface BuriedProps {
   readonly path: string;
   readonly name: string;
   readonly foot: EmbeddedFoot;
+  /** nothing leans on the post for as long as it stands */
+  readonly isPushedBriefly: boolean;
 }
 
 /** A post in the ground: hole and fill, what keeps it from rotting, what it stands on, how the frame takes it. */
-export function BuriedSentences({ path, name, foot }: BuriedProps) {
+export function BuriedSentences({ path, name, foot, isPushedBriefly }: BuriedProps) {
+  const isDoubled = useOpenProject().calculation.doubledLateralSoil;
   const label = (what: string): string => `Foot of ${name}: ${what}`;
   return (
     <>
@@ -82,6 +92,23 @@ export function BuriedSentences({ path, name, foot }: BuriedProps) {
         <YoursChoice path={`${path}.fixity.along`} label={label('turning along the line')} choices={TURNS} />, across it{' '}
         <YoursChoice path={`${path}.fixity.across`} label={label('turning across the line')} choices={TURNS} />.
       </p>
+      {(isPushedBriefly || isDoubled) && <ShortPush counts={isPushedBriefly} />}
     </>
+  );
+}
+
+/** The doubled lateral value of the soil: the code ties it to what half an inch of movement does, which only a person can say. */
+function ShortPush({ counts }: { readonly counts: boolean }) {
+  const system = useWorkbench((state) => state.system);
+  return (
+    <p className="sentence">
+      That the posts may move by {sizeInWords(0.5, system)} at the ground in wind or an earthquake{' '}
+      <YoursChoice
+        path="calculation.doubledLateralSoil"
+        label="Soil against short pushes, of all posts in the ground"
+        choices={MOVEMENTS}
+      />
+      .{!counts && ' It counts nothing for this post, since a brace or a load of your own leans on it all the time.'}
+    </p>
   );
 }

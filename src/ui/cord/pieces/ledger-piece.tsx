@@ -6,6 +6,7 @@ import { useOpenProject } from '../../state/use-workbench.ts';
 import { JointSentences } from '../joint-sentences.tsx';
 import { SawnSentence } from '../sawn-sentences.tsx';
 import { BuildingBeside } from './building-beside.tsx';
+import { WallWood } from './wall-wood.tsx';
 
 const NEIGHBOUR = 'surroundings.neighbour';
 
@@ -25,6 +26,7 @@ export function LedgerPiece() {
               <Yours path={`${path}.toXIn`} label="Ledger: right end" /> of the mark, fixed to the wall every{' '}
               <Yours path={`${path}.fixingSpacingIn`} label="Ledger: spacing of the fixings" />.
             </p>
+            <WallWood line={line} path={path} />
           </div>
         );
       })}

@@ -1,3 +1,4 @@
+import { leansForEver } from '../../../engine/checks/pier/short-push.ts';
 import type { Evaluation } from '../../../engine/evaluation.ts';
 import { setAt } from '../../../engine/project/edits/set-at.ts';
 import type { Foot, PierFoot } from '../../../engine/project/model.ts';
@@ -60,7 +61,12 @@ export function PierPiece({ memberId, evaluation, name }: PierPieceProps) {
       {foot.kind === 'pier' ? (
         <PierSentences path={path} name={name} foot={foot} />
       ) : (
-        <BuriedSentences path={path} name={name} foot={foot} />
+        <BuriedSentences
+          path={path}
+          name={name}
+          foot={foot}
+          isPushedBriefly={!leansForEver(project, evaluation.shelter, member)}
+        />
       )}
       <ConcreteLine memberId={memberId} evaluation={evaluation} />
       <SharedFoot memberId={memberId} name={name} />
