@@ -25,6 +25,12 @@ export const PLATE_WORDS = {
   plate2: 'through side plates on both sides',
 } as const;
 
+/** How the nails of a row go in. */
+export const SLANT_WORDS = {
+  square: 'driven square',
+  slanted: 'driven slantwise, from a third of their length up the side',
+} as const;
+
 export const DRIVEN_WORDS = { wet: 'green wood', dry: 'dry wood' } as const;
 
 /** Directions in which a joint is asked. */
@@ -40,7 +46,7 @@ export const NO_ROW_WORDS = { notAsked: 'not asked', notComputed: 'not computed'
 
 /** What the person should know before the first fastener is written down. */
 export const HARDWARE_ASIDES = {
-  wall: 'What holds a ledger to its wall is not computed: it counts by a rating.',
+  wall: 'Fasteners into the wall are computed where the wood that they end in is given with the ledger; without it only a rating counts.',
   strongest: 'Unlike rows share no load as they are strong: only the strongest of them counts.',
   shoulder: 'A shoulder is written down for this joint, but none is cut here: it counts nothing.',
   foot: 'The base itself, and what holds it to its concrete, count by their rating.',

@@ -28,7 +28,7 @@ export function HardwarePlate(props: PlateProps) {
   const { plate } = row;
   const mayGoStraight = setting === null || !needsPlate(setting) || plate === undefined;
   const straight = {
-    words: 'straight through both pieces',
+    words: row.slanted ? 'through both pieces' : 'straight through both pieces',
     perform: (p: Project) => setAt(p, path, straightThrough(row, setting)),
   };
   const options = [

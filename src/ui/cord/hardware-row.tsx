@@ -20,6 +20,7 @@ import {
 } from './hardware-sizes.ts';
 import { ofThickness, underWasher } from './hardware-flats.ts';
 import { asKind, kindsFor } from './hardware-usual.ts';
+import { Slant } from './slant-choice.tsx';
 
 const choicesOf = (words: Readonly<Record<string, string>>) =>
   Object.entries(words).map(([value, each]) => ({ value, words: each }));
@@ -39,14 +40,17 @@ interface HardwareRowProps {
 export function HardwareRow({ row, path, of, setting, onTakeAway }: HardwareRowProps) {
   const label = (what: string): string => `${of}: ${what}`;
   const isSheet = setting?.upper.of === 'sheet';
-  const hasFlats = !isSheet && mayHaveFlats(row, setting);
+  const hasFlats = !isSheet && !row.slanted && mayHaveFlats(row, setting);
   const sentence = (
     <p className="sentence">
       <Yours path={`${path}.count`} label={label('how many')} /> <KindChoice {...{ row, path, setting }} of={of} />{' '}
       <Size row={row} path={path} of={of} setting={setting} />
       <Standing row={row} path={path} of={of} isSheet={isSheet} />,{' '}
+      <Slant row={row} path={path} of={of} setting={setting} />
       <HardwarePlate row={row} path={path} of={of} setting={setting} />
-      {(isSheet || row.plate === undefined) && <Washer row={row} path={path} of={of} setting={setting} />}
+      {(isSheet || row.plate === undefined) && !row.slanted && (
+        <Washer row={row} path={path} of={of} setting={setting} />
+      )}
       {hasFlats && <Flats row={row} path={path} of={of} setting={setting} />}. They count{' '}
       <YoursChoice path={`${path}.acts`} label={label('which way they count')} choices={ACTS} />, driven into{' '}
       <YoursChoice path={`${path}.driven`} label={label('driven into')} choices={DRIVEN} />.{' '}

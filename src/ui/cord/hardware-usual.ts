@@ -44,6 +44,9 @@ const usualEndIn = (diameterIn: number): number => Math.ceil(END_DISTANCE.softwo
 export const needsPlate = ({ line, upper, lower }: JointSetting): boolean =>
   upper.of !== 'sheet' && (line === null || lower.of === 'pier');
 
+/** Kinds that are driven slantwise too. @source NDS 12.5.4, from memory */
+export const isToed = (kind: FastenerRow['fastener']): boolean => kind === 'nail' || kind === 'spike';
+
 /** Kinds that are offered for a joint: a sheet is screwed or nailed, and down a post no bolt finds a far side for its nut. */
 export function kindsFor(setting: JointSetting | null): readonly FastenerKind[] {
   if (setting?.upper.of === 'sheet') return ['screw', 'nail'];
@@ -93,6 +96,12 @@ export function throughPlate(row: FastenerRow, plate: Plate, setting: JointSetti
 export const straightThrough = (row: FastenerRow, setting: JointSetting | null): FastenerRow =>
   setting ? withSize({ ...bare(row), ...underHead(row, setting) }, setting) : bare(row);
 
+/** Nails slantwise through the side of the upper piece: of the usual size, without a flat or a washer. */
+export function slantwise(row: FastenerRow): FastenerRow {
+  const [diameterIn, lengthIn] = row.fastener === 'strap' ? [row.diameterIn, row.lengthIn] : USUAL[row.fastener];
+  return { ...bare(row), diameterIn, lengthIn, endIn: row.endIn, slanted: true };
+}
+
 const withSize = (row: FastenerRow, setting: JointSetting): FastenerRow => ({
   ...row,
   ...sizeThroughBoth(row, setting),
@@ -108,7 +117,10 @@ export function asKind(row: FastenerRow, kind: FastenerKind, setting: JointSetti
   const { count, rows, spacingIn, endIn, acts, driven, plate } = row;
   const usual = usualRow(kind, setting);
   const stands = { count, rows, spacingIn, acts, driven };
-  if (!plate) return { ...usual, ...stands, endIn };
+  if (!plate) {
+    const plain = { ...usual, ...stands, endIn };
+    return row.slanted && isToed(kind) ? slantwise(plain) : plain;
+  }
   if (setting?.upper.of === 'sheet') return { ...usual, ...stands, endIn, plate };
   // lengths of steel begin with the kind's own, not with one that was fitted to other wood
   const [diameterIn, lengthIn] = USUAL[kind];

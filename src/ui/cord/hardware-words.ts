@@ -7,11 +7,12 @@ import { namedSizes, isSameSize, sizeInWords } from './hardware-sizes.ts';
 /** A row of fasteners in a few words: `2 lag screws, 1/2 in by 7 in, washers 1 3/8 in, flats 3/8 in deep, 2 in apart`. */
 export function rowInWords(row: FastenerRow, system: UnitSystem): string {
   const size = (sizeIn: number): string => sizeInWords(sizeIn, system);
-  const { count, spacingIn, endIn, washerIn, headFlatIn, plate } = row;
+  const { count, spacingIn, endIn, washerIn, headFlatIn, plate, slanted } = row;
   const isSheet = plate?.widthIn === null;
   return [
     `${count} ${calledOf(row)}`,
     `${size(row.diameterIn)} by ${size(row.lengthIn)}`,
+    ...(slanted ? ['driven slantwise'] : []),
     ...(spacingIn === null ? [] : [isSheet ? `in every ${size(spacingIn)}` : `${size(spacingIn)} apart`]),
     ...(row.rows > 1 ? [`in ${row.rows} lines`] : []),
     ...(washerIn === undefined ? [] : [`washer ${size(washerIn)}`]),

@@ -8,6 +8,7 @@ import {
   asKind,
   kindsFor,
   plateOf,
+  slantwise,
   straightThrough,
   throughPlate,
   usualRow,
@@ -30,6 +31,18 @@ describe('a row of fasteners after a choice', () => {
     expect(plated).toMatchObject({ count: 3, spacingIn: 4, endIn: 3.5, plate: { steel: 'plate', each: 2 } });
     expect(plated.washerIn).toBeUndefined();
     expect(straightThrough(plated, top)).toEqual({ ...lag, count: 3, spacingIn: 4 });
+  });
+
+  it('slantwise has the size of its kind, and stays slantwise as a spike, not as a lag screw or through a plate', () => {
+    const seat = joint('rafterStrip');
+    const nails = { ...usualRow('nail', seat), diameterIn: 0.263, lengthIn: 6, count: 2, spacingIn: 1.25 };
+    const slanted = slantwise(nails);
+    // NDS 2018 Table L4, from memory: 16d common, 0.162 by 3 1/2 in., where straight ones were 60d, 0.263 by 6 in.
+    expect(slanted).toMatchObject({ diameterIn: 0.162, lengthIn: 3.5, count: 2, spacingIn: 1.25, slanted: true });
+    expect(asKind(slanted, 'spike', seat).slanted).toBe(true);
+    expect(asKind(slanted, 'lag', seat).slanted).toBeUndefined();
+    expect(throughPlate(slanted, plateOf('plate', 2, undefined), seat).slanted).toBeUndefined();
+    expect(straightThrough(slanted, seat).slanted).toBeUndefined();
   });
 
   // Round logs 12 - 24 x 2 / 192 = 11.75 in. over the first post, whose own thickness at its top the setting tells:

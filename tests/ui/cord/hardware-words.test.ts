@@ -52,6 +52,12 @@ describe('a row of fasteners in a few words', () => {
       '1 lag screw, 1/2 in by 7 in, through side plates on both sides 3/16 in by 2 in, the first 3 1/2 in from the end',
     );
   });
+  it('says that nails are driven slantwise', () => {
+    const nails = { ...usualRow('nail', null), count: 2, rows: 2, spacingIn: 1.25, slanted: true };
+    expect(rowInWords(nails, 'feet')).toBe(
+      '2 16d common nails, 0.162 in by 3 1/2 in, driven slantwise, 1 1/4 in apart, in 2 lines',
+    );
+  });
   it('calls a nail by its name', () => {
     // NDS 2018 Table L4, from memory: 16d common, 0.162 by 3 1/2 in.
     const nails = { ...usualRow('nail', null), count: 4, spacingIn: 2.5 };

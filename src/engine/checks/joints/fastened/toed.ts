@@ -9,6 +9,35 @@ import { inWood, type Standing } from './in-wood.ts';
 import type { ShankSize } from './shank-size.ts';
 import type { PieceWood } from './wood-of-piece.ts';
 
+/** How a slanted nail goes: from its start down to the lower piece, and into that, along the line through both [in]. */
+export interface ToedReach {
+  readonly ok: true;
+  readonly startIn: number;
+  readonly reachIn: number;
+}
+
+/**
+ * Whether a shank can be driven slantwise through the side of the upper piece into the lower one, and how far it goes.
+ * @returns its lengths, or why it is not taken so
+ * @source NDS 12.5.4, from memory
+ */
+export function toedReach(
+  upper: JointPiece,
+  { kind, lengthIn }: Pick<ShankSize, 'kind' | 'lengthIn'>,
+  path: Extract<ShankPath, { ok: true }>,
+): ToedReach | Refused {
+  if (kind !== 'nail' && kind !== 'spike') return refused('toedOnlyNails', { fastener: FASTENER_WORDS[kind] });
+  if (upper.stick?.kind !== 'sawn') return refused('toedNeedsSawn');
+  const { sideIn: startIn, penetrationIn } = toeNail(lengthIn);
+  const { thicknessIn } = path.side;
+  if (startIn > thicknessIn) return refused('toedTooLong', { lengthIn, startIn, thicknessIn });
+  const reachIn = penetrationIn - path.gapIn;
+  if (reachIn <= 0) return refused('shankEndsEarly', { lengthIn, beginsIn: startIn + path.gapIn });
+  if (reachIn > path.main.thicknessIn)
+    return refused('shankComesOut', { lengthIn, roomIn: startIn + path.gapIn + path.main.thicknessIn });
+  return { ok: true, startIn, reachIn };
+}
+
 /**
  * Nails through the side of the upper piece into the lower one, slanted and started as the standard draws it. They hold what
  * that geometry leaves, and less by its factors.
@@ -20,24 +49,17 @@ export function toedThrough(
   line: ShankLine,
   woods: { readonly upper: PieceWood; readonly lower: PieceWood },
   row: FastenerRow,
-  { kind, lengthIn }: ShankSize,
+  size: ShankSize,
   path: Extract<ShankPath, { ok: true }>,
 ): Standing | Refused {
-  if (kind !== 'nail' && kind !== 'spike') return refused('toedOnlyNails', { fastener: FASTENER_WORDS[kind] });
-  if (upper.stick?.kind !== 'sawn') return refused('toedNeedsSawn');
-  const { sideIn: startIn, penetrationIn } = toeNail(lengthIn);
-  const { thicknessIn } = path.side;
-  if (startIn > thicknessIn) return refused('toedTooLong', { lengthIn, startIn, thicknessIn });
-  const reachIn = penetrationIn - path.gapIn;
-  if (reachIn <= 0) return refused('shankEndsEarly', { lengthIn, beginsIn: startIn + path.gapIn });
-  if (reachIn > path.main.thicknessIn) {
-    return refused('shankComesOut', { lengthIn, roomIn: startIn + path.gapIn + path.main.thicknessIn });
-  }
+  const reach = toedReach(upper, size, path);
+  if (!reach.ok) return reach;
+  const { startIn, reachIn } = reach;
   const inUpper = inWood(
     upper,
     woods.upper,
     line,
-    stretchIn(upper.shape!, line)!.fromIn + thicknessIn - startIn,
+    stretchIn(upper.shape!, line)!.fromIn + path.side.thicknessIn - startIn,
     startIn,
     row,
   );
