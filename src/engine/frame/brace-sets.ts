@@ -19,8 +19,9 @@ export interface SolvedStates<State> {
 const FREE_LB_PER_IN = 1e-6;
 
 /**
- * Solves one set of working braces for all cases at once.
- * @returns per case all values with these braces working; null when the set leaves a mechanism (nothing holds the free
+ * Solves one set of working braces for all cases at once. Most sets are asked for a few cases only: the long list of a case is
+ * added up when it is asked for.
+ * @returns by case all values with these braces working; null when the set leaves a mechanism (nothing holds the free
  *   line sideways)
  */
 export function solveBraceSet(
@@ -29,7 +30,7 @@ export function solveBraceSet(
   states: SolvedStates<Float64Array>,
   working: readonly boolean[],
   free: boolean,
-): readonly Float64Array[] | null {
+): ((index: number) => Float64Array) | null {
   const opening = (values: Float64Array, j: number): number => values[layout.openingsAt + j]!;
   const holdForce = (values: Float64Array): number => values[layout.reactionsAt + mesh.holdSupport * 3]!;
 
@@ -52,13 +53,19 @@ export function solveBraceSet(
   if (!solved) return null;
   const units = on.map((j) => states.unitPush[j]!);
   if (free) units.push(states.unitShift);
-  return states.cases.map((values, c) => withUnits(values, units, solved[c]!));
+  const known: Float64Array[] = [];
+  return (index) => (known[index] ??= withUnits(layout, states.cases[index]!, units, solved[index]!));
 }
 
 /** A state with so much of each unit state added. */
-function withUnits(state: Float64Array, units: readonly Float64Array[], amounts: readonly number[]): Float64Array {
+function withUnits(
+  layout: ValueLayout,
+  state: Float64Array,
+  units: readonly Float64Array[],
+  amounts: readonly number[],
+): Float64Array {
   if (units.length === 0) return state;
-  const sum = state.slice();
+  const sum = layout.copyOf(state);
   for (let k = 0; k < units.length; k++) {
     const unit = units[k]!;
     const amount = amounts[k]!;

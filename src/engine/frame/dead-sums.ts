@@ -52,16 +52,26 @@ export function addAdverse(
   }
 }
 
-/** One value of a dead piece at its heavy and at its light weight, by place in the list. */
-export interface PieceValues {
-  readonly heavy: (at: number) => number;
-  readonly light: (at: number) => number;
+/** What one case brings to a free line, and to the same line held sideways. */
+export interface FreeAndHeld {
+  readonly free: Float64Array;
+  readonly held: Float64Array;
 }
 
-/** The same rule on pieces whose values are not added up yet. */
+/** Held and sway are the free value together. @param times  how often the sway counts */
+export const swayed = (free: number, held: number, times: number): number => held + times * (free - held);
+
+/** A dead piece at its heavy and at its light weight. */
+export interface PieceValues {
+  readonly heavy: FreeAndHeld;
+  readonly light: FreeAndHeld;
+}
+
+/** The same rule on pieces whose values are not added up yet, on a free line whose sway counts so many times. */
 export function addAdversePieces(
   others: Float64Array,
   pieces: readonly PieceValues[],
+  times: number,
   factor: number,
   from: number,
   to: number,
@@ -70,8 +80,8 @@ export function addAdversePieces(
     const other = others[i]!;
     let sum = other;
     for (const { heavy, light } of pieces) {
-      const whole = heavy(i);
-      sum += whole * other > 0 ? whole : factor * light(i);
+      const whole = swayed(heavy.free[i]!, heavy.held[i]!, times);
+      sum += whole * other > 0 ? whole : factor * swayed(light.free[i]!, light.held[i]!, times);
     }
     others[i] = sum;
   }

@@ -1,3 +1,4 @@
+import { listMaker } from '../lists.ts';
 import { once } from '../once.ts';
 import { readyBuckling, type BucklingFrame, type BucklingMode } from '../solver/buckling.ts';
 import { bucklingMesh, type BucklingMesh } from './buckling-mesh.ts';
@@ -54,10 +55,11 @@ export function lineBuckling(
     free: once(() => readyLine(frame, stabilityShare, true)),
     held: once(() => readyLine(frame, stabilityShare, false)),
   };
+  const newList = listMaker(placesOf(frame));
   for (const group of workingAlike(frame.responses).values()) {
     askTogether(
       braced(frame, group[0]!, group[0]!.held ? lines.held() : lines.free()),
-      group.map((response) => ({ response, thrust: thrustOf(frame, response) })),
+      group.map((response) => ({ response, thrust: thrustOf(frame, response, newList()) })),
       found,
     );
   }
@@ -123,7 +125,8 @@ export function lowestMode(
   response: LineResponse,
 ): { readonly mesh: BucklingMesh; readonly mode: BucklingMode } {
   const line = braced(frame, response, readyLine(frame, stabilityShare, !response.held));
-  const thrust = greatestInEachPlace([{ response, thrust: thrustOf(frame, response) }]);
+  const own = thrustOf(frame, response, new Float64Array(placesOf(frame)));
+  const thrust = greatestInEachPlace([{ response, thrust: own }]);
   return { mesh: line.mesh, mode: line.modes(thrustOfModel(line, thrust!), 1)[0]! };
 }
 
@@ -158,7 +161,7 @@ function askTogether(line: BracedLine, asked: readonly Asked[], found: Map<LineR
       envelope,
       share,
     });
-    const quotient = dot(lowest.sharePerLb, thrustOfModel(line, one.thrust));
+    const quotient = quotientOf(line, lowest, one.thrust);
     const bound = share / envelope.factor;
     if (!isAlone && bound - quotient > Math.max(CLOSE, CLOSE_SHARE * bound)) far.push({ ...one, quotient });
   }
@@ -187,10 +190,12 @@ const NEVER: LineBuckling = {
   share: 0,
 };
 
-/** Thrust in each place: both ends of every element of the line's mesh, then every brace, push + [lb]. */
-function thrustOf({ layout, mesh }: LineFrame, { values, working }: LineResponse): Float64Array {
+/** Places where thrust is looked at: both ends of every element of the line's mesh, then every brace. */
+const placesOf = ({ mesh }: LineFrame): number => 2 * mesh.model.elements.length + mesh.braces.length;
+
+/** Writes the thrust in each place, push + [lb]. */
+function thrustOf({ layout, mesh }: LineFrame, { values, working }: LineResponse, thrust: Float64Array): Float64Array {
   const count = mesh.model.elements.length;
-  const thrust = new Float64Array(2 * count + working.length);
   for (let i = 0; i < count; i++) {
     thrust[2 * i] = -values[6 * i]!;
     thrust[2 * i + 1] = -values[6 * i + 3]!;
@@ -215,19 +220,23 @@ function greatestShare(thrust: Float64Array, hardest: Float64Array): number {
 }
 
 /** Thrust of every element of the buckling mesh, in its middle. */
-function thrustOfModel({ mesh: { parts }, elements }: BracedLine, thrust: Float64Array): Float64Array {
-  const inModel = new Float64Array(parts.length + thrust.length - 2 * elements);
-  parts.forEach(({ element, from, to }, i) => {
-    const start = thrust[2 * element]!;
-    inModel[i] = start + ((from + to) / 2) * (thrust[2 * element + 1]! - start);
-  });
-  inModel.set(thrust.subarray(2 * elements), parts.length);
-  return inModel;
+function thrustOfModel(line: BracedLine, thrust: Float64Array): Float64Array {
+  return Float64Array.from({ length: thrust.length - 2 * line.elements + line.mesh.parts.length }, (_, i) =>
+    thrustInModel(line, thrust, i),
+  );
 }
 
-function dot(a: Float64Array, b: Float64Array): number {
+function thrustInModel({ mesh: { parts }, elements }: BracedLine, thrust: Float64Array, i: number): number {
+  if (i >= parts.length) return thrust[2 * elements + i - parts.length]!;
+  const { element, from, to } = parts[i]!;
+  const start = thrust[2 * element]!;
+  return start + ((from + to) / 2) * (thrust[2 * element + 1]! - start);
+}
+
+/** One over the factor of a movement under a thrust (Rayleigh). */
+function quotientOf(line: BracedLine, { sharePerLb }: BucklingMode, thrust: Float64Array): number {
   let sum = 0;
-  for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!;
+  for (let i = 0; i < sharePerLb.length; i++) sum += sharePerLb[i]! * thrustInModel(line, thrust, i);
   return sum;
 }
 

@@ -94,7 +94,7 @@ export function withSecondOrder(frame: LineFrame, stabilityShare: (memberId: str
 
 /** What a brace that only pushes is asked at the most: nothing where it would be pulled. */
 function withoutPull(layout: LineFrame['layout'], r: LineResponse): LineResponse {
-  const values = r.values.slice();
+  const values = layout.copyOf(r.values);
   for (let j = 0; j < r.working.length; j++) values[layout.bracesAt + j] = Math.max(0, values[layout.bracesAt + j]!);
   const { secondOrder } = r;
   if (!secondOrder) return { ...r, values };

@@ -1,3 +1,4 @@
+import { listMaker } from '../lists.ts';
 import type { FrameState } from '../solver/model.ts';
 import type { LineMesh } from './line-mesh.ts';
 
@@ -12,6 +13,8 @@ export class ValueLayout {
   readonly openingsAt: number;
   readonly movesAt: number;
   readonly size: number;
+  /** a list of so many zeros */
+  readonly newList: () => Float64Array;
 
   constructor({ model, braces }: LineMesh) {
     this.reactionsAt = model.elements.length * 6;
@@ -19,12 +22,19 @@ export class ValueLayout {
     this.openingsAt = this.bracesAt + braces.length;
     this.movesAt = this.openingsAt + braces.length;
     this.size = this.movesAt + model.nodes.length * 3;
+    this.newList = listMaker(this.size);
+  }
+
+  copyOf(values: Float64Array): Float64Array {
+    const copy = this.newList();
+    copy.set(values);
+    return copy;
   }
 }
 
 /** A state of the mesh as one list of values. The mesh has no braces in it: no push until one is put on its ends. */
 export function valuesOfState(mesh: LineMesh, layout: ValueLayout, state: FrameState): Float64Array {
-  const values = new Float64Array(layout.size);
+  const values = layout.newList();
   values.set(state.forces);
   values.set(state.reactions, layout.reactionsAt);
   mesh.braces.forEach((_, j) => (values[layout.openingsAt + j] = gapOpening(mesh, state, j)));

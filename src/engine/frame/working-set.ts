@@ -1,5 +1,13 @@
 import type { Combination } from '../loads/combination.ts';
-import { addAdverse, addAdversePieces, deadSums, type DeadSums, type PieceValues } from './dead-sums.ts';
+import {
+  addAdverse,
+  addAdversePieces,
+  deadSums,
+  swayed,
+  type DeadSums,
+  type FreeAndHeld,
+  type PieceValues,
+} from './dead-sums.ts';
 import type { ValueLayout } from './value-layout.ts';
 
 /** Where the solved cases of a line stand in their list: dead pieces heavy, the same pieces light, then all others. */
@@ -33,14 +41,14 @@ export class WorkingSet {
     readonly working: readonly boolean[],
     /** nothing but the line itself holds it sideways */
     readonly free: boolean,
-    /** per solved case: all values with these braces working */
-    readonly cases: readonly Float64Array[],
+    /** by solved case: all values with these braces working */
+    readonly caseAt: (index: number) => Float64Array,
   ) {
     this.#room = new Float64Array(layout.size);
     const count = order.pieces.length;
     this.#dead = deadSums(
       layout.size,
-      order.pieces.map((_, p) => ({ heavy: cases[p]!, light: cases[count + p]! })),
+      order.pieces.map((_, p) => ({ heavy: caseAt(p), light: caseAt(count + p) })),
     );
   }
 
@@ -55,11 +63,11 @@ export class WorkingSet {
     const from = isStrength ? 0 : movesAt;
     const to = isStrength && !combination.swaysAlong ? movesAt : size;
     const { factor, weight } = combination.dead;
-    const values = new Float64Array(size);
+    const values = this.layout.newList();
     values.fill(NaN, 0, from).fill(NaN, to);
     this.#addCases(values, combination, from, to, sway);
     if (weight === 'heavy') this.#addDead(values, 'heavy', factor, from, to, sway);
-    else if (sway) addAdversePieces(values, this.#deadPieces(sway), factor, from, to);
+    else if (sway) addAdversePieces(values, this.#deadPieces(sway), sway.times, factor, from, to);
     else addAdverse(values, this.#dead, factor, from, to);
     return values;
   }
@@ -80,15 +88,16 @@ export class WorkingSet {
 
   /** One value of one solved case, its sway so often as said. */
   valueOf(index: number, at: number, sway?: Sway): number {
-    return swayed(this.cases, index, at, sway);
+    const free = this.caseAt(index)[at]!;
+    return sway ? swayed(free, sway.held.caseAt(index)[at]!, sway.times) : free;
   }
 
   #addCases(values: Float64Array, { factors }: Combination, from: number, to: number, sway?: Sway): void {
     for (const { caseId, factor } of factors) {
       const index = this.order.indexOf.get(caseId);
       if (index === undefined) continue;
-      addTo(values, this.cases[index]!, factor * (sway?.times ?? 1), from, to);
-      if (sway) addTo(values, sway.held.cases[index]!, factor * (1 - sway.times), from, to);
+      addTo(values, this.caseAt(index), factor * (sway?.times ?? 1), from, to);
+      if (sway) addTo(values, sway.held.caseAt(index), factor * (1 - sway.times), from, to);
     }
   }
 
@@ -104,22 +113,12 @@ export class WorkingSet {
     if (sway) addTo(values, sway.held.#dead.all[weight], factor * (1 - sway.times), from, to);
   }
 
-  /** Values of each dead piece at both weights, its sway so often as said. */
-  #deadPieces(sway: Sway): readonly PieceValues[] {
+  /** Values of each dead piece at both weights, on the free line and on the same line held. */
+  #deadPieces({ held }: Sway): readonly PieceValues[] {
     const count = this.order.pieces.length;
-    return this.order.pieces.map((_, p) => ({
-      heavy: (at) => swayed(this.cases, p, at, sway),
-      light: (at) => swayed(this.cases, count + p, at, sway),
-    }));
+    const both = (index: number): FreeAndHeld => ({ free: this.caseAt(index), held: held.caseAt(index) });
+    return this.order.pieces.map((_, p) => ({ heavy: both(p), light: both(count + p) }));
   }
-}
-
-/** Held and sway are the free value together: held + times x (free - held). */
-function swayed(cases: readonly Float64Array[], index: number, at: number, sway: Sway | undefined): number {
-  const free = cases[index]![at]!;
-  if (!sway) return free;
-  const held = sway.held.cases[index]![at]!;
-  return held + sway.times * (free - held);
 }
 
 /** Adds the values from one place to another as often as the factor says. */

@@ -1,3 +1,4 @@
+import { listMaker } from '../lists.ts';
 import type { FrameModel, FrameState, LoadState } from './model.ts';
 import { PER_NODE, turnStiffness, type Unknowns } from './unknowns.ts';
 
@@ -42,6 +43,8 @@ export function readyBalance(
     };
   });
 
+  const newReactions = listMaker(PER_NODE * supports.length);
+
   const addLoads = (sum: ForceSum, load: LoadState): void => {
     for (const { node, u, w, turn = 0 } of load.nodes) {
       const at = indexOf(node);
@@ -66,7 +69,7 @@ export function readyBalance(
   };
 
   return (load, moves, unbalanced) => {
-    const reactions = new Float64Array(PER_NODE * supports.length);
+    const reactions = newReactions();
     const sum = new ForceSum();
     addLoads(sum, load);
     let worst = 0;

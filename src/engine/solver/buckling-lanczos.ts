@@ -1,10 +1,12 @@
+import { listMaker } from '../lists.ts';
 import { eigenvalueAt, eigenvectorAt, type Tridiagonal } from './buckling-tridiagonal.ts';
 
 /** A frame as its buckling sees it: `solve` divides by the elastic stiffness in place, `push` multiplies by what thrust takes off it. */
 export interface PushedFrame {
   readonly count: number;
   readonly solve: (side: Float64Array) => void;
-  readonly push: (moves: Float64Array) => Float64Array;
+  /** @param forces  zeros, where the answer is written */
+  readonly push: (moves: Float64Array, forces: Float64Array) => Float64Array;
 }
 
 /** One way to buckle; the movement of all unknowns has the elastic energy of one half. */
@@ -37,14 +39,16 @@ export function greatestShares(frame: PushedFrame, count: number): readonly Pair
   const beside: number[] = [];
   const most = Math.min(frame.count, MOST_STEPS);
 
-  let force = unevenForce(frame.count);
-  let moves = solved(frame, force);
+  const newList = listMaker(frame.count);
+  let force = unevenForce(newList());
+  let moves = solved(frame, force, newList());
   let size = Math.sqrt(dot(moves, force));
   while (basis.length < most) {
-    basis.push(scaled(moves, 1 / size));
-    forces.push(scaled(force, 1 / size));
-    force = frame.push(basis[basis.length - 1]!);
-    moves = solved(frame, force);
+    // this step's movement and force stay in the basis
+    basis.push(scale(moves, 1 / size));
+    forces.push(scale(force, 1 / size));
+    force = frame.push(moves, newList());
+    moves = solved(frame, force, newList());
     diagonal.push(dot(basis[basis.length - 1]!, force));
     takeOut(basis, forces, moves, force);
     size = Math.sqrt(Math.max(0, dot(moves, force)));
@@ -77,14 +81,13 @@ function pairsOf(
 }
 
 /** A force on every unknown, like no other: no movement of a frame, even or mirrored, can be square to it. */
-function unevenForce(count: number): Float64Array {
-  const force = new Float64Array(count);
-  for (let i = 0; i < count; i++) force[i] = 1 + Math.sin(1 + i * i);
+function unevenForce(force: Float64Array): Float64Array {
+  for (let i = 0; i < force.length; i++) force[i] = 1 + Math.sin(1 + i * i);
   return force;
 }
 
-function solved(frame: PushedFrame, force: Float64Array): Float64Array {
-  const moves = force.slice();
+function solved(frame: PushedFrame, force: Float64Array, moves: Float64Array): Float64Array {
+  moves.set(force);
   frame.solve(moves);
   return moves;
 }
@@ -104,10 +107,9 @@ function combined(basis: readonly Float64Array[], amounts: Float64Array): Float6
   return sum;
 }
 
-function scaled(vector: Float64Array, factor: number): Float64Array {
-  const result = new Float64Array(vector.length);
-  for (let i = 0; i < result.length; i++) result[i] = factor * vector[i]!;
-  return result;
+function scale(vector: Float64Array, factor: number): Float64Array {
+  for (let i = 0; i < vector.length; i++) vector[i]! *= factor;
+  return vector;
 }
 
 function add(sum: Float64Array, vector: Float64Array, amount: number): void {

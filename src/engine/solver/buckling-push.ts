@@ -8,6 +8,7 @@ import { PER_ELEMENT } from './stiffness.ts';
  * @param thrust  per element, push + [lb]
  * @param equations  of the end movements of every element, -1 where held
  * @param moves  of all unknowns
+ * @param forces  zeros, to which is added
  * @returns the forces on all unknowns: geometric stiffness, its sign turned round, times the movement
  * @source MECHANICS work of an axial force on the slope of a beam, cubic between its ends
  */
@@ -16,8 +17,8 @@ export function thrustForces(
   equations: Int32Array,
   thrust: ArrayLike<number>,
   moves: Float64Array,
+  forces: Float64Array,
 ): Float64Array {
-  const forces = new Float64Array(moves.length);
   const give = (at: number, force: number): void => {
     const row = equations[at]!;
     if (row >= 0) forces[row]! += force;

@@ -61,7 +61,7 @@ export function readyBuckling(model: FrameModel): (idle: ReadonlySet<number>) =>
     const frame = (thrust: ArrayLike<number>) => ({
       count: unknowns.count,
       solve: (side: Float64Array) => matrix.solve(side),
-      push: (moves: Float64Array) => thrustForces(elements, equations, thrust, moves),
+      push: (moves: Float64Array, forces: Float64Array) => thrustForces(elements, equations, thrust, moves, forces),
     });
     return {
       modes: (thrust, count) =>

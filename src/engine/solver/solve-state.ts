@@ -1,4 +1,5 @@
 import { MisuseError } from '../errors.ts';
+import { listMaker } from '../lists.ts';
 import { readyBalance } from './balance.ts';
 import type { ReadyElement } from './element.ts';
 import { PER_FORCE, PER_LOAD, writeEndForces, writeUnbalanced } from './end-forces.ts';
@@ -27,6 +28,9 @@ export function stateSolver(
   const balance = readyBalance(model, unknowns);
   const heldInU = new Set(model.supports.filter((s) => s.u).map((s) => carrier[unknowns.indexOf(s.node)]!));
   const heldInTurn = new Set(model.supports.filter((s) => s.turn === true).map((s) => unknowns.indexOf(s.node)));
+
+  const newMoves = listMaker(PER_NODE * model.nodes.length);
+  const newForces = listMaker(PER_FORCE * elements.length);
 
   // working room, shared by all states
   const nodeLoads = new Float64Array(PER_NODE * model.nodes.length);
@@ -60,7 +64,7 @@ export function stateSolver(
   };
 
   const shifted = (load: LoadState): Float64Array => {
-    const moves = new Float64Array(PER_NODE * model.nodes.length);
+    const moves = newMoves();
     for (const { node, u } of load.shifts ?? []) {
       const at = carrier[unknowns.indexOf(node)]!;
       if (!heldInU.has(at)) throw new MisuseError('shift of a node that is not held in u', node, 'a node held in u');
@@ -88,10 +92,10 @@ export function stateSolver(
   return (load) => {
     readLoads(load);
     const moves = shifted(load);
-    const forces = new Float64Array(PER_FORCE * elements.length);
+    const forces = newForces();
     writeEndForces(forces, elements, ends, moves, alongLoads);
     writeUnbalanced(unbalanced, elements, unknowns, nodeLoads, forces);
-    let answer: Pick<FrameState, 'reactions' | 'residual'> = { reactions: new Float64Array(0), residual: Infinity };
+    let answer: Pick<FrameState, 'reactions' | 'residual'> = { reactions: noLoads, residual: Infinity };
     for (let round = 0; round < ROUNDS && answer.residual > GOOD_BALANCE; round++) {
       answerUnbalanced(moves, forces);
       writeUnbalanced(unbalanced, elements, unknowns, nodeLoads, forces);

@@ -1,6 +1,7 @@
 import { isStrength, type PostAcross, type PostInRow } from '../checks/line-context.ts';
 import { firstOrderOf, type LineResponse } from '../frame/line-frame.ts';
 import { footIndex, sectionsOf, type PostChain, type SectionAt } from '../frame/read-response.ts';
+import { listMaker } from '../lists.ts';
 import type { RowAnswer, RowFrame } from './row-frame.ts';
 
 /** Every post of the rows whose forces are known, by its id. */
@@ -40,6 +41,8 @@ function inRow(row: RowFrame, chain: PostChain): PostInRow {
 interface Faces {
   readonly faces: readonly SectionAt[];
   readonly placeAt: (atIn: number) => PlaceOnPost;
+  /** one number for each face */
+  readonly newList: () => AtFaces;
 }
 
 function facesOf({ context }: RowFrame, chain: PostChain): Faces {
@@ -47,6 +50,7 @@ function facesOf({ context }: RowFrame, chain: PostChain): Faces {
   const known = new Map<number, PlaceOnPost>();
   return {
     faces,
+    newList: listMaker(faces.length),
     placeAt: (atIn) => {
       const place = known.get(atIn) ?? placeOf(faces, atIn);
       known.set(atIn, place);
@@ -61,14 +65,13 @@ type AtFaces = Float64Array;
 function hardestOf(
   row: RowFrame,
   chain: PostChain,
-  { faces, placeAt }: Faces,
+  { faces, placeAt, newList }: Faces,
   responses: readonly LineResponse[],
 ): PostAcross {
   const { layout } = row.context.frame;
   const foot = footIndex(layout, chain);
   const isFixed = chain.post.foot.fixity.along !== 'pinned';
-  const at = (): AtFaces => new Float64Array(faces.length);
-  const [plus, minus, push, pull, bow] = [at(), at(), at(), at(), at()];
+  const [plus, minus, push, pull, bow] = [newList(), newList(), newList(), newList(), newList()];
   const sum = { pushLb: 0, momentLbIn: 0, addedPushLb: 0, addedPullLb: 0 };
   for (const r of responses) {
     const first = firstOrderOf(r).values;

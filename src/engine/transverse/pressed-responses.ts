@@ -18,7 +18,7 @@ export function acrossOnLine(
   const responses = frame.responses.flatMap((r): readonly LineResponse[] => {
     if (r.combination.purpose !== 'strength') return [r];
     // a way that adds nothing leaves the line as it is
-    return [...new Set(addedIn(r.combination.id).map((added) => (added ? withAdded(r, added) : r)))];
+    return [...new Set(addedIn(r.combination.id).map((added) => (added ? withAdded(frame.layout, r, added) : r)))];
   });
   return { responses: buckling(frame, responses, stabilityShare), onPost: (postId) => posts.get(postId) ?? null };
 }
@@ -77,9 +77,9 @@ function addedByCombination(
   };
 }
 
-function withAdded(r: LineResponse, { way, at, lb }: Added): LineResponse {
+function withAdded(layout: LineFrame['layout'], r: LineResponse, { way, at, lb }: Added): LineResponse {
   const pressed = (own: LineResponse): LineResponse => {
-    const values = own.values.slice();
+    const values = layout.copyOf(own.values);
     for (let i = 0; i < at.length; i++) values[at[i]!]! += lb[i]!;
     return { ...own, values, across: { way, own } };
   };
