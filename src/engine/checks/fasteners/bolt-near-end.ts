@@ -13,7 +13,7 @@ export interface HungSection {
   /** of a round one its diameter */
   readonly depthIn: number;
   readonly breadthIn: number;
-  /** from the unloaded edge to the nearest edge of the nearest fastener */
+  /** from the unloaded edge to the axis of the nearest bolt or lag screw */
   readonly lostIn: number;
   /** from the fastener to the end of the stick */
   readonly toEndIn: number;

@@ -43,7 +43,8 @@ export function shearBeside(
   if (!extent) return Infinity;
   const depthIn = extent.toIn - extent.fromIn;
   const offIn = dot(plus(piece.entersAt, at, -1), way);
-  const reachIn = (spreadAlong(group, way) + size.nominalIn) / 2;
+  // to the axis of the outermost shank on each side: of bolts and lag screws the clause counts the depth from there
+  const reachIn = spreadAlong(group, way) / 2;
   // beyond the group on its two sides; the deeper rest is lost when the load presses away from it
   const lostIn = Math.max(offIn - reachIn - extent.fromIn, extent.toIn - offIn - reachIn);
   const allowable = shearAtFasteners(
