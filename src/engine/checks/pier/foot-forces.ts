@@ -5,6 +5,7 @@ import { put, type Note } from '../../note.ts';
 import { quantity } from '../../units.ts';
 import type { LineCheckContext } from '../line-context.ts';
 import { acrossPushAtFoot, type FootPush } from './across-push.ts';
+import { turnsAbove } from './turns-above.ts';
 
 /** What the ground must hold sideways at a post, without sign; the moment is about the ground. */
 interface Sideways {
@@ -36,7 +37,11 @@ export function footForces(context: LineCheckContext, chain: PostChain): FootFor
   const { post } = chain;
   const foot = footIndex(context.frame.layout, chain);
   const start = chain.firstElement * 6;
-  const aboveGroundIn = post.footZIn - post.gradeZIn;
+  const heightIn = post.footZIn - post.gradeZIn;
+  // a foot that may not turn brings its moment at its end; one between bolted plates turns at its bolts
+  const turnsIn = turnsAbove(context.project, post);
+  const alongAtIn = heightIn + (turnsAlong(chain) ? 0 : turnsIn);
+  const acrossAtIn = heightIn + (post.foot.fixity.across === 'pinned' ? turnsIn : 0);
   const across = acrossPushAtFoot(context, chain);
   const acrossIn = (r: LineResponse): FootPush => across?.(r) ?? NO_PUSH;
 
@@ -46,11 +51,11 @@ export function footForces(context: LineCheckContext, chain: PostChain): FootFor
    * counts, since under uplift the values of one section need not belong to one instant.
    */
   const alongMoment = (r: LineResponse): number =>
-    aboveGroundIn >= 0
-      ? Math.abs(r.values[foot]!) * aboveGroundIn + (turnsAlong(chain) ? Math.abs(r.values[foot + 2]!) : 0)
-      : Math.max(Math.abs(r.values[start + 2]!), Math.abs(r.values[start + 2]! - r.values[start + 1]! * aboveGroundIn));
+    alongAtIn >= 0
+      ? Math.abs(r.values[foot]!) * alongAtIn + (turnsAlong(chain) ? Math.abs(r.values[foot + 2]!) : 0)
+      : Math.max(Math.abs(r.values[start + 2]!), Math.abs(r.values[start + 2]! - r.values[start + 1]! * alongAtIn));
   const acrossMoment = ({ pushLb, momentLbIn }: FootPush): number =>
-    aboveGroundIn >= 0 ? pushLb * aboveGroundIn + momentLbIn : Math.max(momentLbIn, pushLb * -aboveGroundIn);
+    acrossAtIn >= 0 ? pushLb * acrossAtIn + momentLbIn : Math.max(momentLbIn, pushLb * -acrossAtIn);
 
   const push = (r: LineResponse, note?: Note): number => {
     const along = Math.abs(r.values[foot]!);
@@ -123,7 +128,7 @@ export function footForces(context: LineCheckContext, chain: PostChain): FootFor
             'Mx',
             along,
             'lb·in',
-            `along the line; the foot is ${Math.abs(aboveGroundIn).toFixed(1)} in ${aboveGroundIn >= 0 ? 'above' : 'below'} the ground`,
+            `along the line; it acts ${Math.abs(alongAtIn).toFixed(1)} in ${alongAtIn >= 0 ? 'above' : 'below'} the ground`,
           ),
           ...(other > 0 ? [put('My', other, 'lb·in', 'across the lines')] : []),
         ],

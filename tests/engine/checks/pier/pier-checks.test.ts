@@ -4,7 +4,7 @@ import { acrossMoment } from '../../../../src/engine/checks/post/across-wind.ts'
 import { footRows, pierSites } from '../../../../src/engine/checks/pier/pier-checks.ts';
 import { footIndex } from '../../../../src/engine/frame/read-response.ts';
 import type { CheckRow } from '../../../../src/engine/evaluation.ts';
-import type { Project } from '../../../../src/engine/project/model.ts';
+import type { FastenerRow, Project } from '../../../../src/engine/project/model.ts';
 import { plainShed, type Measures } from '../../../support/plain-shed.ts';
 import { lineBench, placed } from '../../frame/line-bench.ts';
 import { handResponse, siteOf, verdict } from '../sites.ts';
@@ -105,6 +105,33 @@ describe('a pier under a post', () => {
     expect((A / 2) * (1 + Math.sqrt(1 + (4.36 * (7 / 12)) / A))).toBeCloseTo(d, 6);
     expect(v.capacity!.value).toBeCloseTo(3.5, 9);
     expect(v.ratio!).toBeCloseTo(d / 3.5, 9);
+  });
+
+  // the same equation, h to the upper of two bolts: 7 in. to the end of the post, 4.5 to the lower bolt, 3 between them
+  it('[pier.sideways] a post between bolted plates turns at its bolts: its push stands that much higher', () => {
+    const bolt: FastenerRow = {
+      fastener: 'bolt',
+      diameterIn: 0.625,
+      lengthIn: 12,
+      count: 2,
+      rows: 1,
+      spacingIn: 3,
+      endIn: 4.5,
+      plate: { thicknessIn: 0.25, widthIn: 3, steel: 'plate', each: 2 },
+      acts: 'both',
+      driven: 'wet',
+    };
+    const shed = plainShed();
+    const bolted: Project = {
+      ...shed,
+      joints: {
+        own: [],
+        defaults: [{ kind: 'postFoot', capacity: { kind: 'fasteners', rows: [bolt], shoulder: false } }],
+      },
+    };
+    const d = verdictOf(bolted, 'pier.sideways', 3000, -500).demand!.value;
+    const A = (2.34 * 500) / (((150 * d) / 3) * 1.5);
+    expect((A / 2) * (1 + Math.sqrt(1 + (4.36 * (14.5 / 12)) / A))).toBeCloseTo(d, 6);
   });
 
   it('[pier.sideways] a square shaft presses with its diagonal', () => {
