@@ -4,7 +4,9 @@ import type { JointPiece, JointSetting } from '../../engine/checks/joints/joint-
 import { beamPiece, postPiece } from '../../engine/checks/joints/frame-pieces.ts';
 import type { Shelter } from '../../engine/geometry/shelter.ts';
 import { bodyAgainst, bodyOf, cutsAt, lyingOf, type Body, type LocalCut, type Lying } from './body.ts';
+import { plateFlats } from './plate-flats.ts';
 import { reachOf } from './ring.ts';
+import type { Shank } from './shanks.ts';
 
 /** Both pieces of a joint as they are drawn, and what lies under them; null what nobody has given a size. */
 export interface Bodies {
@@ -22,7 +24,13 @@ const LEAST_REACH_IN = 4;
 /** Wood that is drawn beyond what meets there, in thicknesses of the thicker piece. */
 const BEYOND = 0.8;
 
-export function bodiesOf(setting: JointSetting, shelter: Shelter, hardwareReachIn: number): Bodies {
+/** @param shanks  of all rows: what plates lie on is cut where they are fastened */
+export function bodiesOf(
+  setting: JointSetting,
+  shelter: Shelter,
+  hardwareReachIn: number,
+  shanks: readonly Shank[] = [],
+): Bodies {
   const { upper, lower, kind } = setting;
   const lyings = [upper, lower].map((piece) => lyingOf(piece, beamUnder(shelter, piece)));
   const [above, below] = [lyings[0] ?? null, lyings[1] ?? null];
@@ -31,15 +39,22 @@ export function bodiesOf(setting: JointSetting, shelter: Shelter, hardwareReachI
   const reachIn = Math.max(LEAST_REACH_IN, (0.5 + BEYOND) * thickest, hardwareReachIn);
   const around = { middle, reachIn };
   const under = underOf(setting, shelter, around);
+  const [aboveFlats, belowFlats] = [plateFlats(upper, shanks, setting.at), plateFlats(lower, shanks, setting.at)];
   if (above && below && endsAgainst(setting, above, below)) {
     const away = awayFrom(above);
-    const against = bodyAgainst(above, below.shape, away, reachIn + Math.abs(along(above, middle)));
+    const reach = reachIn + Math.abs(along(above, middle));
+    const against = bodyAgainst(above, below.shape, away, reach, aboveFlats);
     const contact = away > 0 ? against.rings[0]! : against.rings[1]!;
-    return { upper: against, lower: windowOf(below, around, cutsAt(below, contact)), under, ...around };
+    return {
+      upper: against,
+      lower: windowOf(below, { ...around, flats: belowFlats }, cutsAt(below, contact)),
+      under,
+      ...around,
+    };
   }
   return {
-    upper: above && upperBody(setting, above, below, under, around),
-    lower: below && lowerBody(setting, below, under, around),
+    upper: above && upperBody(setting, above, below, under, { ...around, flats: aboveFlats }),
+    lower: below && lowerBody(setting, below, under, { ...around, flats: belowFlats }),
     under,
     ...around,
   };
@@ -52,9 +67,14 @@ interface Around {
 
 const along = ({ shape }: Lying, place: Vector): number => dot(plus(place, shape.axisAt, -1), shape.axis);
 
-const windowOf = (lying: Lying, { middle, reachIn }: Around, cuts: readonly LocalCut[]): Body => {
+/** The stretch of a piece that is drawn, with the flats that plates lie on. */
+interface Window extends Around {
+  readonly flats: readonly LocalCut[];
+}
+
+const windowOf = (lying: Lying, { middle, reachIn, flats }: Window, cuts: readonly LocalCut[]): Body => {
   const at = along(lying, middle);
-  return bodyOf(lying, cuts, at - reachIn, at + reachIn);
+  return bodyOf(lying, cuts, at - reachIn, at + reachIn, flats);
 };
 
 const beamUnder = (shelter: Shelter, { id }: JointPiece) => shelter.beams.find((b) => b.id === id);
@@ -78,7 +98,7 @@ function endsAgainst({ kind }: JointSetting, above: Lying, below: Lying): boolea
 
 const awayFrom = ({ endsIn }: Lying): 1 | -1 => (endsIn[1] > -endsIn[0] ? 1 : -1);
 
-function upperBody(setting: JointSetting, above: Lying, below: Lying | null, under: Body | null, around: Around): Body {
+function upperBody(setting: JointSetting, above: Lying, below: Lying | null, under: Body | null, around: Window): Body {
   switch (setting.kind) {
     case 'beamPost':
       return windowOf(above, around, below ? cutsAt(above, below.ringAt(0)) : []);
@@ -94,7 +114,7 @@ function upperBody(setting: JointSetting, above: Lying, below: Lying | null, und
   }
 }
 
-function lowerBody(setting: JointSetting, below: Lying, under: Body | null, around: Around): Body {
+function lowerBody(setting: JointSetting, below: Lying, under: Body | null, around: Window): Body {
   switch (setting.kind) {
     case 'beamSplice':
       return windowOf(below, around, cutsUnder(below, under));
@@ -152,11 +172,11 @@ function underOf(setting: JointSetting, shelter: Shelter, { reachIn }: Around): 
   if (kind === 'beamSplice') {
     const post = shelter.posts.find(({ id }) => id === setting.place);
     const lying = post && lyingOf(postPiece(post, post.seatZIn));
-    return lying ? bodyOf(lying, [], -reachIn, reachIn) : null;
+    return lying ? bodyOf(lying, [], -reachIn, reachIn, []) : null;
   }
   const isOnStrip = kind === 'rafterStrip' && shelter.lines.some(({ id }) => id === lower.id);
   const line = isOnStrip ? shelter.lines.find(({ id }) => id === lower.id) : undefined;
   const beam = line && shelter.beams.find((b) => b.line === line.id && b.fromXIn <= at[0] && at[0] <= b.toXIn);
   const lying = beam && lyingOf(beamPiece(beam, at[0], line.yIn), beam);
-  return lying ? bodyOf(lying, [], -reachIn, reachIn) : null;
+  return lying ? bodyOf(lying, [], -reachIn, reachIn, []) : null;
 }

@@ -89,8 +89,15 @@ const topOf = ({ stations }: BeamGeometry, axisAt: Vector, t: number): Vector =>
 
 const NEXT_IN = 1e-6;
 
-/** The stretch of a stick from one place to another, with the cuts that are made there. */
-export function bodyOf(lying: Lying, cuts: readonly LocalCut[], wantedFromIn: number, wantedToIn: number): Body {
+/** The stretch of a stick from one place to another, with the cuts that are made there and the flats for plates at the joint. */
+export function bodyOf(
+  lying: Lying,
+  seats: readonly LocalCut[],
+  wantedFromIn: number,
+  wantedToIn: number,
+  flats: readonly LocalCut[],
+): Body {
+  const cuts = [...seats, ...flats];
   const fromIn = Math.max(wantedFromIn, lying.endsIn[0]);
   const toIn = Math.min(wantedToIn, lying.endsIn[1]);
   const places = [
@@ -99,41 +106,53 @@ export function bodyOf(lying: Lying, cuts: readonly LocalCut[], wantedFromIn: nu
     ...lying.bendsIn,
     ...cuts.flatMap((c) => [c.fromIn - NEXT_IN, c.fromIn + c.rampIn, c.toIn, c.toIn + NEXT_IN]),
   ].filter((t) => t >= fromIn && t <= toIn);
-  const cutRing = (t: number): Ring =>
-    cuts
-      .filter((c) => c.fromIn + c.rampIn <= t && t <= c.toIn)
-      .reduce((ring, { face }) => behindFace(ring, face), lying.ringAt(t));
   const atIn = Math.min(Math.max(0, fromIn), toIn);
   return {
     axisAt: lying.shape.axisAt,
     axis: lying.shape.axis,
-    rings: [...new Set(places)].toSorted((a, b) => a - b).map(cutRing),
-    atJoint: lying.cutFaces.reduce(behindFace, lying.ringAt(atIn)),
+    rings: [...new Set(places)].toSorted((a, b) => a - b).map((t) => cutRing(lying.ringAt(t), cuts, t)),
+    atJoint: [...lying.cutFaces, ...flats.map(({ face }) => face)].reduce(behindFace, lying.ringAt(atIn)),
     uncut: lying.ringAt(atIn),
     goesOn: [fromIn > lying.endsIn[0] + NEXT_IN, toIn < lying.endsIn[1] - NEXT_IN],
   };
 }
+
+/** A ring at a place along the grain, less the cuts that reach there. */
+const cutRing = (ring: Ring, cuts: readonly LocalCut[], t: number): Ring =>
+  cuts.filter((c) => c.fromIn + c.rampIn <= t && t <= c.toIn).reduce((left, { face }) => behindFace(left, face), ring);
 
 /**
  * A stick that ends against another one, fibre by fibre on its surface: flat on a flat, let into a housing, or coped
  * round a log.
  * @param away  +1 where it runs off along its grain, -1 where it runs against it
  */
-export function bodyAgainst(lying: Lying, other: StickShape, away: 1 | -1, reachIn: number): Body {
+export function bodyAgainst(
+  lying: Lying,
+  other: StickShape,
+  away: 1 | -1,
+  reachIn: number,
+  flats: readonly LocalCut[],
+): Body {
   const { axis, axisAt } = lying.shape;
   const far = lying.endsIn[away > 0 ? 1 : 0];
   const t = away > 0 ? Math.min(reachIn, far) : Math.max(-reachIn, far);
   const outer = withPoints(lying.ringAt(t), lying.shape.diameterIn === null ? 16 : 1);
   const inward = away > 0 ? opposite(axis) : axis;
-  const ends = outer.map((at) => {
+  const whole = outer.map((at) => {
     const meets = stretchIn(other, { at, into: inward });
     return plus(at, inward, meets ? meets.fromIn : Math.abs(t));
   });
+  const ends = flats.reduce<Ring>((ring, { face }) => behindFace(ring, face), whole);
+  const afterFlats = flats.slice(0, 1).flatMap(({ fromIn, toIn }): readonly Ring[] => {
+    const last = away > 0 ? toIn : fromIn;
+    return [cutRing(lying.ringAt(last), flats, last), lying.ringAt(last + away * NEXT_IN)];
+  });
+  const rings = [ends, ...afterFlats, outer];
   const goesOn = Math.abs(t - far) > NEXT_IN;
   return {
     axisAt,
     axis,
-    rings: away > 0 ? [ends, outer] : [outer, ends],
+    rings: away > 0 ? rings : rings.toReversed(),
     atJoint: ends,
     uncut: ends,
     goesOn: away > 0 ? [false, goesOn] : [goesOn, false],

@@ -2,11 +2,9 @@ import { cross, dot, lengthOf, plus, unit, type Vector } from '../../engine/chec
 import type { Point } from '../drawing/paper.ts';
 import { groupBy } from '../sheet/group-by.ts';
 import type { Pen } from './pen.ts';
+import { endOfPlateIn } from './plate-flats.ts';
 import { faceOf, onShank, type Shank } from './shanks.ts';
 
-/** Steel beyond the outermost fastener of a plate, in diameters; drawn only. */
-const PAST_DIAMETERS = 2;
-const LEAST_PAST_IN = 1 / 2;
 /** Steel is drawn at least this thick [px]. */
 const THICK_PX = 2;
 
@@ -37,12 +35,12 @@ const faceAlike = (a: Shank, b: Shank): boolean => a.main.id !== b.main.id && do
 function pathOver(group: readonly Shank[], partner: readonly Shank[], joint: Vector, isFar = false): readonly Vector[] {
   const [first] = group;
   if (!first) return [];
-  const { along, size } = first;
+  const { along } = first;
   const own = farAndNear(group, joint, isFar);
   const near = own.at(-1)!;
   const atJoint = plus(near, along, dot(plus(joint, near, -1), along));
   const path = partner.length > 0 ? [...own, ...farAndNear(partner, joint, isFar).toReversed()] : [...own, atJoint];
-  return longer(path, Math.max(PAST_DIAMETERS * size.nominalIn, LEAST_PAST_IN), along);
+  return longer(path, endOfPlateIn(first), along);
 }
 
 /** Of fasteners in lines beside one another: the middle of those farthest from the joint, and of those nearest to it. */

@@ -35,7 +35,8 @@ export function jointViews(joint: JointSetting, capacity: Capacity, options: Joi
     capacity?.kind === 'fasteners' ? capacity.rows.map((row) => shanksOf(setting, row, looks[0].toward)) : [];
   const middle = setting.line?.at ?? setting.at;
   const reachIn = Math.max(0, ...rows.flat().map((shank) => reachOfShank(shank, middle)));
-  const scene: Scene = { setting, capacity, bodies: bodiesOf(setting, options.shelter, reachIn + 1), rows };
+  const bodies = bodiesOf(setting, options.shelter, reachIn + 1, rows.flat());
+  const scene: Scene = { setting, capacity, bodies, rows };
   const extents = looks.map((look) => extentOfScene(scene, look, options.shelter));
   const underneath = [heldBy(capacity), hardwareOf(setting, options.shelter)];
   const feet = underneath.map((words) => MARGIN.bottom + (words === null ? 0 : WORDS_HIGH));

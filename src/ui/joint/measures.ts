@@ -40,14 +40,12 @@ const measure = (what: Measure['what'], piece: JointPiece, from: Vector, to: Vec
 const least = (measures: readonly (Measure | null)[]): Measure | null =>
   measures.reduce((a, b) => (b && (!a || b.lengthIn < a.lengthIn - 1e-9) ? b : a), null);
 
-/** From where it enters the piece to its point, or to the nut. */
-const depthOf = (shank: Shank): Measure =>
-  measure(
-    shank.nutIn === null ? 'depth' : 'through',
-    shank.main,
-    onShank(shank, shank.entersIn),
-    onShank(shank, shank.entersIn + shank.inMainIn),
-  );
+/** From where it enters the piece straight down to its point, or to the nut. */
+function depthOf(shank: Shank): Measure {
+  const { main, into, square, nutIn, entersIn, inMainIn } = shank;
+  const end = onShank(shank, entersIn + inMainIn);
+  return measure(nutIn === null ? 'depth' : 'through', main, plus(end, square, -inMainIn * dot(into, square)), end);
+}
 
 const halfWay = (shank: Shank): Vector => onShank(shank, shank.entersIn + shank.inMainIn / 2);
 

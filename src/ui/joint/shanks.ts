@@ -5,6 +5,8 @@ import type { JointPiece, JointSetting } from '../../engine/checks/joints/joint-
 import { opposite, UP } from '../../engine/checks/joints/stick-shape.ts';
 import type { FastenerRow } from '../../engine/project/model.ts';
 import { isFitted } from './bodies-of.ts';
+import { underPlate } from './plate-flats.ts';
+import { slantedShank } from './slanted-shank.ts';
 
 type Plate = NonNullable<FastenerRow['plate']>;
 
@@ -14,6 +16,8 @@ export interface Shank {
   readonly size: ShankSize;
   readonly headAt: Vector;
   readonly into: Vector;
+  /** straight into the piece that holds it: the same but for a slanted nail */
+  readonly square: Vector;
   /** the way that the lines of its row run */
   readonly along: Vector;
   /** piece under its head; null where that is steel */
@@ -37,8 +41,8 @@ export function shanksOf(setting: JointSetting, row: FastenerRow, fromSide: Vect
   if (row.fastener === 'strap') return [];
   return standsOf(setting, row, fromSide).flatMap((stand) => {
     const along = lineOf(setting, row, stand);
-    return gridOf(setting, row, stand, along).flatMap((at): readonly Shank[] => {
-      const shank = shankAt(row, stand, { at, into: stand.into }, along);
+    return gridOf(setting, row, stand, along).flatMap((at, i): readonly Shank[] => {
+      const shank = shankAt(row, stand, { at, into: stand.into }, along, i);
       return shank ? [shank] : [];
     });
   });
@@ -68,12 +72,13 @@ function standsOf(setting: JointSetting, row: FastenerRow, fromSide: Vector): re
 
 /** Through a plate on the side of a piece: level, square to its grain, and as far from its end as the row says. */
 function besideSteel(
-  { kind, at, ways }: JointSetting,
+  setting: JointSetting,
   piece: JointPiece,
   other: JointPiece,
-  { endIn }: FastenerRow,
+  row: FastenerRow,
   fromSide: Vector,
 ): Stand | null {
+  const { kind, at, ways } = setting;
   const { shape, toEndsIn } = piece;
   if (!shape || !toEndsIn) return null;
   const { axis } = shape;
@@ -81,13 +86,13 @@ function besideSteel(
   const away = toStart ? axis : opposite(axis);
   const onAxis = plus(shape.axisAt, axis, dot(plus(at, shape.axisAt, -1), axis));
   const shiftIn =
-    (endIn ?? 0) - Math.min(...toEndsIn) + (isFitted(kind) ? hiddenIn(onAxis, away, toEndsIn, other.shape) : 0);
+    (row.endIn ?? 0) - Math.min(...toEndsIn) + (isFitted(kind) ? hiddenIn(onAxis, away, toEndsIn, other.shape) : 0);
   // level; on a plumb piece square to the pull as well
   const square = [cross(axis, UP), cross(axis, ways.pull)].find((v) => lengthOf(v) > SOME);
   const into = square ? unit(square) : ways.across;
   return {
     side: null,
-    main: piece,
+    main: underPlate(setting, piece, row, into),
     at: plus(onAxis, away, Math.max(0, shiftIn)),
     into: dot(into, fromSide) > 0 ? opposite(into) : into,
     inward: shiftIn > 0 ? away : null,
@@ -137,30 +142,31 @@ function squareTo(v: Vector, n: Vector): Vector | null {
   return lengthOf(rest) > SOME ? unit(rest) : null;
 }
 
-function shankAt(row: FastenerRow, { side, main }: Stand, line: ShankLine, along: Vector): Shank | null {
+function shankAt(row: FastenerRow, stand: Stand, line: ShankLine, along: Vector, nth: number): Shank | null {
+  const { side, main } = stand;
+  if (row.fastener === 'strap') return null;
+  const plate = row.plate ?? null;
+  const known = { row, size: sizeOf(row, row.fastener), square: line.into, along, side, main, plate };
+  if (row.slanted && side && !plate) {
+    const slanted = slantedShank(side, main, line, row.lengthIn, nth % 2 === 1);
+    return slanted && { ...known, ...slanted, nutIn: null };
+  }
   const inMain = main.shape && stretchIn(main.shape, line);
   const inSide = side ? side.shape && stretchIn(side.shape, line) : inMain;
   if (!inMain || !inSide) return null;
   const flatIn = row.headFlatIn ?? 0;
-  const plate = row.plate ?? null;
   const steelIn = plate?.thicknessIn ?? 0;
   const headFromIn = side ? inSide.fromIn + flatIn : inSide.fromIn - steelIn;
   const entersIn = inMain.fromIn - headFromIn;
-  if (row.fastener === 'strap') return null;
   const isBolt = row.fastener === 'bolt';
   const farIn = inMain.toIn - headFromIn - (side ? flatIn : 0);
   return {
-    row,
-    size: sizeOf(row, row.fastener),
+    ...known,
     headAt: plus(line.at, line.into, headFromIn),
     into: line.into,
-    along,
-    side,
-    main,
     entersIn,
     inMainIn: isBolt ? farIn - entersIn : row.lengthIn - entersIn,
     nutIn: isBolt ? farIn + (plate?.each === 2 ? steelIn : 0) : null,
-    plate,
   };
 }
 

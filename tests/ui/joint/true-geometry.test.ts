@@ -10,7 +10,7 @@ import { looksAt, seen } from '../../../src/ui/joint/looks.ts';
 import { measuresOf } from '../../../src/ui/joint/measures.ts';
 import { insideOf, seenBody } from '../../../src/ui/joint/outline.ts';
 import { onShank, shanksOf } from '../../../src/ui/joint/shanks.ts';
-import { exampleText, soundProject } from '../../support/files.ts';
+import { everythingGivenText, exampleText, soundProject } from '../../support/files.ts';
 import { plainShed } from '../../support/plain-shed.ts';
 import { tiedShed } from '../../support/tied-shed.ts';
 import { jointSource } from '../../engine/frame/line-bench.ts';
@@ -99,6 +99,69 @@ describe('fasteners of a plate at the top of a post', () => {
     // the post's surface is half of 9 in. from its axis, the head a quarter inch before it
     const out = post.map(({ headAt, into }) => -dot(plus(headAt, joint.at, -1), into));
     for (const off of out) expect(off).toBeCloseTo(4.75, 9);
+  });
+});
+
+describe('plates on flats of the wider log', () => {
+  const plate = { thicknessIn: 0.25, widthIn: 2, steel: 'plate', each: 2 } as const;
+  // a beam of 9.5 in. over posts of 9: flats a quarter inch deep on both sides of the beam make it 9 in. wide
+  const shed = placed(plainShed({ postDiametersIn: [9, 9], beamDiametersIn: [9.5, 9.5] }));
+  const joint = ofKind(shed, 'beamPost');
+  const plated = row({ lengthIn: 3, count: 2, spacingIn: 1.5, endIn: 4, headFlatIn: 0.25, plate });
+  const shanks = shanksOf(joint, plated, looksAt(joint)[0].toward);
+
+  it('stand with every head in one plane, and go in as far as their length behind the steel', () => {
+    for (const { headAt, into, inMainIn } of shanks) {
+      expect(-dot(plus(headAt, joint.at, -1), into)).toBeCloseTo(4.5 + 0.25, 9);
+      expect(inMainIn).toBeCloseTo(2.75, 9);
+    }
+  });
+
+  it('cut the round to a chord where the plates lie, and nowhere else', () => {
+    const { upper, lower } = bodiesOf(joint, shed.shelter, 6, shanks);
+    const wide = (ring: readonly Vector[]): number =>
+      Math.max(...ring.map(([, y]) => y)) - Math.min(...ring.map(([, y]) => y));
+    expect(wide(upper!.atJoint)).toBeCloseTo(9, 9);
+    expect(wide(upper!.uncut)).toBeCloseTo(9.5, 9);
+    expect(wide(upper!.rings[0]!)).toBeCloseTo(9.5, 9);
+    expect(wide(lower!.atJoint)).toBeCloseTo(9, 9);
+  });
+});
+
+describe('a nail slantwise through a rafter of 1-1/2 in. into its strip', () => {
+  const shed = placed(soundProject(everythingGivenText()));
+  const joint = ofKind(shed, 'rafterStrip');
+  const nails = row({
+    fastener: 'nail',
+    diameterIn: 0.131,
+    lengthIn: 2.5,
+    count: 2,
+    rows: 2,
+    spacingIn: 1.25,
+    slanted: true,
+  });
+  const shanks = shanksOf(joint, nails, looksAt(joint)[0].toward);
+
+  // NDS 12.5.4.1 (from memory): 30 degrees from the side of the rafter, started a third of the length up from the joint
+  it('starts on its side a third of its length up, and goes in at 30 degrees', () => {
+    for (const { headAt, into, square, entersIn } of shanks) {
+      expect(dot(into, square)).toBeCloseTo(Math.cos(Math.PI / 6), 12);
+      expect(entersIn).toBeCloseTo(2.5 / 3 / Math.cos(Math.PI / 6), 9);
+      const breadthIn = joint.upper.stick?.kind === 'sawn' ? joint.upper.stick.breadthIn : NaN;
+      expect(Math.abs(headAt[0] - joint.upper.shape!.axisAt[0])).toBeCloseTo(breadthIn / 2, 9);
+    }
+  });
+
+  it('comes from both sides in turn, inward', () => {
+    const [one, other] = shanks.map(({ into }) => into[0]);
+    expect(one! + other!).toBeCloseTo(0, 12);
+    for (const { headAt, into } of shanks)
+      expect(Math.sign(into[0])).toBe(-Math.sign(headAt[0] - joint.upper.shape!.axisAt[0]));
+  });
+
+  it('is measured straight down into the strip', () => {
+    const depth = measuresOf(shanks).find(({ what }) => what === 'depth');
+    expect(depth!.lengthIn).toBeCloseTo(2.5 * Math.cos(Math.PI / 6) - 2.5 / 3, 9);
   });
 });
 
