@@ -1,13 +1,18 @@
+import { METRIC, PER } from '../metric.ts';
+
 /** Units in which a sentence tells its sizes. */
 type Sizes = 'feet' | 'metric';
 
 /** A blank that is a length in inches by its name, with the unit that follows it. */
 const SIZE = /\{(\w+In)\}( in\b)?/g;
+/** A blank that is a height, a force or a pressure by its name and the unit that follows it. */
+const MEASURE = /\{(\w*(?:Ft|Lb|Plf|Psf|Psi))\} (lb\/ft|ft|lb|psf|psi)\b/g;
 const BLANK = /\{(\w+)\}/g;
 
 /**
  * A sentence with its blanks filled. Sizes are told as they are cut, in sixteenths or whole millimetres: what is needed at
- * least rounded up, what is allowed at most rounded down. Other numbers in as many digits as are worth reading.
+ * least rounded up, what is allowed at most rounded down. Heights, forces and pressures in metric are told as in a table. Other
+ * numbers in as many digits as are worth reading.
  */
 export const fillIn = (
   sentence: string,
@@ -22,6 +27,12 @@ export const fillIn = (
         ? `${inMillimetres(value, roundingOf(name))} mm`
         : `${inInches(value, roundingOf(name))}${unit}`;
     })
+    .replace(MEASURE, (blank, name: string, unit: keyof typeof METRIC) => {
+      const value = values[name];
+      return sizes === 'metric' && typeof value === 'number' && Number.isFinite(value)
+        ? inMetric(value, unit, roundingOf(name))
+        : blank;
+    })
     .replace(BLANK, (blank, name: string) => {
       const value = values[name];
       if (value === undefined) return blank;
@@ -34,11 +45,10 @@ type Rounding = (value: number) => number;
 const HAIR = 1e-6;
 
 function roundingOf(name: string): Rounding {
-  if (/^(least|need|startFrom)/.test(name)) return (value) => Math.ceil(value - HAIR);
+  if (/^(least|need|more|startFrom)/.test(name)) return (value) => Math.ceil(value - HAIR);
   return /^(most|limit|room|greatest)/.test(name) ? (value) => Math.floor(value + HAIR) : Math.round;
 }
 
-const MM_PER_INCH = 25.4;
 /** Below this a size is steel or a gap, and between two marks it is told in decimals: as given, and as a limit [in]. */
 const FINE_IN = { given: 1, limit: 0.25 } as const;
 
@@ -61,9 +71,16 @@ function fraction(over: number): string {
 }
 
 function inMillimetres(value: number, round: Rounding): string {
-  const mm = Math.abs(value * MM_PER_INCH);
+  const mm = Math.abs(value * PER.mmPerInch);
   const shown = isFine(value, round) ? Number(mm.toPrecision(3)) : round(mm);
   return `${value < 0 && shown > 0 ? '\u2212' : ''}${shown}`;
+}
+
+function inMetric(value: number, unit: keyof typeof METRIC, round: Rounding): string {
+  const { per, unit: metric, decimals } = METRIC[unit];
+  const parts = 10 ** decimals;
+  const shown = (round(value * per * parts) / parts).toFixed(decimals);
+  return `${shown.replace('-', '\u2212')} ${metric}`;
 }
 
 /** Whole numbers as they are, others in three digits, never more than three decimals. */

@@ -10,6 +10,6 @@ export const ROOF_MESSAGES = {
   handCutOnRoof: 'Cuts made by hand on {member} are not computed in this version.',
   typedWithoutBearing: 'The typed section ({name}) says nothing of bearing across its grain. Ask its maker.',
   ledgerAsks:
-    'On each foot of ledger: down {downPlf} lb, up {upPlf} lb, outward {outPlf} lb, along {alongPlf} lb. Type what each fixing is rated for.',
+    'Along the ledger: down {downPlf} lb/ft, up {upPlf} lb/ft, outward {outPlf} lb/ft, along {alongPlf} lb/ft. Type what each fixing is rated for, or say what wood of the wall it ends in and with what.',
   ledgerSpacingNotGiven: 'The spacing of what holds the ledger to the wall is not given.',
 } as const;

@@ -1,3 +1,4 @@
+import { PER } from '../../data/metric.ts';
 import { BOLTS, CUT_WASHERS } from '../../data/fasteners/bolts.ts';
 import { LAG_SCREWS, LAG_THREADS } from '../../data/fasteners/lag-screws.ts';
 import { NAILS, SPIKES } from '../../data/fasteners/nails.ts';
@@ -5,7 +6,7 @@ import { WOOD_SCREWS } from '../../data/fasteners/wood-screws.ts';
 import type { FastenerRow } from '../../engine/project/model.ts';
 import { showLength } from '../units/show-length.ts';
 import { showNumber } from '../units/show-quantity.ts';
-import { PER, type UnitSystem } from '../units/system.ts';
+import type { UnitSystem } from '../units/system.ts';
 
 /** A size that is offered, with what it is called. */
 export interface ListedSize {

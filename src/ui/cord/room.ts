@@ -1,7 +1,8 @@
+import { PER } from '../../data/metric.ts';
 import type { CheckRow } from '../../engine/evaluation.ts';
 import { showLength } from '../units/show-length.ts';
 import { showNumber } from '../units/show-quantity.ts';
-import { PER, type UnitSystem } from '../units/system.ts';
+import type { UnitSystem } from '../units/system.ts';
 
 /** Eighths of an inch, or whole millimetres, in an inch. */
 const STEPS_PER_INCH = { feet: 8, metric: PER.mmPerInch } as const;

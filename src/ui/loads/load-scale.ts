@@ -1,5 +1,6 @@
+import { PER } from '../../data/metric.ts';
 import { showNumber, showUnit } from '../units/show-quantity.ts';
-import { PER, type UnitSystem } from '../units/system.ts';
+import type { UnitSystem } from '../units/system.ts';
 
 /** How long a load is drawn, the same for every case, so that one can be held against another. */
 export interface LoadScale {

@@ -1,3 +1,4 @@
+import { PER } from '../../data/metric.ts';
 import { BASIS_PHRASES, SHEET_WORDS } from '../../data/words/sheet.ts';
 import type { Evaluation, LogReport } from '../../engine/evaluation.ts';
 import type { Log, Project, Wood } from '../../engine/project/model.ts';
@@ -5,7 +6,7 @@ import { isNamed } from '../../engine/project/is-named.ts';
 import { quantity } from '../../engine/units.ts';
 import { showLength } from '../units/show-length.ts';
 import { showAmount, showNumber, showUnit } from '../units/show-quantity.ts';
-import { PER, type UnitSystem } from '../units/system.ts';
+import type { UnitSystem } from '../units/system.ts';
 import { groupBy } from './group-by.ts';
 import type { PieceNames } from './piece-names.ts';
 import { leftOut, type PlainRow, type PlainTable } from './sheet-table.ts';

@@ -1,4 +1,5 @@
-import { PER, type UnitSystem } from './system.ts';
+import { PER } from '../../data/metric.ts';
+import type { UnitSystem } from './system.ts';
 
 /** Quantities that are read as one number with a unit (lengths have a reader of their own). */
 export type MeasureKind =

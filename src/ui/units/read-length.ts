@@ -1,7 +1,7 @@
+import { PER } from '../../data/metric.ts';
 import type { Inches } from '../../engine/units.ts';
 import { inches } from '../../engine/units.ts';
 import { NUMBER, plainMarks, readNumberText, refused, type Reading } from './reading.ts';
-import { MM_PER_INCH } from './system.ts';
 
 export type BareUnit = 'in' | 'ft' | 'mm' | 'm';
 type Read = {
@@ -15,9 +15,9 @@ type LengthReading = Read | Extract<Reading, { ok: false }>;
 const UNIT_WORDS: Readonly<Record<string, number>> = {
   "'": 12, ft: 12, foot: 12, feet: 12,
   '"': 1, in: 1, ins: 1, inch: 1, inches: 1,
-  mm: 1 / MM_PER_INCH, millimetre: 1 / MM_PER_INCH, millimetres: 1 / MM_PER_INCH, millimeters: 1 / MM_PER_INCH,
-  cm: 10 / MM_PER_INCH, centimetres: 10 / MM_PER_INCH, centimeters: 10 / MM_PER_INCH,
-  m: 1000 / MM_PER_INCH, metre: 1000 / MM_PER_INCH, metres: 1000 / MM_PER_INCH, meter: 1000 / MM_PER_INCH, meters: 1000 / MM_PER_INCH,
+  mm: 1 / PER.mmPerInch, millimetre: 1 / PER.mmPerInch, millimetres: 1 / PER.mmPerInch, millimeters: 1 / PER.mmPerInch,
+  cm: 10 / PER.mmPerInch, centimetres: 10 / PER.mmPerInch, centimeters: 10 / PER.mmPerInch,
+  m: 1000 / PER.mmPerInch, metre: 1000 / PER.mmPerInch, metres: 1000 / PER.mmPerInch, meter: 1000 / PER.mmPerInch, meters: 1000 / PER.mmPerInch,
 }; // prettier-ignore
 const GIRTH = /\b(girth|around|round)\b/;
 const TERM = new RegExp(String.raw`^(${NUMBER})\s*(?:('|"|[a-z]+)\.?)?\s*`);

@@ -1,4 +1,5 @@
-import { PER, type UnitSystem } from './system.ts';
+import { PER } from '../../data/metric.ts';
+import type { UnitSystem } from './system.ts';
 
 export interface LengthStyle {
   /** sixteenths for what is cut, eighths for what is set out */

@@ -1,5 +1,6 @@
+import { METRIC } from '../../data/metric.ts';
 import type { Quantity, Unit } from '../../engine/units.ts';
-import { PER, type UnitSystem } from './system.ts';
+import type { UnitSystem } from './system.ts';
 
 interface Showing {
   readonly per: number;
@@ -30,28 +31,11 @@ const FEET: Readonly<Record<Unit, Omit<Showing, 'per'>>> = {
   '1': { unit: '', decimals: 3 },
 };
 
-const METRIC: Readonly<Partial<Record<Unit, Showing>>> = {
-  in: { per: PER.mmPerInch, unit: 'mm', decimals: 1 },
-  ft: { per: PER.metresPerFoot, unit: 'm', decimals: 2 },
-  in2: { per: PER.mmPerInch ** 2, unit: 'mm²', decimals: 0 },
-  in3: { per: (PER.mmPerInch / 10) ** 3, unit: 'cm³', decimals: 0 },
-  in4: { per: (PER.mmPerInch / 10) ** 4, unit: 'cm⁴', decimals: 0 },
-  ft2: { per: PER.metresPerFoot ** 2, unit: 'm²', decimals: 2 },
-  ft3: { per: PER.metresPerFoot ** 3, unit: 'm³', decimals: 3 },
-  lb: { per: PER.kilonewtonsPerPound, unit: 'kN', decimals: 2 },
-  'lb·in': { per: (PER.kilonewtonsPerPound * PER.mmPerInch) / 1000, unit: 'kN·m', decimals: 3 },
-  'lb/in': { per: (PER.kilonewtonsPerPound * 1000) / PER.mmPerInch, unit: 'N/mm', decimals: 2 },
-  'lb/ft': { per: PER.kilonewtonsPerMetrePerPlf, unit: 'kN/m', decimals: 3 },
-  psi: { per: PER.MPaPerPsi, unit: 'MPa', decimals: 2 },
-  psf: { per: PER.kPaPerPsf, unit: 'kPa', decimals: 3 },
-  pcf: { per: PER.kilonewtonsPerCubicMetrePerPcf, unit: 'kN/m³', decimals: 2 },
-  'psf/ft': { per: PER.kPaPerMetrePerPsfPerFoot, unit: 'kPa/m', decimals: 1 },
-  mph: { per: PER.metresPerSecondPerMph, unit: 'm/s', decimals: 1 },
-};
+const isMetric = (unit: Unit): unit is keyof typeof METRIC => Object.hasOwn(METRIC, unit);
 
 /** How a unit reads in the chosen system: what one of ours is worth, its name, its usual decimals. */
 export const showing = (unit: Unit, system: UnitSystem): Showing =>
-  (system === 'metric' ? METRIC[unit] : undefined) ?? { per: 1, ...FEET[unit] };
+  (system === 'metric' && isMetric(unit) ? METRIC[unit] : null) ?? { per: 1, ...FEET[unit] };
 
 /** The unit's name in the chosen system, for column heads. */
 export const showUnit = (unit: Unit, system: UnitSystem): string => showing(unit, system).unit;

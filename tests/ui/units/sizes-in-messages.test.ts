@@ -33,6 +33,23 @@ describe('a sentence with its blanks filled', () => {
     expect(fillIn(sentence, { fromXIn: -12.5, toXIn: 156 }, 'metric')).toBe('from −318 mm to 3962 mm');
   });
 
+  // NIST SP 811: 1 ft = 0.3048 m, 1 lbf = 4.4482216 N, 1 lbf/ft = 14.59390 N/m, 1 psi = 6894.757 Pa, 1 psf = 47.88026 Pa
+  it('tells heights, forces and pressures in metric with their units, to the decimals of a table', () => {
+    const sentence = '{stepFt} ft, {pullLb} lb, {downPlf} lb/ft, {limitPsi} psi, {snowPsf} psf';
+    const values = { stepFt: 10, pullLb: 1000, downPlf: 100, limitPsi: 1000, snowPsf: 40 };
+    expect(fillIn(sentence, values)).toBe('10 ft, 1000 lb, 100 lb/ft, 1000 psi, 40 psf');
+    expect(fillIn(sentence, values, 'metric')).toBe('3.05 m, 4.45 kN, 1.459 kN/m, 6.89 MPa, 1.915 kPa');
+    expect(fillIn('{pullLb} lb and {otherLb} lb', { pullLb: 'no' }, 'metric')).toBe('no lb and {otherLb} lb');
+  });
+
+  it('rounds up what more is needed and down what is allowed at most in metric too', () => {
+    // 100 lbf = 0.44482 kN; 1100 psi = 7.58423 MPa
+    expect(fillIn('{moreLb} lb more, {limitPsi} psi', { moreLb: 100, limitPsi: 1100 }, 'metric')).toBe(
+      '0.45 kN more, 7.58 MPa',
+    );
+    expect(fillIn('{limitLb} lb', { limitLb: 102 }, 'metric')).toBe('0.45 kN');
+  });
+
   it('leaves words, whole numbers and a rise in twelve, and shortens other numbers to three digits', () => {
     expect(fillIn('{name}: {count} rows, {rise} in 12, ratio {ratio}, {lb} lb', {
       name: 'A1',
