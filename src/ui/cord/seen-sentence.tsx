@@ -1,7 +1,9 @@
+import { SIGN_WORDS } from '../../data/words/species-signs.ts';
+import { SPECIES_SIGNS } from '../../data/wood/species-signs.ts';
 import { setAt } from '../../engine/project/edits/set-at.ts';
-import type { Log, Seen } from '../../engine/project/model.ts';
+import type { Log, Project, Seen } from '../../engine/project/model.ts';
 import { YoursChoice } from '../fields/choice.tsx';
-import { CommandButton } from '../fields/command-choice.tsx';
+import { CommandButton, CommandChoice } from '../fields/command-choice.tsx';
 import { Yours } from '../fields/yours.tsx';
 import { say, useWorkbench } from '../state/use-workbench.ts';
 
@@ -65,8 +67,42 @@ export function SeenSentence({ log, of }: { readonly log: Log; readonly of: stri
       <Yours path={`${seen}.straightIn`} label={`${of}: how far out of straight`} />, drying checks{' '}
       <Yours path={`${seen}.checks`} label={`${of}: drying checks`} kind="text" />, through from face to face at an end{' '}
       <YoursChoice path={`${seen}.throughCheckAtEnd`} label={`${of}: a check through at an end`} choices={THROUGH} />.
-      Looked at by <Yours path={`${seen}.by`} label={`${of}: who looked`} kind="text" /> on{' '}
+      <ToldBy told={log.seen.speciesToldBy} path={`${seen}.speciesToldBy`} of={of} /> Looked at by{' '}
+      <Yours path={`${seen}.by`} label={`${of}: who looked`} kind="text" /> on{' '}
       <Yours path={`${seen}.date`} label={`${of}: day it was looked at`} kind="text" />. {held && say(held)}
     </p>
+  );
+}
+
+interface ToldByProps {
+  readonly told: Seen['speciesToldBy'];
+  /** where it is stored */
+  readonly path: string;
+  readonly of: string;
+}
+
+/** By what the species was known; whoever looked at the log answers for it. */
+function ToldBy({ told, path, of }: ToldByProps) {
+  return (
+    <>
+      Species told by{' '}
+      <CommandChoice
+        label={`${of}: by what its species was told`}
+        chosen={told ? SPECIES_SIGNS.indexOf(told.sign) + 1 : 0}
+        options={[
+          { words: 'not given', perform: (p) => setAt(p, path, undefined) },
+          ...SPECIES_SIGNS.map((sign) => ({
+            words: SIGN_WORDS[sign],
+            perform: (p: Project) => setAt(p, `${path}.sign`, sign),
+          })),
+        ]}
+      />
+      {told && (
+        <>
+          , in own words <Yours path={`${path}.inWords`} label={`${of}: its species told, in own words`} kind="text" />
+        </>
+      )}
+      .
+    </>
   );
 }

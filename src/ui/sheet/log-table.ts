@@ -1,5 +1,6 @@
 import { PER } from '../../data/metric.ts';
 import { BASIS_PHRASES, SHEET_WORDS } from '../../data/words/sheet.ts';
+import { SIGN_WORDS } from '../../data/words/species-signs.ts';
 import type { Evaluation, LogReport } from '../../engine/evaluation.ts';
 import type { Log, Project, Wood } from '../../engine/project/model.ts';
 import { isNamed } from '../../engine/project/is-named.ts';
@@ -15,6 +16,8 @@ import { leftOut, type PlainRow, type PlainTable } from './sheet-table.ts';
 const BASIS_LETTERS = { derived: 'a', poles: 'b', typed: 'c' } as const;
 
 const UNSEEN = '–';
+/** To be written on by hand. */
+const BLANK = '________________';
 
 /** Every log in use: what it is, who looked, what was seen and the reference values that follow. */
 export function logTable(project: Project, evaluation: Evaluation, names: PieceNames, system: UnitSystem): PlainTable {
@@ -60,26 +63,46 @@ export function logNotes(project: Project, evaluation: Evaluation, names: PieceN
     .map((kind) => `${BASIS_LETTERS[kind]}: ${BASIS_PHRASES[kind]}`);
   const stamped = kinds.has('typed') ? SHEET_WORDS.stampedAsTyped : SHEET_WORDS.notStamped;
   return [
-    `Basis ${phrases.join('; ')}. ${stamped} ${SHEET_WORDS.certificate} ________________`,
-    `${SHEET_WORDS.lookedAt} ${whoLooked(project, evaluation, names)}. ${SHEET_WORDS.identified} ________________`,
+    `Basis ${phrases.join('; ')}. ${stamped} ${SHEET_WORDS.certificate} ${BLANK}`,
+    `${SHEET_WORDS.lookedAt} ${byLog(project, evaluation, names, lookInWords)}. ${speciesTold(project, evaluation, names)}`,
     ...new Set(woods.flatMap(whoStandsBehind)),
   ];
 }
 
-/** `the owner, 2026-02-20: beam A, beam B; nobody yet: posts A1 A2`. */
-function whoLooked(project: Project, evaluation: Evaluation, names: PieceNames): string {
-  const looks = evaluation.logs.flatMap(({ logId, memberIds }) => {
+/** `the owner, 2026-02-20: beam A, beam B; nobody yet: posts A1 A2`; what is said of all logs names none. */
+function byLog(
+  project: Project,
+  evaluation: Evaluation,
+  names: PieceNames,
+  inWords: (seen: Log['seen']) => string,
+): string {
+  const said = evaluation.logs.flatMap(({ logId, memberIds }) => {
     const log = project.logs.find(({ id }) => id === logId);
-    return log ? [{ by: lookInWords(log.seen), memberIds }] : [];
+    return log ? [{ words: inWords(log.seen), memberIds }] : [];
   });
-  return groupBy(looks, ({ by }) => by)
-    .map((alike) => `${alike[0]!.by}: ${names.inShort(alike.flatMap(({ memberIds }) => memberIds))}`)
+  const groups = groupBy(said, ({ words }) => words);
+  if (groups.length === 1) return said[0]!.words;
+  return groups
+    .map((alike) => `${alike[0]!.words}: ${names.inShort(alike.flatMap(({ memberIds }) => memberIds))}`)
     .join('; ');
 }
 
 function lookInWords(seen: Log['seen']): string {
   if (seen === null) return 'nobody yet';
   return [isNamed(seen.by) ? seen.by.trim() : SHEET_WORDS.nobodyNamed, seen.date ?? 'no date'].join(', ');
+}
+
+/** By what each log's species was told; of what is not given, room to write it on. */
+function speciesTold(project: Project, evaluation: Evaluation, names: PieceNames): string {
+  const told = byLog(project, evaluation, names, toldInWords);
+  return told === BLANK ? `${SHEET_WORDS.toIdentify} ${BLANK}` : `${SHEET_WORDS.identified} ${told}.`;
+}
+
+function toldInWords(seen: Log['seen']): string {
+  const told = seen?.speciesToldBy;
+  if (told === undefined) return BLANK;
+  const own = told.inWords?.trim() ?? '';
+  return own === '' ? SIGN_WORDS[told.sign] : `${SIGN_WORDS[told.sign]} (${own})`;
 }
 
 /** Who inspected the poles of a wood, or whose letter or stamp its values come from, and when. */

@@ -115,4 +115,21 @@ describe('the log of an open link', () => {
     expect(shown?.querySelectorAll('figure svg')).toHaveLength(1);
     expect(shown?.textContent).toMatch(/Bow \(crown\):.*Out of straight \(crook\):/);
   });
+
+  it('lets go of how the species was told, and keeps a new sign and the own words beside it', async () => {
+    const user = await openedBeam();
+    const told = () => present().project!.logs.find(({ id }) => id === 'log-1')?.seen?.speciesToldBy;
+    const words = () => screen.queryByRole('textbox', { name: 'beam A: its species told, in own words' });
+    const by = 'beam A: by what its species was told';
+    expect(told()?.sign).toBe('leavesOrNeedles');
+    await user.selectOptions(choice(by), 'not given');
+    expect(words()).toBeNull();
+    expect(present().project!.logs.find(({ id }) => id === 'log-1')?.seen).not.toHaveProperty('speciesToldBy');
+    await user.selectOptions(choice(by), 'bark');
+    expect(told()).toEqual({ sign: 'bark' });
+    await paste(user, words()!, 'thick, in plates');
+    await user.tab();
+    await user.selectOptions(choice(by), 'the wood itself');
+    expect(told()).toEqual({ sign: 'wood', inWords: 'thick, in plates' });
+  });
 });

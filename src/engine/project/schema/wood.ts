@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { POLE_ITEMS } from '../../../data/wood/pole-items.ts';
+import { SPECIES_SIGNS } from '../../../data/wood/species-signs.ts';
 import { day, diameterIn, id, lengthIn, shortText, stress } from '../schema-parts.ts';
 
 const basis = z.discriminatedUnion('kind', [
@@ -49,7 +50,8 @@ export const station = z.strictObject({
 /**
  * What the eye saw on the log; `knotsInWorstFootIn` lists every knot of the worst foot of length by its width,
  * `straightIn` is how far its middle strays from the line between the middles of its ends, `ringsPerIn` counts the outer
- * half of the butt (kept with the log; no derived value gains by it).
+ * half of the butt (kept with the log; no derived value gains by it), `speciesToldBy` is how whoever looked knew the
+ * species (absent: not given; no value hears it).
  */
 const seen = z.strictObject({
   worstKnotIn: lengthIn.nullable(),
@@ -61,6 +63,7 @@ const seen = z.strictObject({
   throughCheckAtEnd: z.boolean().optional(),
   straightIn: lengthIn.nullable(),
   ringsPerIn: z.number().positive().max(200).optional(),
+  speciesToldBy: z.strictObject({ sign: z.enum(SPECIES_SIGNS), inWords: z.string().max(60).optional() }).optional(),
   by: shortText,
   date: day.nullable(),
 });
