@@ -1,4 +1,6 @@
+import { useEffect } from 'react';
 import { late } from '../late.tsx';
+import { useWorkbench } from '../state/use-workbench.ts';
 import { OneSheet } from './one-sheet.tsx';
 import { addressOf, PRINTS, usePrint, type PrintId } from './which-print.ts';
 import './sheet-place.css';
@@ -9,6 +11,7 @@ const StartPlace = late(async () => (await import('../start/start-place.tsx')).S
 /** What is handed in and what is asked before: one page, the calculation behind it, the questions for the office. */
 export function SheetPlace() {
   const shown = usePrint();
+  usePageTitle(PRINTS.find(({ id }) => id === shown)?.title ?? '');
   return (
     <>
       <nav aria-label="What to print" className="prints">
@@ -32,4 +35,16 @@ function Print({ id }: { readonly id: PrintId }) {
     case 'before-you-start':
       return <StartPlace />;
   }
+}
+
+/** The page is called what it prints: a browser gives this name to the file that it prints to. */
+function usePageTitle(print: string): void {
+  const name = useWorkbench(({ project }) => project?.title.name.trim() ?? '');
+  useEffect(() => {
+    const before = document.title;
+    document.title = name === '' ? print : `${name}, ${print}`;
+    return () => {
+      document.title = before;
+    };
+  }, [name, print]);
 }

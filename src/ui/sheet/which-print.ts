@@ -1,11 +1,14 @@
 import { useSyncExternalStore } from 'react';
 import { listenToAddress } from '../places/place.ts';
 
-/** What can be printed at the check sheet. The address carries which, behind the place. */
+/**
+ * What can be printed at the check sheet, by the words that choose it and the title of its file. The address carries
+ * which, behind the place.
+ */
 export const PRINTS = [
-  { id: 'one-page', words: 'The one page' },
-  { id: 'calculation', words: 'The calculation' },
-  { id: 'before-you-start', words: 'Before you start' },
+  { id: 'one-page', words: 'The one page', title: 'check sheet' },
+  { id: 'calculation', words: 'The calculation', title: 'calculation' },
+  { id: 'before-you-start', words: 'Before you start', title: 'before you start' },
 ] as const;
 export type PrintId = (typeof PRINTS)[number]['id'];
 
