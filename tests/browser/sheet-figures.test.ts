@@ -175,6 +175,23 @@ describe('the figures of the printed sheet', () => {
     expect(further).toBeGreaterThanOrEqual(checks.length - rows - told);
   });
 
+  it('goes to a file that is called by the project and the print, with the day of the revision at its foot', async () => {
+    const project = example('firewood-shed');
+    const page = await readSheetOf(project, figuresOf(project), 'Letter');
+    const { pdf } = await printed(page);
+    expect(pdf.toString('latin1')).toContain(`/Title (${project.title.name}, check sheet)`);
+    const foot = await page.locator('.sheet-foot').first().innerText();
+    expect(foot).toContain(`${project.title.name}, revision 1, ${project.title.revision.date}`);
+    await page.evaluate(() => {
+      location.hash = '#check-sheet/calculation';
+    });
+    await expect.poll(() => page.title()).toBe(`${project.title.name}, calculation`);
+    await page.evaluate(() => {
+      location.hash = '#frame';
+    });
+    await expect.poll(() => page.title()).toBe('Log shelter workbench');
+  });
+
   it('is not printed from an unfinished entry, and says why', async () => {
     const { page, close } = await openWorkbench();
     await openSheetOf(page, example('firewood-shed'));

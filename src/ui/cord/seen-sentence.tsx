@@ -66,7 +66,7 @@ export function SeenSentence({ log, of }: { readonly log: Log; readonly of: stri
       at the butt <Yours path={`${seen}.ringsPerIn`} label={`${of}: rings to the inch`} />, out of straight{' '}
       <Yours path={`${seen}.straightIn`} label={`${of}: how far out of straight`} />, drying checks{' '}
       <Yours path={`${seen}.checks`} label={`${of}: drying checks`} kind="text" />, through from face to face at an end{' '}
-      <YoursChoice path={`${seen}.throughCheckAtEnd`} label={`${of}: a check through at an end`} choices={THROUGH} />.
+      <YoursChoice path={`${seen}.throughCheckAtEnd`} label={`${of}: a check through at an end`} choices={THROUGH} />.{' '}
       <ToldBy told={log.seen.speciesToldBy} path={`${seen}.speciesToldBy`} of={of} /> Looked at by{' '}
       <Yours path={`${seen}.by`} label={`${of}: who looked`} kind="text" /> on{' '}
       <Yours path={`${seen}.date`} label={`${of}: day it was looked at`} kind="text" />. {held && say(held)}

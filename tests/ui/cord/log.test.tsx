@@ -122,6 +122,7 @@ describe('the log of an open link', () => {
     const words = () => screen.queryByRole('textbox', { name: 'beam A: its species told, in own words' });
     const by = 'beam A: by what its species was told';
     expect(told()?.sign).toBe('leavesOrNeedles');
+    expect(choice(by).closest('p')?.textContent).toContain('. Species told by');
     await user.selectOptions(choice(by), 'not given');
     expect(words()).toBeNull();
     expect(present().project!.logs.find(({ id }) => id === 'log-1')?.seen).not.toHaveProperty('speciesToldBy');
