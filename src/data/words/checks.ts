@@ -10,7 +10,8 @@ export const CHECK_MESSAGES = {
   memberNotGiven: 'Not given yet: what {member} is made of.',
   weightNotGiven: 'The weight of {member} is not known: {detail}',
   lineNotAnalysed: 'Line {line} is not analysed: {detail}',
-  capacityNotGiven: 'Nobody has said what this joint can carry. Type its rated capacity with a label.',
+  capacityNotGiven:
+    'Nobody has said what this joint can carry. Choose its fasteners, or type its rated capacity with a label.',
   partNotGiven: 'The rating of this joint ({label}) does not say what it carries in this direction.',
   nothingAsked: 'Said to be held by contact only: no combination asks more of it.',
   contactOnly: 'Said to be held by contact only: it cannot carry this.',

@@ -28,7 +28,7 @@ export const PLATE_WORDS = {
 /** How the nails of a row go in. */
 export const SLANT_WORDS = {
   square: 'driven square',
-  slanted: 'driven slantwise, from a third of their length up the side',
+  slanted: 'driven slantwise',
 } as const;
 
 export const DRIVEN_WORDS = { wet: 'green wood', dry: 'dry wood' } as const;
@@ -41,6 +41,9 @@ export const PART_WORDS = {
   across: 'pushed across',
 } as const;
 
+/** Under the four directions of a joint: what asks it in several of them at once, and the moment of a fixed foot. */
+export const AT_ONCE_WORDS = { together: 'all directions together', turning: 'turned' } as const;
+
 /** A direction of a joint in which no row is: nothing pushes it, or nothing of the method reaches it. */
 export const NO_ROW_WORDS = { notAsked: 'not asked', notComputed: 'not computed' } as const;
 
@@ -48,6 +51,8 @@ export const NO_ROW_WORDS = { notAsked: 'not asked', notComputed: 'not computed'
 export const HARDWARE_ASIDES = {
   wall: 'Fasteners into the wall are computed where the wood that they end in is given with the ledger; without it only a rating counts.',
   strongest: 'Unlike rows share no load as they are strong: only the strongest of them counts.',
+  slanted:
+    'Slantwise: each nail starts a third of its length up the side of the upper piece and goes in at 30 degrees to it.',
   shoulder: 'A shoulder is written down for this joint, but none is cut here: it counts nothing.',
   foot: 'The base itself, and what holds it to its concrete, count by their rating.',
 } as const;

@@ -1,9 +1,8 @@
 import { Fragment } from 'react';
 import type { MessageCode } from '../../data/words/en.ts';
-import { NO_ROW_WORDS, PART_WORDS } from '../../data/words/hardware.ts';
+import { AT_ONCE_WORDS, NO_ROW_WORDS, PART_WORDS } from '../../data/words/hardware.ts';
 import { STATUS_WORDS } from '../../data/words/status.ts';
 import type { JointDemand } from '../../engine/checks/joints/joint-demands.ts';
-import type { JointPart } from '../../engine/checks/joints/rated.ts';
 import type { CheckRow, Evaluation } from '../../engine/evaluation.ts';
 import type { Message } from '../../engine/message.ts';
 import type { Quantity } from '../../engine/units.ts';
@@ -20,7 +19,7 @@ interface JointAskedProps {
   readonly words: string;
 }
 
-/** What a joint is asked in each direction and what it carries there, with the load that governs. */
+/** What a joint is asked in each direction, and in several at once, what it carries there, and the load that governs. */
 export function JointAsked({ asked, evaluation, words }: JointAskedProps) {
   return (
     <table className="gives asked-of-joint">
@@ -45,10 +44,19 @@ export function JointAsked({ asked, evaluation, words }: JointAskedProps) {
         {PARTS.map((part, i) => (
           <Direction
             key={part}
-            part={part}
+            words={PART_WORDS[part]}
             demand={asked.demands[part]}
             evaluation={evaluation}
             isSaid={PARTS.slice(0, i).some((before) => isSameReason(asked.demands[before], asked.demands[part]))}
+          />
+        ))}
+        {asked.together.map((row) => (
+          <Direction
+            key={row.ruleId}
+            words={row.ruleId === 'post.footTurning' ? AT_ONCE_WORDS.turning : AT_ONCE_WORDS.together}
+            demand={{ asked: true, row }}
+            evaluation={evaluation}
+            isSaid={PARTS.some((part) => isSameReason(asked.demands[part], { asked: true, row }))}
           />
         ))}
       </tbody>
@@ -57,7 +65,7 @@ export function JointAsked({ asked, evaluation, words }: JointAskedProps) {
 }
 
 interface DirectionProps {
-  readonly part: JointPart;
+  readonly words: string;
   readonly demand: JointDemand;
   readonly evaluation: Evaluation;
   /** the same reason stands above already */
@@ -72,14 +80,14 @@ const isSameReason = (a: JointDemand, b: JointDemand): boolean => {
 };
 
 /** One direction: its numbers, and under them the load that governs, or why there is no number. */
-function Direction({ part, demand, evaluation, isSaid }: DirectionProps) {
+function Direction({ words, demand, evaluation, isSaid }: DirectionProps) {
   const system = useWorkbench((state) => state.system);
   const row = demand.asked ? demand.row : null;
   const under = underIt(demand, evaluation, isSaid);
   return (
     <Fragment>
       <tr className={under === '' ? undefined : 'explained-below'}>
-        <th scope="row">{PART_WORDS[part]}</th>
+        <th scope="row">{words}</th>
         <td className="number">{row ? shown(row.demand, system) : ''}</td>
         <td className="number">{row ? shown(row.capacity, system) : ''}</td>
         <td className={row?.status === 'fail' ? 'number marked' : 'number'}>
@@ -120,6 +128,7 @@ function underIt(demand: JointDemand, { loads }: Evaluation, isSaid: boolean): s
 }
 
 const shown = (quantity: Quantity | null, system: UnitSystem): string =>
-  quantity === null
+  // a sum of shares is no force
+  quantity === null || quantity.unit === '1'
     ? ''
     : showQuantity(quantity.unit === 'lb' ? { ...quantity, value: Math.round(quantity.value) } : quantity, system);

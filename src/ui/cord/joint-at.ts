@@ -1,4 +1,4 @@
-import { demandsOf, type JointDemands } from '../../engine/checks/joints/joint-demands.ts';
+import { demandsOf, togetherOf, type JointDemands } from '../../engine/checks/joints/joint-demands.ts';
 import type { JointSetting } from '../../engine/checks/joints/joint-setting.ts';
 import { jointsOf } from '../../engine/checks/joints/joints.ts';
 import type { JointPart } from '../../engine/checks/joints/rated.ts';
@@ -14,6 +14,8 @@ export interface AskedJoint {
   /** the one whose worst row is the worst of all */
   readonly setting: JointSetting;
   readonly demands: JointDemands;
+  /** in several directions at once: of each rule that asks so the hardest row */
+  readonly together: readonly CheckRow[];
   readonly worst: CheckRow | null;
 }
 
@@ -36,7 +38,8 @@ export function askedOf(joints: readonly JointSetting[], evaluation: Evaluation)
   return joints
     .map((setting): AskedJoint => {
       const demands = demandsOf(setting, evaluation);
-      return { setting, demands, worst: worstOf(demands) };
+      const together = hardestOfEach(togetherOf(setting, evaluation.checks));
+      return { setting, demands, together, worst: worstOf(demands, together) };
     })
     .reduce<AskedJoint | null>((so, one) => (so === null ? one : harder(so, one)), null);
 }
@@ -48,6 +51,7 @@ function harder(a: AskedJoint, b: AskedJoint): AskedJoint {
   return {
     setting: hardest.setting,
     worst: hardest.worst,
+    together: hardestOfEach([...a.together, ...b.together]),
     demands: { push: part('push'), pull: part('pull'), along: part('along'), across: part('across') },
   };
 }
@@ -59,5 +63,13 @@ const rowAt = (demands: JointDemands, part: JointPart): CheckRow | null => {
 
 const isHarder = (a: CheckRow | null, b: CheckRow | null): boolean => a !== null && (b === null || isWorse(a, b));
 
-const worstOf = (demands: JointDemands): CheckRow | null =>
-  PARTS.map((part) => rowAt(demands, part)).reduce((a, b) => (isHarder(b, a) ? b : a), null);
+const hardestOf = (rows: readonly (CheckRow | null)[]): CheckRow | null =>
+  rows.reduce((a, b) => (isHarder(b, a) ? b : a), null);
+
+const worstOf = (demands: JointDemands, together: readonly CheckRow[]): CheckRow | null =>
+  hardestOf([...PARTS.map((part) => rowAt(demands, part)), ...together]);
+
+const hardestOfEach = (rows: readonly CheckRow[]): readonly CheckRow[] =>
+  [...new Set(rows.map(({ ruleId }) => ruleId))].flatMap(
+    (rule) => hardestOf(rows.filter(({ ruleId }) => ruleId === rule)) ?? [],
+  );

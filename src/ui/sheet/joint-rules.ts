@@ -1,5 +1,4 @@
 import { RULES, type RuleId } from '../../data/rules.ts';
-import type { JointKind } from '../../engine/project/model.ts';
 
 /** Rules that ask the hardware of a joint. What only the wood answers where two pieces touch stands with the checks. */
 const JOINT_RULES: ReadonlySet<RuleId> = new Set([
@@ -37,18 +36,6 @@ const JOINT_RULES: ReadonlySet<RuleId> = new Set([
 ]);
 
 export const isJointRule = (ruleId: RuleId): boolean => JOINT_RULES.has(ruleId);
-
-/** Rules that ask a kind of joint in several directions at once: they decide its ratio, but are no force of a column. */
-const TOGETHER: Readonly<Partial<Record<JointKind, readonly RuleId[]>>> = {
-  purlinRafter: ['purlin.together'],
-  rafterStrip: ['rafter.tieTogether'],
-  rafterLedger: ['rafter.tieTogether'],
-  stripBeam: ['strip.together'],
-  beamPost: ['beam.tieTogether'],
-  tiePost: ['tie.together'],
-  postFoot: ['post.footTogether', 'post.footTurning'],
-};
-export const togetherRules = (kind: JointKind): readonly RuleId[] => TOGETHER[kind] ?? [];
 
 /** Pier checks have a table of their own beside the reactions. */
 export const isPierRule = (ruleId: RuleId): boolean => RULES[ruleId].link === 'pier';

@@ -1,7 +1,7 @@
 import { JOINT_NAMES, SHEET_WORDS } from '../../data/words/sheet.ts';
 import { STATUS_WORDS } from '../../data/words/status.ts';
 import { isWorse } from '../../engine/check.ts';
-import { demandsOf } from '../../engine/checks/joints/joint-demands.ts';
+import { demandsOf, togetherOf, togetherRules } from '../../engine/checks/joints/joint-demands.ts';
 import type { JointSetting } from '../../engine/checks/joints/joint-setting.ts';
 import { jointsOf } from '../../engine/checks/joints/joints.ts';
 import type { JointPart } from '../../engine/checks/joints/rated.ts';
@@ -14,7 +14,7 @@ import { clauseWords } from './check-words.ts';
 import { groupBy } from './group-by.ts';
 import { heldBy } from './held-by.ts';
 import { askedCell, ledgerWords } from './joint-cells.ts';
-import { isJointRule, togetherRules } from './joint-rules.ts';
+import { isJointRule } from './joint-rules.ts';
 import type { PieceNames } from './piece-names.ts';
 import { leftOut, type PlainRow, type PlainTable } from './sheet-table.ts';
 
@@ -107,13 +107,6 @@ function waysOf(joint: JointSetting, asked: readonly CheckRow[], { lines }: Eval
     return demand.asked ? demand.row : null;
   };
   return { push: way('push'), pull: way('pull'), along: way('along'), across: way('across') };
-}
-
-function togetherOf({ kind, upper, place }: JointSetting, asked: readonly CheckRow[]): readonly CheckRow[] {
-  const rules = togetherRules(kind);
-  const here = asked.filter((row) => rules.includes(row.ruleId) && row.memberId === upper.id);
-  const own = here.filter((row) => row.place.name === place);
-  return own.length > 0 ? own : here;
 }
 
 const isWorseWay = (a: CheckRow | null, b: CheckRow | null): boolean => a !== null && (b === null || isWorse(a, b));

@@ -122,3 +122,23 @@ function demandAt(
 const placesOf = ({ place, kind }: JointSetting): readonly string[] => [place, kind, 'whole'];
 
 const placeName = ({ place }: CheckRow): string => (place.name === '' ? place.kind : place.name);
+
+/** Rules that ask a kind of joint in several directions at once: they decide its ratio, but are no force of one direction. */
+const TOGETHER: Readonly<Partial<Record<JointKind, readonly RuleId[]>>> = {
+  purlinRafter: ['purlin.together'],
+  rafterStrip: ['rafter.tieTogether'],
+  rafterLedger: ['rafter.tieTogether'],
+  stripBeam: ['strip.together'],
+  beamPost: ['beam.tieTogether'],
+  tiePost: ['tie.together'],
+  postFoot: ['post.footTogether', 'post.footTurning'],
+};
+export const togetherRules = (kind: JointKind): readonly RuleId[] => TOGETHER[kind] ?? [];
+
+/** The rows that ask a joint in several directions at once: its own, else those of all alike on its upper member. */
+export function togetherOf({ kind, upper, place }: JointSetting, checks: readonly CheckRow[]): readonly CheckRow[] {
+  const rules = togetherRules(kind);
+  const here = checks.filter((row) => rules.includes(row.ruleId) && row.memberId === upper.id);
+  const own = here.filter((row) => row.place.name === place);
+  return own.length > 0 ? own : here;
+}
