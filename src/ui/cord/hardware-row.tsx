@@ -1,5 +1,5 @@
 import { FASTENER_WORDS } from '../../data/words/fasteners-pulled.ts';
-import { ACTS_WORDS, DRIVEN_WORDS, FASTENERS_WORDS } from '../../data/words/hardware.ts';
+import { ACTS_WORDS, DRIVEN_WORDS, FASTENERS_WORDS, HARDWARE_ASIDES } from '../../data/words/hardware.ts';
 import { setAt } from '../../engine/project/edits/set-at.ts';
 import type { JointSetting } from '../../engine/checks/joints/joint-setting.ts';
 import type { FastenerRow } from '../../engine/project/model.ts';
@@ -60,6 +60,7 @@ export function HardwareRow({ row, path, of, setting, onTakeAway }: HardwareRowP
   return (
     <>
       {sentence}
+      {row.slanted && <p className="aside">{HARDWARE_ASIDES.slanted}</p>}
       {hasFlats && <WhatAFlatIs isForPlates={row.plate !== undefined} />}
     </>
   );

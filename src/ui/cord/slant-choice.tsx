@@ -37,7 +37,7 @@ export function Slant({ row, path, of, setting }: SlantProps) {
           { words: SLANT_WORDS.slanted, perform: (p) => setAt(p, path, slantwise(row)) },
         ]}
       />
-      <FieldNote id={noteId} fault={refusal && say(refusal)} echo={null} floats={false} />,{' '}
+      , <FieldNote id={noteId} fault={refusal && say(refusal)} echo={null} floats={false} />
     </>
   );
 }

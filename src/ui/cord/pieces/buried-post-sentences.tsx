@@ -27,8 +27,8 @@ const TURNS = [
 ];
 /** @source IBC 1806.3.4, from memory */
 const MOVEMENTS = [
-  { value: false, words: 'may do harm: the soil holds as it does always' },
-  { value: true, words: 'does no harm: the soil then holds twice as much sideways' },
+  { value: false, words: 'may do harm' },
+  { value: true, words: 'does no harm' },
 ];
 
 /** Where a post in the ground begins, before anybody types. */
@@ -92,13 +92,13 @@ export function BuriedSentences({ path, name, foot, isPushedBriefly }: BuriedPro
         <YoursChoice path={`${path}.fixity.along`} label={label('turning along the line')} choices={TURNS} />, across it{' '}
         <YoursChoice path={`${path}.fixity.across`} label={label('turning across the line')} choices={TURNS} />.
       </p>
-      {(isPushedBriefly || isDoubled) && <ShortPush counts={isPushedBriefly} />}
+      {(isPushedBriefly || isDoubled) && <ShortPush isDoubled={isDoubled} counts={isPushedBriefly} />}
     </>
   );
 }
 
 /** The doubled lateral value of the soil: the code ties it to what half an inch of movement does, which only a person can say. */
-function ShortPush({ counts }: { readonly counts: boolean }) {
+function ShortPush({ isDoubled, counts }: { readonly isDoubled: boolean; readonly counts: boolean }) {
   const system = useWorkbench((state) => state.system);
   return (
     <p className="sentence">
@@ -108,7 +108,8 @@ function ShortPush({ counts }: { readonly counts: boolean }) {
         label="Soil against short pushes, of all posts in the ground"
         choices={MOVEMENTS}
       />
-      .{!counts && ' It counts nothing for this post, since a brace or a load of your own leans on it all the time.'}
+      {isDoubled ? ': the soil then holds twice as much sideways.' : ': the soil holds sideways as it does always.'}
+      {!counts && ' It counts nothing for this post, since a brace or a load of your own leans on it all the time.'}
     </p>
   );
 }

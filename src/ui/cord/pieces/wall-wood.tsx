@@ -48,7 +48,7 @@ export function WallWood({ line, path }: WallWoodProps) {
   );
 }
 
-/** A stud of the lightest group behind thick cover, to be overwritten with what is seen; common practice. */
+/** A stud of the lightest group and a low grade behind thick cover, to be overwritten with what is seen; common practice. */
 const FIRST_WOOD: NonNullable<LedgerLine['behind']> = {
   stock: {
     kind: 'sawn',
@@ -57,7 +57,7 @@ const FIRST_WOOD: NonNullable<LedgerLine['behind']> = {
     lay: 'edge',
     plies: 1,
     species: 'Spruce-Pine-Fir (South)',
-    grade: null,
+    grade: 'No.3',
     use: 'wet',
   },
   grain: 'upright',
