@@ -116,9 +116,9 @@ function LinkItem({ link, evaluation, names, isOpen }: LinkItemProps) {
           <span className="link-name">{link.words}</span>
           <span className={status === 'fail' ? 'link-status marked' : 'link-status'}>
             {statusInWords(link, status)}
-            {link.worst && roomInWords(link, system)}
+            {link.worst?.status === status && roomInWords(link, system)}
           </span>
-          <span className="number">{ratioInWords(link)}</span>
+          <span className="number">{ratioInWords(link, status)}</span>
         </button>
       </h2>
       {isOpen && (
@@ -141,8 +141,11 @@ function statusInWords({ link, counts }: CordLink, status: Status | null): strin
   return status !== 'notGiven' && counts.notGiven > 0 ? `${first}, not given ${counts.notGiven}` : first;
 }
 
-const ratioInWords = ({ worst }: CordLink): string =>
-  worst?.ratio === undefined || worst.ratio === null ? '' : showRatio(worst.ratio);
+/** Hardware that does not fit fails without a ratio: the ratio of what passes is no word beside it. */
+const ratioInWords = ({ worst }: CordLink, status: Status | null): string =>
+  worst === null || worst.ratio === null || (status === 'fail' && worst.status !== 'fail')
+    ? ''
+    : showRatio(worst.ratio);
 
 const roomInWords = (link: CordLink, system: Parameters<typeof roomOf>[1]): string => {
   const room = link.worst && roomOf(link.worst, system);
