@@ -47,7 +47,7 @@ export const CHECK_MESSAGES = {
   braceTooThick: 'The brace is thicker than the flat or the log it lands on.',
   effectiveLengthAssumed: 'Effective length by table: Ke {ke}, {words}.',
   effectiveLengthTyped: 'Effective length typed in: {why}',
-  acrossComesLater: 'Sway across held by {system} is not computed in this version.',
+  frameAcrossAlong: 'A frame across the lines does not hold {line} along its length: say what does.',
   acrossNotDecided: 'Nobody has said what holds the shelter across the lines.',
   acrossNotKnown: 'Line {line} is not analysed, so the whole push across the lines is not known.',
   alongNotDecided: 'Nobody has said what holds line {line} along its length.',
@@ -82,7 +82,8 @@ export const CHECK_MESSAGES = {
   ownOffRoof: 'The own load {name} lies partly past the edge of the roof. Keep it on the covering.',
   assumeOwnLive:
     'Loads that somebody hangs here are judged as typed, at rest. Hoists, swings and animals pull harder than they weigh: a licensed designer sets those loads.',
-  transverseNotComputed: 'Tie logs and braces across the lines are drawn, but not computed in this version.',
+  transverseNotComputed:
+    'This tie log stands in no frame that is said to hold the shelter across: what it gets is not computed.',
   knotsOfFootUnlisted:
     'Only the widest knot of {log} is written down. List every knot in its worst foot; until then the lowest stated strength is used.',
   knotsNotMeasured: 'Knots or slope of grain of {log} are not measured: the lowest stated strength is used.',

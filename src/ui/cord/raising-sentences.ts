@@ -15,7 +15,7 @@ export const leastForce = (lb: number, system: UnitSystem): string =>
   showQuantity({ value: Math.ceil(lb), unit: 'lb' }, system);
 
 export const windInWords = ({ windLb }: StageWay, way: 'along' | 'across', system: UnitSystem): string =>
-  `Wind pushes what stands ${way} with ${leastForce(windLb, system)} in all.`;
+  `Wind ${way} pushes what stands with ${leastForce(windLb, system)} in all.`;
 
 /** Where the hardest brace stands, where its stake goes and what it leaves to the foot of its post. */
 export function hardestInWords(post: BracedPost, names: Names, system: UnitSystem): string {
@@ -32,15 +32,20 @@ export function holdersInWords({ holders }: StageWay, names: Names): readonly st
   return alike.flatMap((group) => {
     const [first] = group;
     if (!first) return [];
-    const lines = group.map(({ lineId }) => names.get(lineId) ?? lineId).join(' and ');
-    return [holderInWords(first, lines)];
+    return [
+      holderInWords(
+        first,
+        group.map(({ lineId }) => names.get(lineId) ?? lineId),
+      ),
+    ];
   });
 }
 
-function holderInWords({ by, whyNot }: Holder, lines: string): string {
+function holderInWords({ by, whyNot }: Holder, held: readonly string[]): string {
   const name = SYSTEM_WORDS[by];
+  const lines = held.join(' and ');
   return whyNot === null
-    ? `By the figures ${lines}: held by ${name}.`
+    ? `By the figures ${lines} ${held.length > 1 ? 'are' : 'is'} held by ${name}.`
     : `${sentenceCase(name)} on ${lines}: not counted. ${say(whyNot)}`;
 }
 

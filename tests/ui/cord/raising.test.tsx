@@ -67,7 +67,7 @@ describe('while it is being raised', () => {
     await openRaising('along');
     const items = await listed('along');
     expect(items.map((item) => item.textContent?.includes('holds itself'))).toEqual([false, false, true, true, true]);
-    expect(items[2]?.textContent).toContain('By the figures line A and line B: held by knee braces.');
+    expect(items[2]?.textContent).toContain('By the figures line A and line B are held by knee braces.');
   });
 
   it('says why knee braces do not count, and asks for temporary ones', async () => {

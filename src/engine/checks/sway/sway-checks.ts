@@ -125,7 +125,7 @@ export function swayAlongRows(context: LineCheckContext, system: Lateral | null)
           'sway.along',
           line.id,
           whole,
-          notGiven({ code: 'acrossComesLater', values: { system: SYSTEM_WORDS[system.by] } }, swayForce(context)),
+          notGiven({ code: 'frameAcrossAlong', values: { line: label } }, swayForce(context)),
         ),
       ];
   }

@@ -18,6 +18,10 @@ const SYSTEMS = [
   ...Object.entries(SYSTEM_WORDS).map(([value, words]) => ({ value, words })),
 ];
 
+/** Frames across hold nothing along: offered there only where a file says so, to be corrected. */
+const systemsFor = (way: 'along' | 'across', by: Lateral['by']): typeof SYSTEMS =>
+  way === 'across' || by === 'transverseFrame' ? SYSTEMS : SYSTEMS.filter(({ value }) => value !== 'transverseFrame');
+
 interface SwayPieceProps {
   readonly way: 'along' | 'across';
   readonly evaluation: Evaluation;
@@ -33,7 +37,11 @@ export function SwayPiece({ way, evaluation, names }: SwayPieceProps) {
       {systems.map((system, i) => (
         <p key={i} className="sentence">
           {wordsOf(system, way, names)} held {way} by{' '}
-          <YoursChoice path={`lateral.${way}[${i}].by`} label={`What holds it ${way}, ${i + 1}`} choices={SYSTEMS} />
+          <YoursChoice
+            path={`lateral.${way}[${i}].by`}
+            label={`What holds it ${way}, ${i + 1}`}
+            choices={systemsFor(way, system.by)}
+          />
           {(system.by === 'building' || system.by === 'ratedWalls') && (
             <>
               , rated for <Yours path={`lateral.${way}[${i}].ratedLb`} label={`Rating ${way}, ${i + 1}`} /> by{' '}
