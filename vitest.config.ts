@@ -11,6 +11,7 @@ export default mergeConfig(
       maxWorkers: '100%',
       // a 2-core machine under load is slow, not wrong
       testTimeout: 60_000,
+      hookTimeout: 60_000,
       include: ['tests/**/*.test.{ts,tsx}'],
       exclude: ['tests/browser/**', 'tests/house/first-load-size.test.ts'],
       restoreMocks: true,

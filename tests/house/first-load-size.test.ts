@@ -20,7 +20,7 @@ describe('first load', () => {
     // a busy machine comes to rest late: the wait is for the parts themselves
     await page.waitForFunction((parts) => {
       const names = performance.getEntriesByType('resource').map(({ name }) => name);
-      return parts.every((part) => names.some((name) => name.includes(part)));
+      return parts.every((part) => names.some((name) => name.includes(part) && name.endsWith('.js')));
     }, LATE_PARTS);
     const { files, bytes, fontBytes } = await firstLoad(page);
     const kib = (n: number): string => `${(n / 1024).toFixed(1).padStart(8)} KiB`;
