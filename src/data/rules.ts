@@ -113,6 +113,7 @@ export const RULES = {
   'post.bending': rule('post', 'Push and bending together', clause('NDS', '3.9.2')),
   'post.tension': rule('post', 'Pull and bending together', clause('NDS', '3.9.1')),
   'post.housing': rule('post', 'Housing for a brace', clause('OWN', 'at most one sixth of the post')),
+  'post.footPush': rule('post', 'Post on its base, push', clause('OWN', 'rated seat under an end that stands off')),
   'post.foot': rule('post', 'Post to pier, pull', clause('ASCE7', '2.4.1')),
   'post.footAlong': rule('post', 'Post to pier, sideways', clause('OWN', 'foot force of the frame')),
   'post.footAcross': rule('post', 'Post to pier, across the line', clause('ASCE7', '29.4')),

@@ -20,6 +20,8 @@ export const JOINT_MESSAGES = {
   heldByShape: 'The housing or the saddle itself holds the end of the brace sideways, which is not computed.',
   strapWithoutFasteners:
     'A strap holds by what fastens it: choose its nails, screws, lag screws or bolts, and give it the measures of the strap.',
+  standsOnItsPier:
+    'The post stands on its pier with its whole end: what presses it is asked of its end grain, among the sections of the post.',
   wallOnlyRated: 'What the wall holds is not computed: only a rating for the whole fixing counts here.',
   ledgerNotProposed:
     'Fasteners of a ledger are computed where the wood of its wall is known, but not proposed: write them down, and the row of the ledger says what share is asked.',

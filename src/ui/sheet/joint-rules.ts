@@ -29,6 +29,7 @@ const JOINT_RULES: ReadonlySet<RuleId> = new Set([
   'tie.along',
   'tie.together',
   'post.foot',
+  'post.footPush',
   'post.footAlong',
   'post.footAcross',
   'post.footTogether',

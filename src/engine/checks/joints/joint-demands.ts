@@ -89,9 +89,8 @@ const ASKED_BY: Readonly<Record<JointKind, Ways>> = {
     along: by('tie.along', 'transverseNotComputed'),
     across: by('tie.hung', 'transverseNotComputed'),
   },
-  // end grain on the base is one of the sections that crushing asks
   postFoot: {
-    push: by('post.crushing'),
+    push: by('post.footPush', 'standsOnItsPier'),
     pull: by('post.foot'),
     along: by('post.footAlong'),
     across: by('post.footAcross'),

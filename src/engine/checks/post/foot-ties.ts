@@ -14,14 +14,22 @@ import { acrossPushAtFoot } from '../pier/across-push.ts';
 import type { CheckSite } from '../site-of-check.ts';
 
 /**
- * What the foot's hardware must hold: pull, push along the line and across it. The push across is not given while nobody
- * knows what reaches the feet. A post that stands in the ground has no hardware: the soil is asked.
+ * What the foot's hardware must hold: pull, push along the line and across it, and, where the end of the post stands off its
+ * pier, all that presses it down. The push across is not given while nobody knows what reaches the feet. A post that stands
+ * in the ground has no hardware: the soil is asked.
  */
 export function footSites(context: LineCheckContext, chain: PostChain): readonly CheckSite<LineResponse>[] {
-  if (chain.post.foot.kind === 'embedded') return [];
+  const { foot: base } = chain.post;
+  if (base.kind === 'embedded') return [];
   const holder = holderAt(context, 'postFoot', jointKey('postFoot', chain.memberId));
   const foot = footIndex(context.frame.layout, chain);
   const at = { memberId: chain.memberId, place: { kind: 'joint', name: 'foot' } as const, holder };
+  const presses = {
+    part: 'push',
+    force: fromFrame('push of the post on what holds it off its pier', (r: LineResponse) =>
+      Math.max(0, r.values[foot + 1]!),
+    ),
+  } as const;
   const pulls = {
     part: 'pull',
     force: fromFrame('pull of the post off its pier', (r: LineResponse) => Math.max(0, -r.values[foot + 1]!)),
@@ -42,6 +50,7 @@ export function footSites(context: LineCheckContext, chain: PostChain): readonly
     parts: push ? [pulls, along, across] : [pulls, along],
   });
   return [
+    ...(base.standOffIn > 0 ? [ratedSite({ ...at, ruleId: 'post.footPush', ...presses })] : []),
     ratedSite({ ...at, ruleId: 'post.foot', ...pulls }),
     ratedSite({ ...at, ruleId: 'post.footAlong', ...along }),
     push ? acrossSite : { ...acrossSite, stops: () => notGiven(message('footAcrossNotKnown')) },

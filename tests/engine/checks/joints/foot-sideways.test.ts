@@ -10,7 +10,7 @@ import { evaluated, off, rowOf } from '../../whole/whole.ts';
 const demo = soundProject(exampleText('firewood-shed'));
 
 /** The demo with other plates and bolts in its post bases, and with anchors rated as said. */
-function withBases(change: Partial<FastenerRow>, ratedLb = 50_000): Project {
+function withBases(change: Partial<FastenerRow>, ratedLb = 50_000, pushLb: number | null = null): Project {
   const capacityOf = (capacity: Project['joints']['defaults'][number]['capacity']) =>
     capacity?.kind === 'fasteners' && capacity.alsoRated
       ? {
@@ -18,7 +18,7 @@ function withBases(change: Partial<FastenerRow>, ratedLb = 50_000): Project {
           rows: capacity.rows.map((row) => ({ ...row, ...change })),
           alsoRated: {
             ...capacity.alsoRated,
-            parts: { pushLb: null, pullLb: ratedLb, alongLb: ratedLb, acrossLb: ratedLb },
+            parts: { pushLb, pullLb: ratedLb, alongLb: ratedLb, acrossLb: ratedLb },
           },
         }
       : capacity;
@@ -68,6 +68,11 @@ describe('a post base of plates, bolts and a rating', () => {
     expect(held.stepAt('Zrow')).toBeLessThanOrEqual(held.stepAt('Vp'));
     const farther = holds(withBases({ endIn: 9 }), 'along');
     expect(farther.stepAt('Vp')).toBeCloseTo(held.stepAt('Vp'), 6);
+  });
+
+  it('[post.footPush] what presses the post is held by the seat that is rated; fasteners through its sides do not help', () => {
+    expect(holds(withBases({}, 50_000, 3000), 'push').lb).toBe(3000);
+    expect(() => holds(withBases({}), 'push')).toThrow('it holds nothing');
   });
 
   it('holds no more than what is rated beyond them, and flatwise that alone', () => {

@@ -312,6 +312,34 @@ describe('the foot of a post', () => {
     expect(verdict(siteOf(sites, 'post.foot', ID), pressedDown).demand!.value).toBe(0);
     expect(verdict(siteOf(sites, 'post.foot', 'post-0-1'), r).status).toBe('notGiven');
   });
+
+  // proof [post.footPush]: closed-form - push of the foot against the typed value
+  it('[post.footPush] asks the seat under a post that stands off its pier for all that presses it down', () => {
+    const seated = (pushLb: number | null, standOffIn: number): Project => ({
+      ...rated,
+      groups: rated.groups.map((g) =>
+        g.role === 'post' && g.foot.kind === 'pier' ? { ...g, foot: { ...g.foot, standOffIn } } : g,
+      ),
+      joints: {
+        defaults: [],
+        own: rated.joints.own.map((own) =>
+          own.capacity?.kind === 'rated'
+            ? { ...own, capacity: { ...own.capacity, parts: { ...own.capacity.parts, pushLb } } }
+            : own,
+        ),
+      },
+    });
+    const pressed = (project: Project) => {
+      const context = contextOf(project);
+      const foot = footIndex(context.frame.layout, context.frame.mesh.posts[0]!);
+      const sites = postSites(context).filter((site) => site.ruleId === 'post.footPush' && site.memberId === ID);
+      return sites.map((site) => verdict(site, handResponse(context, [[foot + 1, 5000]])));
+    };
+    expect(pressed(seated(10_000, 1))).toMatchObject([{ status: 'pass', ratio: 0.5 }]);
+    expect(pressed(seated(4000, 1))).toMatchObject([{ status: 'fail', ratio: 1.25 }]);
+    expect(pressed(seated(null, 1))).toMatchObject([{ status: 'notGiven', demand: { value: 5000 } }]);
+    expect(pressed(seated(null, 0))).toEqual([]);
+  });
 });
 
 describe('a thicker post under the very same forces', () => {

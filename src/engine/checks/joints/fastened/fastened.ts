@@ -54,6 +54,8 @@ export function fastenedPart(fastened: Fastened, part: JointPart, CD: number, no
   const rating = capacity.alsoRated ? ratedFor(capacity.alsoRated, part, CD, note) : null;
   if (isFoot && !rating) return refusedPart(refused('anchorNotRated'));
   if (rating && !rating.ok) return rating;
+  // fasteners through its sides are not counted for what presses a post down: the seat under its end is rated
+  if (isFoot && part === 'push' && rating) return rating;
   // plates that the post presses on flatwise are not computed: the row says so
   if (isFoot && part !== 'pull' && rating && isFlatwise(fastened, part))
     return { ...rating, reason: rating.reason ?? message('footSidewaysByRating') };
