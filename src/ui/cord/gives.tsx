@@ -133,7 +133,7 @@ function whereOf(row: CheckRow, names: Names, system: UnitSystem): string {
 
 function StatusAndRoom({ row, system }: { readonly row: CheckRow; readonly system: UnitSystem }) {
   const room = roomOf(row, system);
-  const asked = row.ratio === null && row.demand ? `asked for ${demandInWords(row.demand, system)}` : null;
+  const asked = row.ratio === null && row.demand ? askedInWords(row.demand, system) : null;
   return (
     <>
       <span className={row.status === 'fail' ? 'marked' : undefined}>{STATUS_WORDS[row.status]}</span>
@@ -142,8 +142,12 @@ function StatusAndRoom({ row, system }: { readonly row: CheckRow; readonly syste
   );
 }
 
-const demandInWords = (demand: Quantity, system: UnitSystem): string =>
-  demand.unit === 'in' ? showLength(demand.value, system) : showQuantity(demand, system);
+/** A sum of shares is nothing that a piece is asked for, nor is what rounds to none. */
+function askedInWords(demand: Quantity, system: UnitSystem): string | null {
+  if (demand.unit === '1') return null;
+  const words = demand.unit === 'in' ? showLength(demand.value, system) : showQuantity(demand, system);
+  return words.startsWith('0 ') ? null : `asked for ${words}`;
+}
 
 interface RatioButtonProps {
   readonly id: string;

@@ -7,6 +7,7 @@ import type { CheckRow, Evaluation } from '../../engine/evaluation.ts';
 import type { Message } from '../../engine/message.ts';
 import type { Quantity } from '../../engine/units.ts';
 import { say, useWorkbench } from '../state/use-workbench.ts';
+import { forcesOfLedger } from '../sheet/joint-cells.ts';
 import { showQuantity, showRatio } from '../units/show-quantity.ts';
 import type { UnitSystem } from '../units/system.ts';
 import { combinationInWords } from './combination.ts';
@@ -21,6 +22,10 @@ interface JointAskedProps {
 
 /** What a joint is asked in each direction, and in several at once, what it carries there, and the load that governs. */
 export function JointAsked({ asked, evaluation, words }: JointAskedProps) {
+  // the one row of a ledger's fixings is a sum: each direction then tells its force alone
+  const fixing = PARTS.flatMap((part) => rowsAt(asked.demands[part])).find(({ ruleId }) => ruleId === 'ledger.fixing');
+  const forces = fixing ? forcesOfLedger(fixing.memberId, evaluation.ledgers) : null;
+  const together = fixing && forces ? [sharesOf(fixing)] : asked.together;
   return (
     <table className="gives asked-of-joint">
       <caption className="unseen">{words}: what is asked of it and what it carries, in four directions</caption>
@@ -46,17 +51,19 @@ export function JointAsked({ asked, evaluation, words }: JointAskedProps) {
             key={part}
             words={PART_WORDS[part]}
             demand={asked.demands[part]}
+            alone={asked.demands[part].asked ? (forces?.[part] ?? null) : null}
             evaluation={evaluation}
             isSaid={PARTS.slice(0, i).some((before) => isSameReason(asked.demands[before], asked.demands[part]))}
           />
         ))}
-        {asked.together.map((row) => (
+        {together.map((row) => (
           <Direction
             key={row.ruleId}
             words={row.ruleId === 'post.footTurning' ? AT_ONCE_WORDS.turning : AT_ONCE_WORDS.together}
             demand={{ asked: true, row }}
+            alone={null}
             evaluation={evaluation}
-            isSaid={PARTS.some((part) => isSameReason(asked.demands[part], { asked: true, row }))}
+            isSaid={forces === null && PARTS.some((part) => isSameReason(asked.demands[part], { asked: true, row }))}
           />
         ))}
       </tbody>
@@ -67,10 +74,17 @@ export function JointAsked({ asked, evaluation, words }: JointAskedProps) {
 interface DirectionProps {
   readonly words: string;
   readonly demand: JointDemand;
+  /** its force, where the row asks several directions in one sum */
+  readonly alone: Quantity | null;
   readonly evaluation: Evaluation;
   /** the same reason stands above already */
   readonly isSaid: boolean;
 }
+
+/** Without capacity the sum tells the greatest force instead, which stands in its direction already. */
+const sharesOf = (row: CheckRow): CheckRow => (row.demand?.unit === '1' ? row : { ...row, demand: null });
+
+const rowsAt = (demand: JointDemand): readonly CheckRow[] => (demand.asked ? [demand.row] : []);
 
 const reasonOf = (demand: JointDemand): Message | undefined => (demand.asked ? demand.row.reason : demand.reason);
 
@@ -80,19 +94,19 @@ const isSameReason = (a: JointDemand, b: JointDemand): boolean => {
 };
 
 /** One direction: its numbers, and under them the load that governs, or why there is no number. */
-function Direction({ words, demand, evaluation, isSaid }: DirectionProps) {
+function Direction({ words, demand, alone, evaluation, isSaid }: DirectionProps) {
   const system = useWorkbench((state) => state.system);
   const row = demand.asked ? demand.row : null;
-  const under = underIt(demand, evaluation, isSaid);
+  const under = alone ? '' : underIt(demand, evaluation, isSaid);
   return (
     <Fragment>
       <tr className={under === '' ? undefined : 'explained-below'}>
         <th scope="row">{words}</th>
-        <td className="number">{row ? shown(row.demand, system) : ''}</td>
-        <td className="number">{row ? shown(row.capacity, system) : ''}</td>
-        <td className={row?.status === 'fail' ? 'number marked' : 'number'}>
-          {demand.asked ? ratioOrWord(demand.row) : noRowWords(demand.reason)}
-          {row?.status === 'fail' && row.ratio !== null && `, ${STATUS_WORDS.fail}`}
+        <td className="number">{row ? shown(alone ?? row.demand, system) : ''}</td>
+        <td className="number">{row && !alone ? shown(row.capacity, system) : ''}</td>
+        <td className={!alone && row?.status === 'fail' ? 'number marked' : 'number'}>
+          {demand.asked ? !alone && ratioOrWord(demand.row) : noRowWords(demand.reason)}
+          {!alone && row?.status === 'fail' && row.ratio !== null && `, ${STATUS_WORDS.fail}`}
         </td>
       </tr>
       {under !== '' && (

@@ -16,7 +16,8 @@ export function askedCell(
   system: UnitSystem,
 ): string {
   if (row === null) return '';
-  const demand = askedOfLedger(row, ledgers)?.[part] ?? row.demand;
+  const ofLedger = row.capacity === null ? forcesOfLedger(row.memberId, ledgers) : null;
+  const demand = ofLedger?.[part] ?? row.demand;
   // a sum of shares is no force
   if (demand === null || demand.unit === '1') return '';
   const asked = showAmount(demand, system);
@@ -26,12 +27,12 @@ export function askedCell(
   return `${asked} of ${row.capacity ? showAmount(row.capacity, system) : '?'}${unit}`;
 }
 
-/** Forces on each foot of a ledger whose fixings nobody has rated: outward, along the wall, up or down. */
-function askedOfLedger(
-  { memberId, capacity }: CheckRow,
+/** Forces on each foot of a ledger, where they are known: outward, along the wall, up or down. */
+export function forcesOfLedger(
+  lineId: string,
   ledgers: Evaluation['ledgers'],
 ): Readonly<Record<JointPart, Quantity>> | null {
-  const forces = capacity === null ? ledgers.find(({ lineId }) => lineId === memberId)?.forces : undefined;
+  const forces = ledgers.find((ledger) => ledger.lineId === lineId)?.forces;
   if (!forces || forces.length === 0) return null;
   const most = (...ways: readonly LedgerForce['way'][]): Quantity =>
     quantity(Math.max(...forces.filter(({ way }) => ways.includes(way)).map(({ plf }) => plf)), 'lb/ft');
