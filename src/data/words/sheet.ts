@@ -17,6 +17,7 @@ export const SHEET_WORDS = {
   contactOnly: 'contact only, as said',
   shoulder: 'a shoulder',
   together: 'all together',
+  pushed: 'push',
   anchor: 'beside it',
   concreteEach: 'each takes',
   bags: 'bags of dry mix',

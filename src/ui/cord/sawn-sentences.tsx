@@ -34,7 +34,7 @@ interface SawnProps extends StickProps {
 /** A sawn stick: its true sizes, how it lies, what it was graded. */
 export function SawnSentence({ path, of, stock, isLaid = true }: SawnProps) {
   const names = SPECIES.includes(stock.species) ? SPECIES : [stock.species, ...SPECIES];
-  const grades = stock.grade === null || GRADES.includes(stock.grade) ? GRADES : [stock.grade, ...GRADES];
+  const grades = gradesWith(stock.grade);
   return (
     <p className="sentence">
       {of}: <Yours path={`${path}.breadthIn`} label={`${of}: thickness`} /> by{' '}
@@ -61,6 +61,15 @@ export function SawnSentence({ path, of, stock, isLaid = true }: SawnProps) {
       , used <YoursChoice path={`${path}.use`} label={`${of}: wet or dry`} choices={USES} />.
     </p>
   );
+}
+
+const bare = (grade: string): string => grade.toLowerCase().replace(/[^a-z0-9]/g, '');
+
+/** The listed grades; one that is written with other dots and spaces stands in its place as it was written. */
+function gradesWith(written: string | null): readonly string[] {
+  if (written === null) return GRADES;
+  const isListed = GRADES.some((grade) => bare(grade) === bare(written));
+  return isListed ? GRADES.map((grade) => (bare(grade) === bare(written) ? written : grade)) : [written, ...GRADES];
 }
 
 /** A section whose values come from its maker. */

@@ -40,7 +40,7 @@ export function jointRows(
     return {
       cells: [
         `${JOINT_NAMES[joint.kind]}, ${names.inShort(upperIds)}: ${held}${ledgerWords(project, joint, evaluation.ledgers, system)}`,
-        askedCell(isWorseWay(ways.push, ways.pull) ? ways.push : ways.pull, 'pull', evaluation, system),
+        pullOrPush(ways, evaluation, system),
         askedCell(ways.along, 'along', evaluation, system),
         askedCell(ways.across, 'across', evaluation, system),
         worst.ratio === null ? '' : showRatio(worst.ratio),
@@ -52,6 +52,13 @@ export function jointRows(
       checkKey: worst.key,
     };
   });
+}
+
+/** Pull, or push where that is harder: then the cell says so. */
+function pullOrPush({ pull, push }: AlikeJoints['ways'], evaluation: Evaluation, system: UnitSystem): string {
+  if (!isWorseWay(push, pull)) return askedCell(pull, 'pull', evaluation, system);
+  const cell = askedCell(push, 'push', evaluation, system);
+  return cell === '' ? cell : `${cell} ${SHEET_WORDS.pushed}`;
 }
 
 export function jointTable(rows: readonly PlainRow[], system: UnitSystem): PlainTable {
