@@ -119,6 +119,8 @@ export const CHECK_MESSAGES = {
     'Line {line} is soft: it sways over at less than {least} times these loads. Stiffer braces or posts help.',
   swaysTooSoon:
     'Line {line} sways over at {factor} times these loads; under {least} its forces are not judged. It needs stiffer braces or posts.',
+  pushPastEuler:
+    '{member} is pressed harder than it stays straight under: no sum of push and bending can be made. A thicker or shorter post helps.',
   swaysUnderLoad: 'Line {line} sways over under these loads: {factor} times them is all that it holds.',
   assumeFirstOrder:
     'Forces of first order; the sway of a line that holds itself is made larger by what its loads do on the moved frame. Sag stays first order.',

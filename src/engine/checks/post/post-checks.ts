@@ -2,6 +2,7 @@ import { clause } from '../../../data/sources.ts';
 import { firstOrderOf, type LineResponse } from '../../frame/line-frame.ts';
 import type { PostChain } from '../../frame/read-response.ts';
 import type { DesignValues } from '../../material/values.ts';
+import { message } from '../../message.ts';
 import { put } from '../../note.ts';
 import { quantity } from '../../units.ts';
 import { forcePut, tellForce, valuesIn, type LineCheckContext } from '../line-context.ts';
@@ -166,7 +167,10 @@ function interactionSite(
     },
     capacity: () => 1,
     worstAt: (r) => worst(r).atIn,
-    reason: (r) => column.decidingPlane(r)?.length.reason ?? null,
+    reason: (r) =>
+      Number.isFinite(sumAt(worst(r), r))
+        ? (column.decidingPlane(r)?.length.reason ?? null)
+        : message('pushPastEuler', { member: chain.post.label }),
   };
 }
 

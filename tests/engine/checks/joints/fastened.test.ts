@@ -240,6 +240,13 @@ describe('straps from a beam down its post', () => {
     expect(reasonOf(shedWith('beamPost', [FLUSH]), 'beamPost', 'across')).toBe('notGiven strapOnlyPulls');
   });
 
+  it('that were meant to hold say why they do not, before a pin that holds other ways', () => {
+    const pin = row({ fastener: 'driftPin', diameterIn: 0.75, lengthIn: 19, acts: 'lateral' });
+    const { headFlatIn: _, ...onRound } = FLUSH;
+    expect(reasonOf(shedWith('beamPost', [pin, onRound]), 'beamPost', 'pull')).toBe('outside plateNotFlush');
+    expect(reasonOf(shedWith('beamPost', [onRound, pin]), 'beamPost', 'pull')).toBe('outside plateNotFlush');
+  });
+
   it('say what is missing of them', () => {
     const { plate: _, ...loose } = FLUSH;
     expect(reasonOf(shedWith('beamPost', [{ ...loose, fastener: 'strap' }]), 'beamPost', 'pull')).toBe(

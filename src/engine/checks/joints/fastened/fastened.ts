@@ -112,7 +112,10 @@ const isFlatwise = ({ setting, rows }: Fastened, part: JointPart): boolean =>
 
 type Strongest = { readonly ok: true; readonly row: Placed; readonly pounds: number } | Refused;
 
-/** A row that does not fit breaks the joint even beside one that holds: it cannot be built as written, or splits the wood. */
+/**
+ * A row that does not fit breaks the joint even beside one that holds: it cannot be built as written, or splits the wood.
+ * Where none holds, the reason of one that is meant to is told before that of one which holds other ways.
+ */
 function strongestRow(setting: JointSetting, rows: readonly PlacedRow[], part: JointPart, CD: number): Strongest {
   let best: Strongest | null = null;
   let why: Refused | null = null;
@@ -120,7 +123,7 @@ function strongestRow(setting: JointSetting, rows: readonly PlacedRow[], part: J
     const held: Pounds = row.ok ? holdsOf(setting, row, part, CD) : row;
     if (!held.ok) {
       if (isMisfit(held)) return held;
-      why ??= held;
+      if (!why || holdsOtherWays(why)) why = held;
     } else if (row.ok) {
       const pounds = held.pounds * perFoot(setting, row);
       if (!best?.ok || pounds > best.pounds) best = { ok: true, row, pounds };
@@ -174,6 +177,8 @@ const BEYOND: ReadonlySet<Message['code']> = new Set([
   'toedNeedsSawn',
   'toedOnlyNails',
 ]);
+
+const holdsOtherWays = ({ reason: { code } }: Refused): boolean => HOLDS_OTHER_WAYS.has(code);
 
 const isMisfit = ({ reason: { code } }: Refused): boolean =>
   ![NOT_SAID, HOLDS_OTHER_WAYS, BEYOND].some((known) => known.has(code));
