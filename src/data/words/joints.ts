@@ -44,6 +44,8 @@ export const JOINT_MESSAGES = {
   strapWidthNotGiven: 'Give the width of the strap.',
   fastenersNone: 'No fastener is written down for this joint.',
   anchorNotRated: 'What holds the base to its concrete is not computed: give its rating beside the fasteners.',
+  anchorsTakeTurning:
+    'The push stands above the pier and turns the base: its plates are asked for that, the rating of its anchors must cover it.',
   footSidewaysByRating:
     'This way the post presses flat on a plate of its base: the rating counts alone and must cover the bending of the plates.',
   noFastenersFit:

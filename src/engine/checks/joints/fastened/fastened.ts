@@ -77,7 +77,10 @@ export function fastenedPart(fastened: Fastened, part: JointPart, CD: number, no
     result: quantity(capacityLb, unit),
     clause: clause('OWN', 'the strongest row alone'),
   });
-  return { ok: true, capacityLb, reason: rating?.ok && rating.capacityLb < pounds ? rating.reason : null };
+  const byRating = rating?.ok && rating.capacityLb < pounds ? rating.reason : null;
+  // the push of a foot stands above the pier: what that turns is for the anchors alone
+  const turns = isFoot && (part === 'along' || part === 'across') ? message('anchorsTakeTurning') : null;
+  return { ok: true, capacityLb, reason: byRating ?? turns };
 }
 
 /**
