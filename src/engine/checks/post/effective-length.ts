@@ -15,8 +15,8 @@ export interface EffectiveLength {
 
 /** Ke by what holds the post sideways, until buckling of the whole frame is computed. @source NDS App. G, Table G1 */
 const KE: Record<LateralBy, { readonly Ke: number; readonly words: string }> = {
-  kneeBraces: { Ke: 2.4, words: 'foot turns freely, top held straight but free to move' },
-  transverseFrame: { Ke: 2.4, words: 'foot turns freely, top held straight but free to move' },
+  kneeBraces: { Ke: 2.4, words: 'foot taken to turn freely, top held straight but free to move' },
+  transverseFrame: { Ke: 2.4, words: 'foot taken to turn freely, top held straight but free to move' },
   embeddedPosts: { Ke: 2.1, words: 'fixed in the ground, free at the top' },
   building: { Ke: 1, words: 'both ends turn freely, the building holds the top' },
   ratedWalls: { Ke: 1, words: 'both ends turn freely, rated walls hold the top' },

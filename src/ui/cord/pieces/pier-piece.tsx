@@ -109,7 +109,7 @@ function PierSentences({ path, name, foot }: PierSentencesProps) {
         <Yours path={`${path}.shaft.acrossIn`} label={label('width')} /> across and{' '}
         <Yours path={`${path}.shaft.lengthIn`} label={label('length')} /> long, of concrete of{' '}
         <Yours path={`${path}.concretePcf`} label={label('weight of the concrete')} />. The post stands{' '}
-        <Yours path={`${path}.standOffIn`} label={label('stand-off')} /> above it on a{' '}
+        <Yours path={`${path}.standOffIn`} label={label('stand-off')} /> above it, held by{' '}
         <Yours path={`${path}.hardware`} label={label('hardware')} kind="text" />, with{' '}
         <YoursChoice path={`${path}.barrier`} label={label('between wood and concrete')} choices={BARRIERS} /> between
         wood and concrete. The earth around it is{' '}
@@ -142,7 +142,7 @@ function SharedFoot({ memberId, name }: { readonly memberId: string; readonly na
   if (isOwn(project, memberId, 'foot')) {
     return (
       <p className="aside">
-        The pier of {name} is its own.{' '}
+        What {name} stands on is its own.{' '}
         <CommandButton
           words="as the others"
           name={`pier of ${name} as the others`}
@@ -155,7 +155,7 @@ function SharedFoot({ memberId, name }: { readonly memberId: string; readonly na
   if (sharers < 2) return null;
   return (
     <p className="aside">
-      {sharers} piers are alike and change together.{' '}
+      {sharers} posts stand alike; what they stand on changes together.{' '}
       <CommandButton
         words="only this one"
         name={`pier of ${name} of its own`}
