@@ -50,7 +50,8 @@ export const JOINT_MESSAGES = {
     'This way the post presses flat on a plate of its base: the rating counts alone and must cover the bending of the plates.',
   noFastenersFit:
     'No screws, lag screws, straps or pins of the listed sizes hold all that is asked here: take a rated part, or a heavier joint.',
-  tieOnlyRated: 'How fasteners hold a tie log between its posts is not computed: take a rated part.',
+  tieOnlyRated:
+    'Fasteners of a tie log between its posts are not proposed: take a rated part, or write them down and see what they hold.',
   noSuchJoint: 'This shelter has no such joint.',
   chainNotLifted: 'No combination lifts any link over post {post}.',
   chainNotAsked: 'What lifts the links over post {post} is not known: no row asks any of them.',

@@ -31,7 +31,8 @@ export const firstFlatIn = ({ plate }: FastenerRow, setting: JointSetting | null
 export function underHead(row: FastenerRow, setting: JointSetting): Pick<FastenerRow, 'washerIn' | 'headFlatIn'> {
   const { fastener, diameterIn } = row;
   const washerIn = fastener === 'strap' ? null : usualWasherIn(fastener, diameterIn);
-  const isRound = setting.upper.stick?.kind === 'round';
+  // a pin has no head to lie on a flat
+  const isRound = fastener !== 'driftPin' && setting.upper.stick?.kind === 'round';
   const flatIn = flatUnder(fastener, washerIn, setting) ?? (isRound ? FIRST_FLAT_IN : 0);
   return { ...(washerIn === null ? {} : { washerIn }), ...(flatIn > 0 ? { headFlatIn: flatIn } : {}) };
 }

@@ -48,7 +48,7 @@ export function HardwareRow({ row, path, of, setting, onTakeAway }: HardwareRowP
       <Standing row={row} path={path} of={of} isSheet={isSheet} />,{' '}
       <Slant row={row} path={path} of={of} setting={setting} />
       <HardwarePlate row={row} path={path} of={of} setting={setting} />
-      {(isSheet || row.plate === undefined) && !row.slanted && (
+      {(isSheet || row.plate === undefined) && !row.slanted && row.fastener !== 'driftPin' && (
         <Washer row={row} path={path} of={of} setting={setting} />
       )}
       {hasFlats && <Flats row={row} path={path} of={of} setting={setting} />}. They count{' '}
