@@ -33,7 +33,7 @@ export function clauseWords({ clause }: Pick<CheckRow, 'clause'>): string {
 }
 
 const shortName = (source: keyof typeof SOURCES): string =>
-  source === 'MECHANICS' ? 'mechanics' : source.startsWith('ASCE7') ? `ASCE ${SOURCES[source].edition}` : source;
+  source === 'MECHANICS' ? 'mechanics:' : source.startsWith('ASCE7') ? `ASCE ${SOURCES[source].edition}` : source;
 
 /** Demand, capacity, unit, ratio and status, each in its own cell. */
 export function figureCells(row: CheckRow, system: UnitSystem): readonly [string, string, string, string, string] {

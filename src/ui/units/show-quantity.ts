@@ -53,9 +53,14 @@ export function showQuantity(quantity: Quantity, system: UnitSystem): string {
   return unit === '' || amount === '' ? amount : unit === '°' ? `${amount}°` : `${amount} ${unit}`;
 }
 
+/** A number with more zeros behind its point than anybody counts is written with a power of ten. */
+const LEAST_WRITTEN_OUT = 1e-6;
+
 /** Grouped by thousands; a small number that would round to nothing keeps two figures. */
 export function showNumber(value: number, decimals: number): string {
   if (!Number.isFinite(value)) return '';
+  if (value !== 0 && Math.abs(value) < LEAST_WRITTEN_OUT)
+    return value.toExponential(1).replaceAll('-', '−').replace('e', ' × 10^');
   const tiny = value !== 0 && Math.abs(value) < 0.5 * 10 ** -decimals;
   const shown = tiny ? Number(value.toPrecision(2)) : Number(value.toFixed(decimals));
   const text = Math.abs(shown).toLocaleString('en-US', {
