@@ -71,6 +71,8 @@ export const RULES = {
     clause('OWN', 'one straight sum of shares'),
   ),
   'ledger.building': rule('ledger', 'The building takes the ledger', clause('OWN', 'name and date of who says so')),
+  'ledger.bending': rule('ledger', 'Bending between fixings, down or up and outward', clause('NDS', '3.9.2')),
+  'ledger.shear': rule('ledger', 'Shear beside a fixing', clause('NDS', '3.4.2')),
   'ledger.fixing': rule('ledger', 'Ledger to wall, all directions', clause('OWN', 'capacity must be typed')),
   'strip.tie': rule('strip', 'Strip to beam, pull', clause('ASCE7', '2.4.1')),
   'strip.across': rule('strip', 'Strip to beam, across the line', clause('ASCE7', '2.4.1')),

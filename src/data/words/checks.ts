@@ -72,7 +72,8 @@ export const CHECK_MESSAGES = {
   ownAcross:
     'The own load {name} pushes across the lines: it would bend a log sideways, which is not computed. Have it looked at.',
   ownOnlyDown: 'The own load {name} is dead weight or snow, which only press down. Call a pull live or wind.',
-  ownOnLedger: 'The own load {name} hangs on a ledger: its fixings are not asked for it. Hang it on a frame line.',
+  ownOnLedger:
+    'The own load {name} hangs on a ledger: neither it nor its fixings are asked for that. Hang it on a frame line.',
   ownOnMember:
     'The own load {name} hangs on a tie or a brace, which is not computed. Hang it on a beam, a post or a rafter.',
   ownBendsSideways:

@@ -113,10 +113,8 @@ describe('the joint schedule', () => {
       `down ${plf('downPlf')}, up ${plf('upPlf')}, out ${plf('outPlf')}, along ${plf('alongPlf')}`,
     );
     expect(row?.cells[PULL]).toBe(`${Number(values['outPlf']).toFixed(1)} of ? lb/ft`);
-    // force per foot times spacing, a foot having 12 in.
-    const line = project.supportLines.find(({ kind }) => kind === 'ledger');
-    const spacingIn = line?.kind === 'ledger' ? line.fixingSpacingIn! : Number.NaN;
-    const onFixing = (name: string): string => `${grouped((Number(values[name]) * spacingIn) / 12)} lb`;
+    // its rafters stand 21 in. apart, farther than its fixings: one right at a fixing is on it alone; a foot has 12 in.
+    const onFixing = (name: string): string => `${grouped((Number(values[name]) * 21) / 12)} lb`;
     expect(row?.cells[WHAT]).toContain(`on each fixing down ${onFixing('downPlf')}, up ${onFixing('upPlf')}`);
   });
 

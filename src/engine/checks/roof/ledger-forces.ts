@@ -59,8 +59,8 @@ export function ledgerResponses(
   return [...byCombination.values()];
 }
 
-/** What each foot of ledger brings to one of its fixings [lb]. */
-export const onFixing = (plf: number, spacingIn: number): number => (plf * spacingIn) / 12;
+/** What comes to one place of a ledger from so much of its length [lb]. */
+export const onFixing = (plf: number, widthIn: number): number => (plf * widthIn) / 12;
 
 /** Heavy weight of the ledger itself; a ledger nobody described weighs nothing here, its own row says so [lb/ft]. */
 function ledgerWeight({ project }: RoofCheckContext, line: LedgerLine): number {

@@ -2,7 +2,7 @@ import { clause } from '../../../data/sources.ts';
 import { notGiven, type Verdict } from '../../check.ts';
 import type { LedgerReport } from '../../evaluation.ts';
 import { message } from '../../message.ts';
-import { put, type Note } from '../../note.ts';
+import { put, type Note, type Put } from '../../note.ts';
 import { isNamed } from '../../project/is-named.ts';
 import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
 import type { LedgerLine } from '../../project/model.ts';
@@ -14,9 +14,11 @@ import { plainRow } from '../site-of-check.ts';
 import { refused, unasked, type RoofCheckContext } from './context.ts';
 import { ledgerResponses, onFixing, type LedgerResponse } from './ledger-forces.ts';
 import { asksOf, ledgerReport, type LedgerAsks } from './ledger-report.ts';
+import { widthOnFixing, type RafterOnLedger } from './ledger-span.ts';
+import { ledgerStickSource } from './ledger-stick.ts';
 import type { RafterChecks } from './rafter-checks.ts';
 
-/** Whether the building is said to take its ledgers, what holds each of them to it, and what they bring to it. */
+/** Whether the building is said to take its ledgers, how they bend, what holds each of them, and what they bring to it. */
 export function ledgerChecks(
   context: RoofCheckContext,
   rafters: RafterChecks,
@@ -24,7 +26,11 @@ export function ledgerChecks(
   const ledgers = context.project.supportLines.filter((line) => line.kind === 'ledger');
   const asked = ledgers.map((line) => ledgerAsks(context, line, rafters));
   return {
-    sources: asked.flatMap((asks) => [buildingSource(context, asks.line), fixingSource(context, asks)]),
+    sources: asked.flatMap((asks) => [
+      buildingSource(context, asks.line),
+      ledgerStickSource(context, asks),
+      fixingSource(context, asks),
+    ]),
     reports: asked.map(ledgerReport),
   };
 }
@@ -43,20 +49,22 @@ function ledgerAsks(context: RoofCheckContext, line: LedgerLine, rafters: Rafter
   const problem = rafters.problem ?? (wind && !wind.ok ? refused(wind) : null);
   if (problem) return { ok: false, line, verdict: problem };
   const geometry = context.shelter.lines.find((l) => l.id === line.id)!;
-  return { ok: true, line, responses: ledgerResponses(context, line, geometry, onLine) };
+  const resting = context.shelter.rafters.filter((r) => r.supports.some((support) => support.line === line.id));
+  return { ok: true, line, rafters: resting, responses: ledgerResponses(context, line, geometry, onLine) };
 }
 
 function fixingSource(context: RoofCheckContext, asks: LedgerAsks): CheckSource {
   const { line } = asks;
   if (!asks.ok) return plainSource(unasked(['ledger.fixing'], line.id, asks.verdict));
-  const { responses } = asks;
+  const { responses, rafters } = asks;
   const capacity = capacityOf(context.project, 'ledgerWall', jointKey('ledgerWall', line.id));
   if (capacity === null || (capacity.kind === 'fasteners' && !line.behind))
-    return plainSource(unasked(['ledger.fixing'], line.id, asksOf(responses)));
+    return plainSource(unasked(['ledger.fixing'], line.id, asksOf(asks)));
   const spacingIn = line.fixingSpacingIn;
   if (spacingIn === null)
     return plainSource(unasked(['ledger.fixing'], line.id, notGiven(message('ledgerSpacingNotGiven'))));
   const holder = holderAt(context, 'ledgerWall', jointKey('ledgerWall', line.id));
+  const fixing: Fixing = { holder, rafters, spacingIn, widthIn: widthOnFixing(rafters, spacingIn) };
   return checkSource({
     responses,
     sites: [
@@ -66,8 +74,8 @@ function fixingSource(context: RoofCheckContext, asks: LedgerAsks): CheckSource 
         place: { kind: 'whole', name: '' },
         unit: '1',
         purpose: 'strength',
-        stops: (r) => firstProblem(sharesOf(holder, spacingIn, r)),
-        demand: (r, note) => sumOfShares(sharesOf(holder, spacingIn, r, note), note),
+        stops: (r) => firstProblem(sharesOf(fixing, r)),
+        demand: (r, note) => sumOfShares(sharesOf(fixing, r, note), note),
         capacity: () => 1,
       },
     ],
@@ -78,23 +86,34 @@ type Share =
   | { readonly ok: true; readonly part: JointPart; readonly demandLb: number; readonly capacityLb: number }
   | { readonly ok: false; readonly verdict: Verdict | null };
 
-/** Each direction of one fixing that the combination asks for. */
-function sharesOf(holder: Holder, spacingIn: number, r: LedgerResponse, note?: Note): readonly Share[] {
-  const asked: readonly (readonly [JointPart, number])[] = [
-    ['across', Math.max(r.downPlf, r.upPlf)],
-    ['pull', r.outPlf],
-    ['along', r.alongPlf],
+interface Fixing {
+  readonly holder: Holder;
+  readonly rafters: readonly RafterOnLedger[];
+  readonly spacingIn: number;
+  /** of roof that it holds down, up and outward [in] */
+  readonly widthIn: number;
+}
+
+/** Each direction of one fixing that the combination asks for. Along itself a ledger shares out by spacing. */
+function sharesOf({ holder, rafters, spacingIn, widthIn }: Fixing, r: LedgerResponse, note?: Note): readonly Share[] {
+  const byRafter = put('w', widthIn, 'in', 'width of roof on one fixing');
+  const bySpacing = put('s', spacingIn, 'in', 'spacing of the fixings');
+  const asked: readonly (readonly [JointPart, number, Put])[] = [
+    ['across', Math.max(r.downPlf, r.upPlf), byRafter],
+    ['pull', r.outPlf, byRafter],
+    ['along', r.alongPlf, bySpacing],
   ];
-  return asked.flatMap(([part, plf]): readonly Share[] => {
+  if (note) widthOnFixing(rafters, spacingIn, note);
+  return asked.flatMap(([part, plf, width]): readonly Share[] => {
     if (plf <= 0) return [];
-    const demandLb = onFixing(plf, spacingIn);
+    const demandLb = onFixing(plf, width.value);
     note?.({
       symbol: `P ${part}`,
       words: `force on one fixing, ${part}`,
-      formula: 'p × s / 12',
-      put: [put('p', plf, 'lb/ft', 'on each foot of ledger'), put('s', spacingIn, 'in', 'spacing of the fixings')],
+      formula: `p × ${width.symbol} / 12`,
+      put: [put('p', plf, 'lb/ft', 'on each foot of ledger'), width],
       result: quantity(demandLb, 'lb'),
-      clause: clause('MECHANICS', 'force per foot times spacing'),
+      clause: clause('MECHANICS', 'force per foot times width'),
     });
     const rated = holder.part(part, r.combination.durationFactor, note);
     return [

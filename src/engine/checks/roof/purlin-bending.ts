@@ -6,7 +6,6 @@ import { message } from '../../message.ts';
 import type { Note } from '../../note.ts';
 import { sectionAt } from '../section.ts';
 import type { CheckSite } from '../site-of-check.ts';
-import { beamStabilityFactor, effectiveBeamLength, type LoadedLength } from '../wood/beam-stability.ts';
 import { adjustedBending, bendingStress } from '../wood/bending.ts';
 import { durationFactor } from '../wood/duration.ts';
 import { rectangularPushAndBending, resultantMoment } from '../wood/interaction.ts';
@@ -14,6 +13,7 @@ import type { PurlinLoading, PurlinResponse } from './purlin-loading.ts';
 import { stretchMoment, type PurlinStretch } from './purlin-stretches.ts';
 import { tellPurlinLoad } from './purlin-telling.ts';
 import { typedCapacity } from './rafter-typed.ts';
+import { HELD, rollingOver, type Rolling } from './rolling-over.ts';
 
 type Site = CheckSite<PurlinResponse>;
 type Base = Pick<Site, 'ruleId' | 'memberId' | 'place' | 'purpose'>;
@@ -41,7 +41,7 @@ export function sawnPurlinBending(
   const alongS = (stick.depthIn * stick.breadthIn ** 2) / 6;
   const isDeeper = stick.depthIn > stick.breadthIn;
   const stability = (r: PurlinResponse, note?: Note) =>
-    isDeeper && stretchMoment(stretch, r.square, 'M') < 0 ? rollingOver(stretch, stick, values, r, note) : HELD;
+    isDeeper && stretchMoment(stretch, r.square, 'M') < 0 ? bottomPressed(stretch, stick, values, r, note) : HELD;
   return {
     ...baseOf(loading, stretch),
     unit: '1',
@@ -71,35 +71,25 @@ export function sawnPurlinBending(
   };
 }
 
-const HELD = { CL: 1, FbE: Infinity, outside: false } as const;
-
 /** The bottom edge is pressed: in a span while the wind lifts, at an overhang under every load. */
-function rollingOver(
+const bottomPressed = (
   stretch: PurlinStretch,
   stick: SawnStick,
   values: DesignValues,
   r: PurlinResponse,
   note?: Note,
-): { readonly CL: number; readonly FbE: number; readonly outside: boolean } {
-  const rule: LoadedLength = stretch.kind === 'span' ? 'uniform' : 'cantileverUniform';
-  const { breadthIn, depthIn } = stick;
-  const factor = beamStabilityFactor(
-    {
-      breadthIn,
-      depthIn,
-      unbracedLengthIn: stretch.lengthIn,
-      effectiveLengthRule: rule,
-      EminPsi: values.EminPsi,
-      FbStarPsi: values.FbPsi * r.combination.durationFactor,
-    },
+): Rolling =>
+  rollingOver(
+    stick,
+    values,
+    stretch.lengthIn,
+    stretch.kind === 'span' ? 'uniform' : 'cantileverUniform',
+    r.combination.durationFactor,
     note,
   );
-  const le = effectiveBeamLength(rule, stretch.lengthIn, depthIn);
-  return { ...factor, FbE: (1.2 * values.EminPsi * breadthIn * breadthIn) / (le * depthIn) };
-}
 
-/** Bending value for load along the slope: the stick turned over, without the gain for lying flat. */
-function otherAxisBending(stick: SawnStick, values: DesignValues): number {
+/** Bending value for load on the other face: the stick turned over, without the gain for lying flat. */
+export function otherAxisBending(stick: SawnStick, values: DesignValues): number {
   const turned = sawnValues({
     ...stick,
     breadthIn: stick.depthIn,

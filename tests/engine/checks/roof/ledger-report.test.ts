@@ -27,11 +27,12 @@ const hand = (raw: Raw): void => {
 };
 
 describe('what a ledger brings to its wall', () => {
-  // By hand: half of a simple span of 9 ft, 44 psf, on each foot; 16 in. of it on each fixing.
+  // By hand: half of a simple span of 9 ft, 44 psf, on each foot; on a fixing right under a rafter 21 in. of it, since
+  // no other stands within the 16 in. to the next fixing.
   test('a level roof presses with half of its span, for each foot and each fixing', () => {
     const down = force(reportOf(hand), 'down');
     expect(down.plf).toBeCloseTo((4 + 40) * 4.5, 9);
-    expect(down.onFixingLb!).toBeCloseTo(((4 + 40) * 4.5 * 16) / 12, 9);
+    expect(down.onFixingLb!).toBeCloseTo(((4 + 40) * 4.5 * 21) / 12, 9);
     expect(down.combinationId.startsWith('3')).toBe(true);
   });
 

@@ -127,7 +127,7 @@ describe('what nobody has said', () => {
 // proof [sheet.span]: no-equation - a gap against a rated span
 // proof [sheet.uplift]: closed-form - least wind of ASCE 7-16 30.2.2 less light dead load, times the width of a row
 // proof [ledger.building]: no-equation - open until somebody says so
-// proof [ledger.fixing]: closed-form - force on each foot times spacing over the rating
+// proof [ledger.fixing]: closed-form - force on each foot times the width of a rafter over the rating
 
 describe('sheet and ledger', () => {
   test('[sheet.span] compares the widest gap between purlins with the rated span', () => {
@@ -172,16 +172,16 @@ describe('sheet and ledger', () => {
     expect([open.status, open.reason!.code]).toEqual(['notGiven', 'ledgerAsks']);
     const { downPlf, outPlf, alongPlf } = open.reason!.values;
     for (const plf of [downPlf, outPlf, alongPlf]) expect(plf).toBeGreaterThan(0);
-    // fixings 16 in. apart, rated across only as far as it matters, for permanent load: nothing is taken off
+    // fixings 16 in. apart, rafters 21: one right over a fixing is alone on it. Rated across only as far as it matters, for permanent load: nothing is taken off
     const rated = leanToWith((raw) => {
       rate(raw, 'ledgerWall', { pullLb: 1e6, alongLb: 1e6, acrossLb: 600 }, 0.9);
     });
     const row = rowOf(rated, 'ledger.fixing/ledger/whole');
-    expect(row.ratio!).toBeCloseTo((Number(downPlf) * (16 / 12)) / 600, 3);
+    expect(row.ratio!).toBeCloseTo((Number(downPlf) * (21 / 12)) / 600, 3);
     const outward = leanToWith((raw) => {
       rate(raw, 'ledgerWall', { pullLb: 50, alongLb: 1e6, acrossLb: 1e6 }, 0.9);
     });
-    expect(rowOf(outward, 'ledger.fixing/ledger/whole').ratio!).toBeCloseTo((Number(outPlf) * (16 / 12)) / 50, 3);
+    expect(rowOf(outward, 'ledger.fixing/ledger/whole').ratio!).toBeCloseTo((Number(outPlf) * (21 / 12)) / 50, 3);
   });
 
   test('[ledger.fixing] a rating that is silent on a direction that is asked is not given', () => {
