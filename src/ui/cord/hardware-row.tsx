@@ -40,7 +40,8 @@ interface HardwareRowProps {
 export function HardwareRow({ row, path, of, setting, onTakeAway }: HardwareRowProps) {
   const label = (what: string): string => `${of}: ${what}`;
   const isSheet = setting?.upper.of === 'sheet';
-  const hasFlats = !isSheet && !row.slanted && mayHaveFlats(row, setting);
+  const isHeadless = row.fastener === 'driftPin' && row.headFlatIn === undefined;
+  const hasFlats = !isSheet && !row.slanted && !isHeadless && mayHaveFlats(row, setting);
   const sentence = (
     <p className="sentence">
       <Yours path={`${path}.count`} label={label('how many')} /> <KindChoice {...{ row, path, setting }} of={of} />{' '}
