@@ -11,6 +11,7 @@ export const ROOF_MESSAGES = {
   typedWithoutBearing: 'The typed section ({name}) says nothing of bearing across its grain. Ask its maker.',
   ledgerAsks:
     'Along the ledger: down {downPlf} lb/ft, up {upPlf} lb/ft, outward {outPlf} lb/ft, along {alongPlf} lb/ft. Type what each fixing is rated for, or say what wood of the wall it ends in and with what.',
+  ledgerBothSides: 'Two slopes fall away from one ledger: what both bring to it and its wall is not in this method.',
   ledgerNotSawn:
     'A ledger is computed between its fixings where it is sawn. How a log lies flat on its wall, or how a typed section bends outward, is not in this method.',
   ledgerSpacingNotGiven: 'The spacing of what holds the ledger to the wall is not given.',

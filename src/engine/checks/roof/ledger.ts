@@ -1,5 +1,5 @@
 import { clause } from '../../../data/sources.ts';
-import { notGiven, type Verdict } from '../../check.ts';
+import { notGiven, outside, type Verdict } from '../../check.ts';
 import type { LedgerReport } from '../../evaluation.ts';
 import { message } from '../../message.ts';
 import { put, type Note, type Put } from '../../note.ts';
@@ -50,6 +50,8 @@ function ledgerAsks(context: RoofCheckContext, line: LedgerLine, rafters: Rafter
   if (problem) return { ok: false, line, verdict: problem };
   const geometry = context.shelter.lines.find((l) => l.id === line.id)!;
   const resting = context.shelter.rafters.filter((r) => r.supports.some((support) => support.line === line.id));
+  if (new Set(resting.map((r) => r.downY)).size > 1)
+    return { ok: false, line, verdict: outside(message('ledgerBothSides')) };
   return { ok: true, line, rafters: resting, responses: ledgerResponses(context, line, geometry, onLine) };
 }
 

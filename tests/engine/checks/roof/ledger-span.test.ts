@@ -9,7 +9,7 @@ import {
 } from '../../../../src/engine/checks/roof/ledger-span.ts';
 import type { RoofCheckContext } from '../../../../src/engine/checks/roof/context.ts';
 import { roofChecks } from '../../../../src/engine/checks/roof/roof-checks.ts';
-import { at } from '../../project/raw.ts';
+import { at, listAt } from '../../project/raw.ts';
 import { leanToWith, rate, ratioIn, rowOf } from './roof.ts';
 
 /** Rafters at gaps, each with the roof to half way to its neighbours, the last ones with an overhang. */
@@ -236,5 +236,32 @@ describe('the ledger of a lean-to', () => {
       ['outside', 'ledgerNotSawn'],
       ['outside', 'ledgerNotSawn'],
     ]);
+  });
+
+  test('[ledger.fixing] [ledger.bending] two slopes on one ledger are outside the method', () => {
+    const both = leanToWith((raw) => {
+      const lines = listAt(raw, 'supportLines').map((line) => at({ line: line ?? null }, 'line'));
+      listAt(raw, 'supportLines').push({ ...lines.find(({ id }) => id === 'line-1'), id: 'line-2', yIn: -108 });
+      const plane = at(raw, 'roofPlanes', 'plane-1');
+      plane['highOverhangIn'] = 0;
+      listAt(raw, 'roofPlanes').push({ ...plane, id: 'plane-2', onLines: ['ledger', 'line-2'] });
+      const members = listAt(raw, 'members').map((member) => at({ member: member ?? null }, 'member'));
+      for (const member of members) {
+        const id = `${String(member['id'])}-b`;
+        if (member['plane'] === 'plane-1') listAt(raw, 'members').push({ ...member, id, plane: 'plane-2' });
+        // its log lies over the other line already
+        if (member['line'] === 'line-1')
+          listAt(raw, 'members').push({
+            ...member,
+            id,
+            line: 'line-2',
+            ...(member['own'] ? { own: { stock: null } } : {}),
+          });
+      }
+    });
+    for (const rule of ['ledger.bending', 'ledger.shear', 'ledger.fixing']) {
+      const row = rowOf(both, `${rule}/ledger/whole`);
+      expect([row.status, row.reason?.code]).toEqual(['outside', 'ledgerBothSides']);
+    }
   });
 });
