@@ -34,6 +34,8 @@ export const FASTENER_PULL_MESSAGES = {
     'The fastener passes beside the {stick}: it has no wood there. Set it nearer to the middle of the stick.',
   shankEndsEarly:
     'The fastener is {lengthIn} in long and ends before the second stick, which begins {beginsIn} in from its head. Choose a longer one.',
+  shanksMeet:
+    'Through plates on both sides a fastener {lengthIn} in long meets the one from the other side: at most {mostIn} in have room. Choose a shorter one, or a bolt.',
   shankComesOut:
-    'The fastener is {lengthIn} in long, and from its head to the far side of the second stick there are {roomIn} in: its tip would come out. Choose a shorter one.',
+    'The fastener is {lengthIn} in long, and from its head to the far side of the wood that holds its point there are {roomIn} in: its tip would come out. Choose a shorter one.',
 } as const;

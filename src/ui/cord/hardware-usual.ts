@@ -164,15 +164,19 @@ function sizeThroughBoth(row: FastenerRow, setting: JointSetting): Size {
 
 const pickSize = ({ diameterIn, lengthIn }: Size): Size => ({ diameterIn, lengthIn });
 
-/** Through steel on the side of each piece: a bolt through the thicker one, a driven shank no longer than the thinner. */
+/**
+ * Through steel on the side of each piece: a bolt through the thicker one, a driven shank no longer than the thinner, or than half
+ * of it where another comes from the other side.
+ */
 function lengthThroughSteel(row: FastenerRow, plate: Plate, { upper, lower }: JointSetting): number {
   const thick = [upper, lower].flatMap(({ stick, shape }) =>
     stick?.kind === 'sawn' ? [Math.max(stick.breadthIn, stick.depthIn)] : (shape?.diameterIn ?? []),
   );
   if (thick.length === 0) return row.lengthIn;
+  const flatsIn = 2 * (row.headFlatIn ?? 0);
   if (row.fastener === 'bolt') {
-    const woodIn = Math.max(...thick) - 2 * (row.headFlatIn ?? 0);
+    const woodIn = Math.max(...thick) - flatsIn;
     return upToHalfInch(woodIn + plate.each * plate.thicknessIn + NUT_DIAMETERS * row.diameterIn);
   }
-  return Math.min(row.lengthIn, Math.floor(Math.min(...thick)));
+  return Math.min(row.lengthIn, Math.floor((Math.min(...thick) - flatsIn) / plate.each));
 }

@@ -144,6 +144,13 @@ describe('removeMember', () => {
     expect(isSound(removed)).toBe(true);
   });
 
+  it('takes the hardware of joints along that are gone with it, and no other', () => {
+    const own = ['postFoot/post-2', 'bracePost/brace-2', 'postFoot/post-1'].map((key) => ({ key, capacity: null }));
+    const removed = removeMember({ ...leanTo, joints: { ...leanTo.joints, own } }, 'post-2');
+    expect(removed.joints.own.map(({ key }) => key)).toEqual(['postFoot/post-1']);
+    expect(removed.joints.defaults).toBe(leanTo.joints.defaults);
+  });
+
   it('leaves no broken reference in any project, whichever post or tie goes', () => {
     fc.assert(
       fc.property(randomProject(), fc.nat(), (project, n) => {

@@ -3,8 +3,8 @@ import type { Id, Lateral, Project } from '../model.ts';
 
 /**
  * The project without a member and without what cannot be there without it: braces and ties on a post, braces to a tie
- * or rafter, cuts, own loads and typed values of these, their part in what holds the shelter sideways. Joint capacities
- * and records of what was built are kept.
+ * or rafter, cuts, own loads, typed values and joints of these, their part in what holds the shelter sideways. Records of what
+ * was built are kept.
  * @throws MisuseError  if there is no such member
  */
 export function removeMember(project: Project, memberId: Id): Project {
@@ -20,8 +20,16 @@ export function removeMember(project: Project, memberId: Id): Project {
     ownLoads: project.ownLoads.filter(({ where }) => where.on !== 'member' || !gone.has(where.member)),
     instead: project.instead.filter(({ of }) => of === null || !gone.has(of)),
     lateral: { along: along.flatMap(withoutPosts(gone)), across: across.flatMap(withoutPosts(gone)) },
+    joints: { ...project.joints, own: project.joints.own.filter(({ key }) => !isJointOf(key, gone)) },
   };
 }
+
+/** Keys are the kind of a joint and then the ids that it is told by. */
+const isJointOf = (key: string, gone: ReadonlySet<Id>): boolean =>
+  key
+    .split('/')
+    .slice(1)
+    .some((id) => gone.has(id));
 
 function withDependants(project: Project, memberId: Id): ReadonlySet<Id> {
   const gone = new Set([memberId]);

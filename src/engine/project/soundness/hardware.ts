@@ -89,9 +89,12 @@ const plateFault: Rule = ({ plate, rows, diameterIn, washerIn }, _, path) => {
 const lengthFault: Rule = ({ fastener, lengthIn, plate, slanted }, { upper, lower, isSheet, isOpenBelow }, path) => {
   if (fastener === 'strap' || !upper || !lower) return null;
   if (plate) {
-    const roomIn = plate.thicknessIn + Math.max(isSheet ? 0 : upper.mostIn, lower.mostIn);
-    const isTooLong = fastener !== 'bolt' && lengthIn > roomIn;
-    return isTooLong ? fault(`${path}.lengthIn`, 'shankComesOut', { lengthIn, roomIn }) : null;
+    if (fastener === 'bolt') return null;
+    const woodIn = Math.max(isSheet ? 0 : upper.mostIn, lower.mostIn);
+    const [roomIn, mostIn] = [plate.thicknessIn + woodIn, plate.thicknessIn + woodIn / 2];
+    if (lengthIn > roomIn) return fault(`${path}.lengthIn`, 'shankComesOut', { lengthIn, roomIn });
+    const isMet = plate.each === 2 && lengthIn > mostIn;
+    return isMet ? fault(`${path}.lengthIn`, 'shanksMeet', { lengthIn, mostIn }) : null;
   }
   if (isOpenBelow || slanted) return null;
   if (lengthIn <= upper.leastIn)

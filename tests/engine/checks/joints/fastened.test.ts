@@ -240,6 +240,21 @@ describe('straps from a beam down its post', () => {
     expect(reasonOf(shedWith('beamPost', [FLUSH]), 'beamPost', 'across')).toBe('notGiven strapOnlyPulls');
   });
 
+  it('through plates on both sides have half of the log each; through one plate the whole of it', () => {
+    const thinnestIn = 8; // the posts of this shed, even
+    const lag = (lengthIn: number, each: 1 | 2): FastenerRow => ({
+      ...FLUSH,
+      lengthIn,
+      count: 1,
+      spacingIn: null,
+      plate: { ...FLUSH.plate!, each },
+    });
+    const shed = (lengthIn: number, each: 1 | 2) =>
+      reasonOf(shedWith('beamPost', [lag(lengthIn, each)]), 'beamPost', 'pull');
+    expect(shed(thinnestIn / 2 + 1, 2)).toBe('fail shanksMeet');
+    expect([shed(thinnestIn / 2, 2), shed(thinnestIn / 2 + 1, 1)]).toEqual([undefined, undefined]);
+  });
+
   it('that were meant to hold say why they do not, before a pin that holds other ways', () => {
     const pin = row({ fastener: 'driftPin', diameterIn: 0.75, lengthIn: 19, acts: 'lateral' });
     const { headFlatIn: _, ...onRound } = FLUSH;

@@ -188,6 +188,9 @@ function inMainOf(
   const unheld = isBolt ? nutless(size, beyondIn) : null;
   if (unheld) return unheld;
   if (lengthIn > roomIn) return refused('shankComesOut', { lengthIn: size.lengthIn, roomIn: roomIn + steelIn });
+  // those through two plates are driven at each other on one line
+  const isMet = !isBolt && plates === 2 && lengthIn > roomIn / 2;
+  if (isMet) return refused('shanksMeet', { lengthIn: size.lengthIn, mostIn: roomIn / 2 + steelIn });
   return {
     ok: true,
     into: line.into,
