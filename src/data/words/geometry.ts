@@ -6,7 +6,7 @@ export const GEOMETRY_MESSAGES = {
   postHasNoLength:
     'Post {post} would have no length ({lengthIn} in between its foot and the seat). Lower the top of its pier or raise the line.',
   postLogTooShort:
-    'Post {post} needs {needIn} in of log but only {haveIn} in are measured. Add a station farther up, choose a longer log, or lower the line.',
+    'Post {post} needs {needIn} in of log but only {haveIn} in are measured. Measure it farther up, choose a longer log, or lower the line.',
   braceMissesItsLog:
     'The {brace} does not meet its log at a run of {runIn} in. Make the run shorter, or the beam or tie longer.',
   braceBelowFoot: 'The {brace} would land below the foot of its post at a drop of {dropIn} in. Make the drop smaller.',
