@@ -20,8 +20,11 @@ export function assumptionsOf(
     message('assumeNoDiaphragm'),
     ...(rows.length > 0 ? [message('assumeRowShares')] : []),
     ...rows
-      .filter(({ row }) => row.ties.length === 0 && row.posts.length > 1)
+      .filter(({ row }) => row.ties.length + row.rafters.length === 0 && row.posts.length > 1)
       .map(({ row }) => message('assumeFeetShare', { row: row.label })),
+    ...rows
+      .filter(({ row }) => row.rafters.length > 0)
+      .map(({ row }) => message('assumeRafterHinge', { row: row.label })),
     message('assumeNoShelter'),
     message('assumeTiesAcross'),
     ...((project.surroundings.goods?.leansOnLines.length ?? 0) > 0 ? [message('assumeGoodsStand')] : []),

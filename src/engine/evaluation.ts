@@ -113,6 +113,8 @@ export interface RowReport {
   readonly label: string;
   readonly postIds: readonly string[];
   readonly tieIds: readonly string[];
+  /** that its braces run to, where they do */
+  readonly rafterIds?: readonly string[];
   /** null where its forces are not known */
   readonly frame: LineReport | null;
 }

@@ -1,7 +1,7 @@
 import type { Message } from '../message.ts';
 import { message } from '../message.ts';
 import type { Combination } from '../loads/combination.ts';
-import type { LineLoads } from '../loads/cases.ts';
+import type { LineCase, LineLoads } from '../loads/cases.ts';
 import { factorFrame } from '../solver/factor.ts';
 import type { FrameState, LoadState } from '../solver/model.ts';
 import type { LineBuckling } from './line-buckling.ts';
@@ -80,7 +80,7 @@ export function analyseLine(
   setting: LineSetting,
 ): LineAnswer {
   const cases = [...loads.dead.map((d) => d.heavy), ...loads.dead.map((d) => d.light), ...loads.cases];
-  const loadX = [...new Set(cases.flatMap((c) => c.points.map((p) => p.xIn)))];
+  const loadX = [...new Set(cases.flatMap(placesOnBeams))];
   const mesh = meshLine(
     members,
     elasticity,
@@ -110,6 +110,12 @@ export function analyseLine(
   const { responses, unheld } = responsesOf(members, mesh, layout, combinations, setting);
   return { ok: true, frame: { members, mesh, layout, responses, unheld, residual } };
 }
+
+/** Where loads stand or step on the beams: the mesh has a node at each. */
+const placesOnBeams = ({ points, onSlope = [] }: LineCase): readonly number[] => [
+  ...points.map((p) => p.xIn),
+  ...onSlope.flatMap(({ from, to }) => [from.xIn, to.xIn]),
+];
 
 function responsesOf(
   { line }: LineMembers,

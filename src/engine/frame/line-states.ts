@@ -1,4 +1,4 @@
-import type { LineCase } from '../loads/cases.ts';
+import type { LineCase, SlopeLoad } from '../loads/cases.ts';
 import type { ElementLoad, LoadState, NodeLoad } from '../solver/model.ts';
 import type { LineMesh } from './line-mesh.ts';
 import { SAME_PLACE_IN, type Chain } from './mesh-builder.ts';
@@ -15,6 +15,8 @@ export function loadState(mesh: LineMesh, lineCase: LineCase): LoadState {
   }
   if (lineCase.onBeam.length > 1)
     for (const beam of mesh.beams) elements.push(...beamLoads(mesh, beam, lineCase.onBeam));
+  for (const part of lineCase.onSlope ?? [])
+    for (const beam of mesh.beams) elements.push(...slopeLoads(mesh, beam, part));
   for (const on of lineCase.onPosts) {
     const post = mesh.posts.find((p) => p.memberId === on.postId);
     if (!post) continue;
@@ -91,6 +93,31 @@ function beamLoads(mesh: LineMesh, beam: Chain, profile: LineCase['onBeam']): re
       toU: 0,
       fromW: -profileAt(profile, from),
       toW: -profileAt(profile, to),
+    });
+  }
+  return result;
+}
+
+/** A part of the load on every element whose middle lies on it; the mesh has a node wherever a part ends. */
+function slopeLoads(mesh: LineMesh, beam: Chain, { from, to }: SlopeLoad): readonly ElementLoad[] {
+  const shareAt = (x: number): number => Math.min(1, Math.max(0, (x - from.xIn) / (to.xIn - from.xIn)));
+  const along = (x: number): number => from.alongLbPerIn + shareAt(x) * (to.alongLbPerIn - from.alongLbPerIn);
+  const up = (x: number): number => -from.downLbPerIn - shareAt(x) * (to.downLbPerIn - from.downLbPerIn);
+  const result: ElementLoad[] = [];
+  for (let i = 0; i < beam.count; i++) {
+    const start = mesh.model.nodes[beam.nodes[i]!]!;
+    const end = mesh.model.nodes[beam.nodes[i + 1]!]!;
+    const middle = (start.u + end.u) / 2;
+    if (middle < from.xIn || middle > to.xIn) continue;
+    const { id } = mesh.model.elements[beam.firstElement + i]!;
+    // from inches on the level to inches of the element
+    const cos = (end.u - start.u) / Math.hypot(end.u - start.u, end.w - start.w);
+    result.push({
+      element: id,
+      fromU: along(start.u) * cos,
+      toU: along(end.u) * cos,
+      fromW: up(start.u) * cos,
+      toW: up(end.u) * cos,
     });
   }
   return result;

@@ -3,8 +3,9 @@ import { message } from '../message.ts';
 import type { MemberOf, Project } from '../project/model.ts';
 import { traitsOf } from '../project/traits.ts';
 import { degreesFromRadians, radiansFromDegrees } from '../units.ts';
-import { between, roundDiameterWithin } from './beam-shape.ts';
-import type { BeamGeometry, BraceGeometry, PostGeometry, RafterGeometry, Stick, TieGeometry } from './shelter.ts';
+import { between } from './beam-shape.ts';
+import { depthOf, rafterAxisZ, runFromEave } from './rafter-axis.ts';
+import type { BeamGeometry, BraceGeometry, PostGeometry, RafterGeometry, TieGeometry } from './shelter.ts';
 import { stickOf } from './sticks.ts';
 
 type Placed = { readonly brace: BraceGeometry | null; readonly faults: readonly Fault[] };
@@ -50,7 +51,7 @@ export function placeBrace(
   const vertical = top.point.zIn - postZ;
   const lengthIn = Math.hypot(horizontal, vertical);
   const phi = Math.atan2(horizontal, vertical);
-  const postDiameterIn = diameterOf(post.stick, postZ - post.woodFromZIn);
+  const postDiameterIn = depthOf(post.stick, postZ - post.woodFromZIn);
   const visibleLengthIn = lengthIn - postDiameterIn / 2 / Math.sin(phi) - top.diameterIn / 2 / Math.cos(phi);
   if (!(vertical > 0) || !(visibleLengthIn > 0)) {
     return {
@@ -135,34 +136,22 @@ function acrossTarget(post: PostGeometry, { ties, rafters }: RunAcross, toId: st
   return {
     id: tie.id,
     point: { xIn: post.xIn, yIn, zIn: tie.axisZIn },
-    diameterIn: diameterOf(tie.stick, Math.abs(yIn - tie.fromYIn)),
+    diameterIn: depthOf(tie.stick, Math.abs(yIn - tie.fromYIn)),
     meetsPostZIn: tie.axisZIn,
   };
 }
 
-/** On the axis of a rafter that lies over the post, half its depth above its underside. */
+/** On the axis of a rafter that lies over the post. */
 function rafterTarget(post: PostGeometry, rafter: RafterGeometry, yIn: number): Target | null {
-  const slope = radiansFromDegrees(rafter.slopeDeg);
-  const fromEave = (y: number): number => rafter.downY * (rafter.eaveYIn - y);
-  const seat = rafter.supports[0];
-  const atIn = fromEave(yIn);
-  if (!seat || atIn < -1e-6 || atIn > rafter.runIn + 1e-6) return null;
-  const axisZ = (at: number): number =>
-    seat.zIn -
-    rafter.seatCutIn +
-    (at - seat.atIn) * Math.tan(slope) +
-    diameterOf(rafter.stick, at / Math.cos(slope)) / 2 / Math.cos(slope);
+  const [zIn, meetsPostZIn] = [rafterAxisZ(rafter, yIn), rafterAxisZ(rafter, post.yIn)];
+  if (zIn === null || meetsPostZIn === null) return null;
+  const alongIn = runFromEave(rafter, yIn) / Math.cos(radiansFromDegrees(rafter.slopeDeg));
   return {
     id: rafter.id,
-    point: { xIn: post.xIn, yIn, zIn: axisZ(atIn) },
-    diameterIn: diameterOf(rafter.stick, atIn / Math.cos(slope)),
-    meetsPostZIn: axisZ(fromEave(post.yIn)),
+    point: { xIn: post.xIn, yIn, zIn },
+    diameterIn: depthOf(rafter.stick, alongIn),
+    meetsPostZIn,
   };
-}
-
-function diameterOf(stick: Stick | null, atIn: number): number {
-  if (!stick || stick.kind === 'typed') return 0;
-  return stick.kind === 'round' ? roundDiameterWithin(stick, atIn) : stick.depthIn;
 }
 
 /** A level log between two posts of different lines, its axis `downIn` below the lower of the two beam axes. */

@@ -1,5 +1,5 @@
 import type { Id } from '../project/model.ts';
-import type { BraceGeometry, PostGeometry, Shelter, TieGeometry } from './shelter.ts';
+import type { BraceGeometry, PostGeometry, RafterGeometry, Shelter, TieGeometry } from './shelter.ts';
 
 /** Posts of different lines that tie logs join across, or that stand at one x without any. */
 export interface RowGeometry {
@@ -11,7 +11,9 @@ export interface RowGeometry {
   /** ascending y */
   readonly posts: readonly PostGeometry[];
   readonly ties: readonly TieGeometry[];
-  /** from its posts to its ties */
+  /** that braces of its posts run to */
+  readonly rafters: readonly RafterGeometry[];
+  /** from its posts to its ties and rafters */
   readonly braces: readonly BraceGeometry[];
 }
 
@@ -23,7 +25,8 @@ export function rowsAcross({
   posts,
   ties,
   braces,
-}: Pick<Shelter, 'posts' | 'ties' | 'braces'>): readonly RowGeometry[] {
+  rafters,
+}: Pick<Shelter, 'posts' | 'ties' | 'braces' | 'rafters'>): readonly RowGeometry[] {
   const tied = joinedByTies(posts, ties);
   const loose = posts.filter((p) => !tied.some((group) => group.includes(p))).toSorted((a, b) => a.xIn - b.xIn);
   const standing = loose.reduce<PostGeometry[][]>((rows, post) => {
@@ -33,7 +36,7 @@ export function rowsAcross({
     return rows;
   }, []);
   return [...tied, ...standing]
-    .map((group) => rowOf(group, ties, braces))
+    .map((group) => rowOf(group, { ties, braces, rafters }))
     .toSorted((a, b) => a.xIn - b.xIn || a.id.localeCompare(b.id));
 }
 
@@ -49,18 +52,20 @@ function joinedByTies(posts: readonly PostGeometry[], ties: readonly TieGeometry
 
 function rowOf(
   group: readonly PostGeometry[],
-  ties: readonly TieGeometry[],
-  braces: readonly BraceGeometry[],
+  { ties, braces, rafters }: Pick<Shelter, 'ties' | 'braces' | 'rafters'>,
 ): RowGeometry {
   const posts = group.toSorted((a, b) => a.yIn - b.yIn || a.id.localeCompare(b.id));
   const ids = new Set(posts.map((p) => p.id));
   const own = ties.filter((t) => ids.has(t.fromPostId)).toSorted((a, b) => a.fromYIn - b.fromYIn);
+  const braced = rafters.filter((r) => braces.some((b) => b.toId === r.id && ids.has(b.postId)));
+  const reaches = new Set([...own, ...braced].map(({ id }) => id));
   return {
     id: `row:${posts[0]!.id}`,
     label: `row ${posts.map((p) => p.label).join(' ')}`,
     xIn: posts[0]!.xIn,
     posts,
     ties: own,
-    braces: braces.filter((b) => own.some((tie) => tie.id === b.toId)),
+    rafters: braced,
+    braces: braces.filter((b) => ids.has(b.postId) && reaches.has(b.toId)),
   };
 }

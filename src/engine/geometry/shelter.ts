@@ -156,6 +156,8 @@ export interface BeamGeometry {
     readonly shimIn: number;
   }[];
   readonly cuts: readonly CutGeometry[];
+  /** set where it lies on a slope, as a rafter in its row does: its stick runs up from the eave, all places are level */
+  readonly slope?: { readonly cos: number; readonly eaveXIn: number; readonly downX: 1 | -1 };
 }
 
 /** A cut on a beam: side, station and depth. `seat` cuts are made by geometry, the rest by the person. */

@@ -20,6 +20,18 @@ export interface LoadCase {
   readonly verticalShare?: number;
 }
 
+/** Load on a part of a sloping member: where the part begins and ends on the level, and what acts there; along is +x. */
+export interface SlopeLoad {
+  readonly from: SlopeLoadAt;
+  readonly to: SlopeLoadAt;
+}
+
+interface SlopeLoadAt {
+  readonly xIn: number;
+  readonly downLbPerIn: number;
+  readonly alongLbPerIn: number;
+}
+
 /** A load case as it arrives on one frame line: everything in the plane of the line. */
 export interface LineCase {
   readonly caseId: string;
@@ -27,6 +39,8 @@ export interface LineCase {
   readonly points: readonly { readonly xIn: number; readonly downLb: number; readonly alongLb: number }[];
   /** on the beam by station, straight between; only within its range */
   readonly onBeam: readonly { readonly xIn: number; readonly downLbPerIn: number }[];
+  /** on a sloping member in its place, where loads step: per inch on the level, straight between the ends of a part */
+  readonly onSlope?: readonly SlopeLoad[];
   /** along the wood of a post, at its foot and at the beam axis */
   readonly onPosts: readonly {
     readonly postId: string;

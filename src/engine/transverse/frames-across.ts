@@ -9,6 +9,7 @@ import type { Lateral } from '../project/model.ts';
 import { pushesAcross } from './push-across.ts';
 import { analyseRow, type FromLines, type RowAnswer } from './row-frame.ts';
 import { sharesOfLines } from './row-loads.ts';
+import { ruleOf, seatsOnPosts } from './seats-on-posts.ts';
 
 /** What is known of the frames that hold the shelter across. */
 export interface FramesAcross {
@@ -39,7 +40,7 @@ export function framesAcrossOf(givens: Givens, lines: readonly AnalysedLine[]): 
     byLine: new Map(lines.map((l) => [l.members.line.id, l.inertiaLb])),
   });
   const shareOf = sharesOfLines(givens.shelter, rows);
-  const from = fromLines(lines);
+  const from = fromLines(givens, lines);
   return { rows: rows.map((row) => analyseRow(givens, row, from, across, shareOf)), loose };
 }
 
@@ -48,14 +49,17 @@ function holds({ by, lines = [], posts = [] }: Lateral, row: RowGeometry): boole
   const isNamed =
     lines.length + posts.length === 0 || row.posts.some((p) => lines.includes(p.line) || posts.includes(p.id));
   const isOfKind =
-    by === 'embeddedPosts' ? row.posts.some((p) => p.foot.fixity.across !== 'pinned') : row.ties.length > 0;
+    by === 'embeddedPosts'
+      ? row.posts.some((p) => p.foot.fixity.across !== 'pinned')
+      : row.ties.length + row.rafters.length > 0;
   return isNamed && isOfKind;
 }
 
-function fromLines(lines: readonly AnalysedLine[]): FromLines {
+function fromLines({ project }: Givens, lines: readonly AnalysedLine[]): FromLines {
   const combinations = new Map(lines.flatMap((l) => l.combinations.map((c) => [c.id, c] as const)));
   const cases = new Map(lines.flatMap((l) => l.cases.map((c) => [c.id, c] as const)));
   const pressed = new Map(lines.flatMap(pressedPosts));
+  const frames = lines.flatMap(({ answer }) => (answer.ok ? [answer.frame] : []));
   return {
     combinations: [...combinations.values()],
     cases: [...cases.values()],
@@ -63,10 +67,9 @@ function fromLines(lines: readonly AnalysedLine[]): FromLines {
       const byId = pressed.get(id);
       return byId?.get(combinationId) ?? byId?.get(ruleOf(combinationId)) ?? 0;
     },
+    seatOn: seatsOnPosts(project, frames),
   };
 }
-
-const ruleOf = (combinationId: string): string => combinationId.split('+')[0]!;
 
 /**
  * Greatest push on every foot by combination, and by rule: a line whose spans are laid out otherwise has no combination of that

@@ -1,4 +1,5 @@
 import type { LineCheckContext } from '../checks/line-context.ts';
+import type { SeatOnPost } from '../checks/transverse/rafter-on-post.ts';
 import { withSecondOrder } from '../frame/second-order.ts';
 import { analyseLine, type LineResponse } from '../frame/line-frame.ts';
 import type { RowGeometry } from '../geometry/rows.ts';
@@ -13,7 +14,9 @@ import { message, type Message } from '../message.ts';
 import { pullIsGiven } from '../pull-is-given.ts';
 import { whyMembersUnknown, type Blocked } from '../why-not-analysed.ts';
 import { pressedId } from './case-ids.ts';
+import { bracedRafter, whyRafterNotComputed } from './braced-rafter.ts';
 import type { PushAcross, PushesAcross } from './push-across.ts';
+import { roofOnRafter } from './roof-on-rafter.ts';
 import { deadOfRow, pressedRow, pushOnRow } from './row-loads.ts';
 import { turnedRow } from './turned-row.ts';
 
@@ -28,6 +31,8 @@ export interface RowFrame {
   readonly share: (memberId: string) => number;
   /** which way of holding the push a response is of; null where nothing pushes across */
   readonly pushOf: (response: LineResponse) => PushAcross | null;
+  /** what the lines press on the tops of its posts */
+  readonly seatOn: FromLines['seatOn'];
 }
 
 /** What the frame lines bring: every combination, the cases behind them, and what each presses on a post. */
@@ -36,6 +41,8 @@ export interface FromLines {
   readonly cases: readonly LoadCase[];
   /** greatest push on the foot that any brace model brings [lb] */
   readonly pressOn: (post: PostGeometry, combinationId: string) => number;
+  /** what the beam of a line presses on the top of a post */
+  readonly seatOn: (post: PostGeometry, combinationId: string) => SeatOnPost;
 }
 
 /**
@@ -50,13 +57,23 @@ export function analyseRow(
   shareOf: ReadonlyMap<string, number>,
 ): RowAnswer {
   const { project, shelter, site, materials } = givens;
+  const notReached = whyRafterNotComputed(givens, row);
+  if (notReached) return { ok: false, row, blocked: { status: 'outside', reason: notReached } };
   const members = turnedRow(project, row);
   const blocked = whyMembersUnknown(givens, members);
   if (blocked) return { ok: false, row, blocked };
-  const dead = deadOfRow(givens, row);
-  const asked = combinationsOf(lines, across);
+  const rafter = bracedRafter(row);
+  const roof = rafter && roofOnRafter(givens, rafter, lines.cases);
+  const dead = [...deadOfRow(givens, row), ...(roof ? [roof.dead] : [])];
+  const asked = combinationsOf(lines, across, new Set(roof?.cases.map((c) => c.caseId)));
   const cases = [
-    ...across.pushes.map((push) => pushOnRow(row, across, push, shareOf)),
+    ...across.pushes.map((push) =>
+      pushOnRow(row, across, push, shareOf, {
+        posts: members.posts,
+        onRafterLb: roof?.levelOf(push.comesWith) ?? 0,
+      }),
+    ),
+    ...(roof?.cases ?? []),
     ...lines.combinations.map(({ id }) => pressedRow(row, pressedId(id), (post) => lines.pressOn(post, id))),
   ];
   const answer = analyseLine(
@@ -82,29 +99,40 @@ export function analyseRow(
     alongLb: {},
     valuesOf: materials.of,
   };
-  return { ok: true, row, frame: { context, share, pushOf: (r) => asked.get(r.combination) ?? null } };
+  return {
+    ok: true,
+    row,
+    frame: { context, share, pushOf: (r) => asked.get(r.combination) ?? null, seatOn: lines.seatOn },
+  };
 }
 
-/** Every strength combination of the lines as the rows are asked it: once for each way of holding its push across. */
+/**
+ * Every strength combination of the lines as the rows are asked it: once for each way of holding its push across.
+ * @param onRafter  cases that come down on the rafter of the row
+ */
 function combinationsOf(
   { combinations, cases }: FromLines,
   { pushes }: PushesAcross,
+  onRafter: ReadonlySet<string>,
 ): ReadonlyMap<Combination, PushAcross | null> {
   const comesWith = new Map(cases.map((c) => [c.id, c.pushAcross ?? null]));
-  // of a push along the lines the row bears nothing in its own plane, but its tie logs are pushed to the side by it
+  // of a push along the lines a row bears nothing in its own plane but what the roof then brings to its rafter; its tie logs
+  // are pushed to the side by it
   const along = new Set(cases.filter((c) => c.swaysAlong).map((c) => c.id));
   const asked = new Map<Combination, PushAcross | null>();
   for (const combination of combinations) {
     const pressed = { caseId: pressedId(combination.id), factor: 1 };
     const pushing = combination.factors.find((f) => comesWith.get(f.caseId));
     const ways = pushing ? pushes.filter((push) => push.comesWith === comesWith.get(pushing.caseId)) : [];
-    const beside = combination.factors.filter((f) => along.has(f.caseId));
-    if (ways.length === 0) asked.set({ ...combination, factors: [...beside, pressed], swaysAlong: false }, null);
+    const ofRoof = combination.factors.filter((f) => onRafter.has(f.caseId));
+    const beside = combination.factors.filter((f) => along.has(f.caseId) && !onRafter.has(f.caseId));
+    if (ways.length === 0)
+      asked.set({ ...combination, factors: [...beside, ...ofRoof, pressed], swaysAlong: false }, null);
     for (const push of ways)
       asked.set(
         {
           ...combination,
-          factors: [{ caseId: push.id, factor: pushing!.factor }, pressed],
+          factors: [{ caseId: push.id, factor: pushing!.factor }, ...ofRoof, pressed],
           gravityOnly: false,
           swaysAlong: true,
         },

@@ -11,6 +11,7 @@ export function rowReport(answer: RowAnswer): RowReport {
     label: row.label,
     postIds: row.posts.map((p) => p.id),
     tieIds: row.ties.map((t) => t.id),
+    ...(row.rafters.length > 0 ? { rafterIds: row.rafters.map((r) => r.id) } : {}),
     frame: answer.ok ? frameReport(answer.frame) : null,
   };
 }

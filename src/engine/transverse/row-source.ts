@@ -5,6 +5,7 @@ import { checkSource, plainSource, type CheckSource } from '../checks/check-sour
 import { balanceRow, modelWords } from '../checks/frame-rows.ts';
 import { handCutRows, typedRows } from '../checks/not-judged.ts';
 import { plainRow } from '../checks/site-of-check.ts';
+import type { BracedRow } from '../checks/transverse/rafter-on-post.ts';
 import { rowSites } from '../checks/transverse/row-sites.ts';
 import { tieFitRows } from '../checks/transverse/tie-fit.ts';
 import type { CheckRow } from '../evaluation.ts';
@@ -12,6 +13,7 @@ import type { LineResponse } from '../frame/line-frame.ts';
 import type { RowGeometry } from '../geometry/rows.ts';
 import type { LineGeometry, Shelter } from '../geometry/shelter.ts';
 import { message } from '../message.ts';
+import { bracedRafter } from './braced-rafter.ts';
 import type { FramesAcross } from './frames-across.ts';
 import type { RowAnswer, RowFrame } from './row-frame.ts';
 
@@ -28,8 +30,8 @@ export const acrossSources = (
       .filter((tie) => !rows.some(({ row }) => row.ties.includes(tie)))
       .map((tie) => plainRow('tie.fit', tie.id, WHOLE, outside(message('tieOfNoFrame', { tie: tie.label })))),
     ...braces
-      .filter((b) => rafters.some((r) => r.id === b.toId))
-      .map((b) => plainRow('brace.push', b.id, WHOLE, outside(message('braceToRafter', { brace: b.label })))),
+      .filter((b) => rafters.some((r) => r.id === b.toId) && !rows.some(({ row }) => row.braces.includes(b)))
+      .map((b) => plainRow('brace.push', b.id, WHOLE, outside(message('braceOfNoFrame', { brace: b.label })))),
   ]),
   ...rows.flatMap((answer) => sourcesOf(answer, lines)),
 ];
@@ -48,7 +50,7 @@ function sourcesOf(answer: RowAnswer, lines: readonly LineGeometry[]): readonly 
       ...checkSource({
         responses: frame.responses,
         scenario: (r: LineResponse) => scenarioOf(answer.frame, r, lines),
-        sites: rowSites(context, tieIds),
+        sites: rowSites(context, tieIds, bracedRow(answer.frame, row)),
       }),
       sections: [{ of: 'row', context, tieIds }],
     },
@@ -65,6 +67,12 @@ function sourcesOf(answer: RowAnswer, lines: readonly LineGeometry[]): readonly 
       balanceRow('sway.transverse', row.id, frame.residual),
     ]),
   ];
+}
+
+/** The rafter of a row that braces run to, with what its posts are pressed by; null where tie logs join them. */
+function bracedRow({ pushOf, seatOn }: RowFrame, row: RowGeometry): BracedRow | null {
+  const rafter = bracedRafter(row);
+  return rafter && { rafter, posts: row.posts, seatOn, pushIdOf: (r) => pushOf(r)?.id ?? null };
 }
 
 /** Posts that stand by their feet alone have rules of their own in an earthquake (12.2.5.2), which are not computed. */
@@ -89,6 +97,8 @@ function unanalysed(row: RowGeometry, { blocked }: Extract<RowAnswer, { ok: fals
   const verdict = status === 'outside' ? outside(reason) : notGiven(reason);
   return [
     plainRow('sway.across', row.id, WHOLE, reason.code === 'rowIsMechanism' ? breaks(reason) : verdict),
-    ...row.ties.map((tie) => plainRow('tie.bending', tie.id, WHOLE, verdict)),
+    ...row.ties.map(({ id }) => plainRow('tie.bending', id, WHOLE, verdict)),
+    ...row.rafters.map(({ id }) => plainRow('rafter.frameBending', id, WHOLE, verdict)),
+    ...(row.rafters.length > 0 ? row.braces : []).map(({ id }) => plainRow('brace.push', id, WHOLE, verdict)),
   ];
 }

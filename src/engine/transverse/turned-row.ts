@@ -1,6 +1,6 @@
 import type { LineMembers } from '../frame/line-mesh.ts';
-import { roundDiameterWithin } from '../geometry/beam-shape.ts';
 import { handCuts, housingCuts } from '../geometry/beams.ts';
+import { depthOf } from '../geometry/rafter-axis.ts';
 import type { RowGeometry } from '../geometry/rows.ts';
 import type {
   BeamGeometry,
@@ -11,17 +11,21 @@ import type {
   TieGeometry,
 } from '../geometry/shelter.ts';
 import type { Project } from '../project/model.ts';
+import { bracedRafter, rafterAsBeam, upToRafter } from './braced-rafter.ts';
 
 /**
- * A row across as a frame line is: its y runs where a line's x does, its tie logs are the beams. So everything that is known of
+ * A row across as a frame line is: its y runs where a line's x does, its tie logs, or the rafter that its braces run to, are
+ * the beams. So everything that is known of
  * frame lines holds for it: mesh, braces as unknown forces, brace models, buckling, checks. Posts turn their other side and
  * their other fixity; the side plus of a brace is +y already.
  */
 export function turnedRow(project: Project, row: RowGeometry): LineMembers {
   const braces = row.braces.map(turnedBrace);
-  const ties = row.ties.map((tie) => turnedTie(project, row, tie, braces));
-  const beams = ties.length === 0 && row.posts.length > 1 ? [raftersOver(row)] : ties;
-  return { line: turnedLine(row, ties), beams, posts: row.posts.map(turnedPost), braces };
+  const rafter = bracedRafter(row);
+  const lying = rafter ? [rafterAsBeam(row, rafter)] : row.ties.map((tie) => turnedTie(project, row, tie, braces));
+  const beams = lying.length === 0 && row.posts.length > 1 ? [raftersOver(row)] : lying;
+  const posts = row.posts.map((post) => turnedPost(rafter ? upToRafter(post, rafter) : post));
+  return { line: turnedLine(row, lying), beams, posts, braces };
 }
 
 /**
@@ -59,8 +63,8 @@ function raftersOver(row: RowGeometry): BeamGeometry {
   };
 }
 
-function turnedLine(row: RowGeometry, ties: readonly BeamGeometry[]): LineGeometry {
-  const ends = [...row.posts.map((p) => p.yIn), ...ties.flatMap((t) => [t.fromXIn, t.toXIn])];
+function turnedLine(row: RowGeometry, lying: readonly BeamGeometry[]): LineGeometry {
+  const ends = [...row.posts.map((p) => p.yIn), ...lying.flatMap((t) => [t.fromXIn, t.toXIn])];
   return {
     id: row.id,
     kind: 'frame',
@@ -70,7 +74,7 @@ function turnedLine(row: RowGeometry, ties: readonly BeamGeometry[]): LineGeomet
     stripThicknessIn: 0,
     fromXIn: Math.min(...ends),
     toXIn: Math.max(...ends),
-    beamIds: ties.map((t) => t.id),
+    beamIds: lying.map((b) => b.id),
     postIds: row.posts.map((p) => p.id),
   };
 }
@@ -108,11 +112,6 @@ function stationOf(tie: TieGeometry, atIn: number): BeamGeometry['stations'][num
     undersideZIn: tie.axisZIn - diameterIn / 2,
     shimIn: 0,
   };
-}
-
-function depthOf(stick: Stick | null, atIn: number): number {
-  if (stick?.kind === 'round') return roundDiameterWithin(stick, atIn);
-  return stick?.kind === 'sawn' ? stick.depthIn : 0;
 }
 
 function turnedPost(post: PostGeometry): PostGeometry {

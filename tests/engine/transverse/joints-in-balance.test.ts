@@ -4,6 +4,7 @@ import type { LineFrame, LineResponse } from '../../../src/engine/frame/line-fra
 import { pushIndex } from '../../../src/engine/frame/read-response.ts';
 import type { Project } from '../../../src/engine/project/model.ts';
 import { exampleText, soundProject } from '../../support/files.ts';
+import { bracedShed } from '../../support/braced-shed.ts';
 import { tiedShed } from '../../support/tied-shed.ts';
 import { acrossBench, framesOf } from './row-bench.ts';
 
@@ -53,10 +54,16 @@ function atNodes({ mesh, layout }: LineFrame, { values, working }: LineResponse)
   return nodes;
 }
 
-/** The nodes of a row that no load and no ground reaches in its plane but the weight of braces. */
-function inner({ mesh }: LineFrame): ReadonlySet<number> {
-  const ends = [mesh.holdNode, ...mesh.posts.flatMap((p) => [p.nodes[0]!, p.nodes.at(-1)!])];
-  return new Set(mesh.model.nodes.map((_, i) => i).filter((i) => !ends.includes(i)));
+/**
+ * The nodes of a row that no load and no ground reaches in its plane but the weight of braces, and what is spread over members.
+ * Lines push at the axes of their beams, which lie under the rafter that braces run to.
+ */
+function inner({ mesh }: LineFrame, beamAxes: ReadonlyMap<string, number>): ReadonlySet<number> {
+  const ends = mesh.posts.flatMap((p) => {
+    const pushed = p.nodes.filter((n) => Math.abs(mesh.model.nodes[n]!.w - beamAxes.get(p.memberId)!) < 0.1);
+    return [p.nodes[0]!, ...pushed];
+  });
+  return new Set(mesh.model.nodes.map((_, i) => i).filter((i) => i !== mesh.holdNode && !ends.includes(i)));
 }
 
 /** How far every inner node of every row is out of balance, beside the greatest force there; weights of braces left out. */
@@ -64,7 +71,7 @@ function imbalance(project: Project): number {
   let most = 0;
   for (const { context } of framesOf(acrossBench(project))) {
     const { frame } = context;
-    const looked = inner(frame);
+    const looked = inner(frame, new Map(context.shelter.posts.map((p) => [p.id, p.axisZIn])));
     const braced = new Set(frame.mesh.braces.flatMap((b) => [b.postNode, b.topNode]));
     // where dead load is made adverse value by value, what meets in a node need not belong to one instant
     const states = frame.responses.filter(
@@ -89,6 +96,22 @@ describe('every joint of a frame across', () => {
       expect(imbalance(soundProject(exampleText(name)))).toBeLessThan(1e-7);
     },
   );
+
+  it('of sheds of random poles and braces to them is at rest', () => {
+    const random = fc.record({
+      runIn: fc.double({ min: 20, max: 40, noNaN: true }),
+      dropIn: fc.double({ min: 30, max: 50, noNaN: true }),
+      rafterDiametersIn: fc.constantFrom([8, 8] as const, [9, 7] as const),
+      bracesAt: fc.constantFrom(['high'] as const, ['low'] as const, ['high', 'low'] as const),
+      pullLb: fc.constantFrom(20_000, 0),
+    });
+    fc.assert(
+      fc.property(random, (braced) => {
+        expect(imbalance(bracedShed({ ...braced, at: [0] }))).toBeLessThan(1e-7);
+      }),
+      { seed: 132, numRuns: 8 },
+    );
+  });
 
   it('of sheds of random ties and braces is at rest', () => {
     const random = fc.record({

@@ -19,10 +19,10 @@ function rowMembers(project: Project): LineMembers {
   return turnedRow(project, rowsAcross(shelter)[0]!);
 }
 
-/** Level pushes at the tops of the posts of a row, in the order of the posts [lb]. */
-const pushedAtTops = ({ posts }: LineMembers, pushesLb: readonly number[]): LineCase => ({
+/** Level pushes at the tops of the posts of a row, or so far below, in the order of the posts [lb]. */
+const pushedAtTops = ({ posts }: LineMembers, pushesLb: readonly number[], belowIn: number): LineCase => ({
   ...emptyLineCase('push'),
-  atPosts: posts.map((p, i) => ({ postId: p.id, zIn: p.axisZIn, downLb: 0, alongLb: pushesLb[i] ?? 0 })),
+  atPosts: posts.map((p, i) => ({ postId: p.id, zIn: p.axisZIn - belowIn, downLb: 0, alongLb: pushesLb[i] ?? 0 })),
 });
 
 /** A row under pushes drawn by hand, with braces both ways. */
@@ -30,10 +30,11 @@ export function pushedRow(
   project: Project,
   pushesLb: readonly number[],
   pullGiven = true,
+  belowIn = 0,
 ): { readonly members: LineMembers; readonly frame: LineFrame; readonly response: LineResponse } {
   const members = rowMembers(project);
   const sway = combination({ push: 1 }, { swaysAlong: true });
-  const answer = analyseLine(members, lineLoadsOf([pushedAtTops(members, pushesLb)]), [sway], () => WOOD.E, {
+  const answer = analyseLine(members, lineLoadsOf([pushedAtTops(members, pushesLb, belowIn)]), [sway], () => WOOD.E, {
     pullGiven,
     holdsItself: true,
   });

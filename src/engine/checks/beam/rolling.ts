@@ -1,5 +1,5 @@
 import { clause } from '../../../data/sources.ts';
-import { breaks, notGiven, outside, type Verdict } from '../../check.ts';
+import { breaks, notGiven, outside } from '../../check.ts';
 import type { LineReport } from '../../evaluation.ts';
 import type { AcrossForce } from '../../loads/across.ts';
 import type { Combination } from '../../loads/combination.ts';
@@ -11,12 +11,9 @@ import { membersOf, traitsOf } from '../../project/traits.ts';
 import { quantity } from '../../units.ts';
 import { checkSource, plainSource, type CheckSource } from '../check-source.ts';
 import { holderAt, type JointSource } from '../joints/holder.ts';
-import type { RatedPart } from '../joints/rated.ts';
+import { overEdgeSite, type Lever } from '../joints/over-edge.ts';
 import { plainRow, type CheckSite } from '../site-of-check.ts';
 import { placesOnPosts, pushAcross, type BeamOnPost } from './push-across.ts';
-
-/** Less than this is the rounding of the analysis [lb]. */
-const NO_PUSH_LB = 1e-6;
 
 /** A line of which all is known. */
 interface KnownLine {
@@ -72,8 +69,6 @@ export function beamRollingChecks(
 function rollingSite(source: JointSource, across: AcrossForce, place: BeamOnPost): CheckSite<OnSeat> {
   const { project, shelter } = source;
   const { beam, post } = place;
-  const joint = holderAt(source, 'beamPost', jointKey('beamPost', beam.id, post.id));
-  const lever = leverOf(project, place);
   const armIn = shelter.lines.find((l) => l.id === beam.line)!.bearingZIn - post.seatZIn;
   const still: AcrossForce = { ...across, roofLb: 0, oneWayLb: 0, dragLb: 0, leastLb: 0 };
   const pushes = [across, still].map((force) => pushAcross(project, shelter, force, place));
@@ -81,7 +76,7 @@ function rollingSite(source: JointSource, across: AcrossForce, place: BeamOnPost
     const isInWind = hasWindAcross(r.combination);
     return note ? pushAcross(project, shelter, isInWind ? across : still, place, note) : pushes[isInWind ? 0 : 1]!;
   };
-  const demand = (r: OnSeat, note?: Note): number => {
+  const turning = (r: OnSeat, note?: Note): number => {
     const P = pushOn(r, note);
     const M = P * armIn + r.twistLbIn;
     note?.({
@@ -98,71 +93,23 @@ function rollingSite(source: JointSource, across: AcrossForce, place: BeamOnPost
     });
     return M;
   };
-  const tieOf = (r: OnSeat, note?: Note) => joint.part('pull', r.combination.durationFactor, note);
-  const freeShare = (r: OnSeat, note?: Note): number => {
-    const CD = r.combination.durationFactor;
-    const used = shareOf(joint.part('across', CD, note), pushOn(r)) + shareOf(joint.part('along', CD, note), r.alongLb);
-    const share = Math.max(0, 1 - used);
-    note?.({
-      symbol: 's',
-      words: 'share of the tie that the pushes across and along leave free',
-      formula: 'max(0, 1 - u)',
-      put: [put('u', used, '1', 'shares of what it carries across and along; all of it where that is not given')],
-      result: quantity(share, '1'),
-      clause: clause('OWN', 'one straight sum of shares'),
-    });
-    return share;
-  };
-  const held = (r: OnSeat, note?: Note): number => {
-    const tie = tieOf(r, note);
-    const F = tie.ok ? tie.capacityLb * freeShare(r, note) : 0;
-    const M = (r.downLb + F) * lever.halfIn;
-    note?.({
-      symbol: 'M max',
-      words: 'what holds it down, about the edge of its seat',
-      formula: '(R + F) × a',
-      put: [
-        put('R', r.downLb, 'lb', 'push of the beam on the seat, from the frame analysis; a lift is less than zero'),
-        put('F', F, 'lb', 'pull of its tie to the post, as far as it is free'),
-        put('a', lever.halfIn, 'in', 'from the middle of the seat to its edge'),
-      ],
-      result: quantity(M, 'lb·in'),
-      clause: clause('MECHANICS', 'moments about an edge'),
-    });
-    return M;
-  };
-  return {
+  return overEdgeSite<OnSeat>({
     ruleId: 'beam.rolling',
     memberId: beam.id,
     place: { kind: 'support', name: post.id },
-    unit: 'lb·in',
-    purpose: 'strength',
-    stops: (r) => {
-      if (lever.refused) return lever.refused;
-      const tie = tieOf(r);
-      if (tie.ok) return held(r) > 0 ? null : breaks(message('beamRollsOff'));
-      const asked = demand(r);
-      if (!(asked > Math.max(0, held(r)))) return null;
-      const verdict = tie.verdict(asked);
-      return verdict?.demand ? { ...verdict, demand: quantity(asked, 'lb·in') } : verdict;
-    },
-    demand,
-    capacity: (r, note) => {
-      if (note) lever.tell(note);
-      return held(r, note);
-    },
-  };
+    joint: holderAt(source, 'beamPost', jointKey('beamPost', beam.id, post.id)),
+    lever: leverOf(project, place),
+    turning,
+    downLb: (r) => r.downLb,
+    acrossLb: pushOn,
+    alongLb: (r) => r.alongLb,
+    downWords: 'push of the beam on the seat, from the frame analysis; a lift is less than zero',
+    rollsOff: message('beamRollsOff'),
+  });
 }
 
-/** Share of a tie that a push takes; all of it where nobody says what it carries that way. */
-const shareOf = (part: RatedPart, pushLb: number): number =>
-  part.ok ? pushLb / part.capacityLb : pushLb > NO_PUSH_LB ? 1 : 0;
-
 /** Half the width on which a seat resists rolling, on the side where it is less; or why there is none. */
-function leverOf(
-  project: Project,
-  { beam, post }: BeamOnPost,
-): { readonly refused: Verdict | null; readonly halfIn: number; readonly tell: (note: Note) => void } {
+export function leverOf(project: Project, { beam, post }: Pick<BeamOnPost, 'beam' | 'post'>): Lever {
   const { widthIn, postDiameterIn, besideIn } = post.seats.find((s) => s.beamId === beam.id)!;
   const halfIn = Math.min(widthIn / 2, postDiameterIn / 2 - besideIn);
   const { seat } = traitsOf(

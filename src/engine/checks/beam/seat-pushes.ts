@@ -8,8 +8,7 @@ import { twistAtPost } from './twist.ts';
  * What the frame analysis puts on every seat of a line, for what only all lines together can ask: in each combination the
  * least push down, the greatest turning and push along of its brace models, each on its own (safe side).
  */
-export function seatPushes(context: LineCheckContext): readonly SeatPushes[] {
-  const { frame, project } = context;
+export function seatPushes({ frame, project }: Pick<LineCheckContext, 'frame' | 'project'>): readonly SeatPushes[] {
   const strength = frame.responses.filter(isStrength);
   return frame.members.beams.flatMap((beam) => {
     const bow = bowOfBeam(project, beam);

@@ -1,7 +1,7 @@
 import { clause } from '../../../data/sources.ts';
 import { diameterAt, type BraceGeometry } from '../../geometry/shelter.ts';
 import { put, type Note } from '../../note.ts';
-import { quantity } from '../../units.ts';
+import { degreesFromRadians, quantity } from '../../units.ts';
 import type { LineCheckContext } from '../line-context.ts';
 import { braceContactArea } from '../wood/brace-end.ts';
 
@@ -55,11 +55,20 @@ export function endsOf(context: LineCheckContext, brace: BraceGeometry): readonl
       logId: brace.toId,
       logDiameterIn: brace.topDiameterIn,
       braceDiameterIn: d(brace.lengthIn),
-      betaDeg: 90 - brace.phiDeg,
+      betaDeg: angleAtTop(context, brace),
       cut: brace.ends.top,
       beyondIn: woodBeyond(context, brace, 'top'),
     },
   ];
+}
+
+/** Angle between a brace and the axis of the log that it carries, which may lie on a slope [deg]. */
+function angleAtTop({ frame }: LineCheckContext, brace: BraceGeometry): number {
+  const slope = frame.members.beams.find((b) => b.id === brace.toId)?.slope;
+  if (!slope) return 90 - brace.phiDeg;
+  const risesDeg = -slope.downX * (brace.side === 'plus' ? 1 : -1) * degreesFromRadians(Math.acos(slope.cos));
+  const betaDeg = 90 - brace.phiDeg - risesDeg;
+  return Math.min(betaDeg, 180 - betaDeg);
 }
 
 /** A saddled end bears on its whole ellipse; a housed or flat one on what the flat is wide. */

@@ -8,10 +8,10 @@ import type {
 } from '../../geometry/shelter.ts';
 import { jointKey } from '../../project/joint-capacity.ts';
 import { radiansFromDegrees } from '../../units.ts';
-import { plus, type Vector } from '../fasteners/space.ts';
+import { dot, plus, unit, type Vector } from '../fasteners/space.ts';
 import { beamPiece, bracePiece, letIn, pointOf, postPiece, tiePiece } from './frame-pieces.ts';
 import type { JointPiece, JointSetting } from './joint-setting.ts';
-import { rafterPiece } from './roof-pieces.ts';
+import { rafterPiece, slopeOf } from './roof-pieces.ts';
 import { ACROSS_Y, ALONG_X, DOWN, opposite, UP } from './stick-shape.ts';
 
 /** Every joint of the frame: beams on posts and end to end, braces and ties at their logs, posts on their piers. */
@@ -106,11 +106,27 @@ function braceJoints(shelter: Shelter, brace: BraceGeometry): readonly JointSett
       at: pointOf(brace.topPoint),
       lower: top,
       logDiameterIn: brace.topDiameterIn,
-      outward: DOWN,
-      along: [-sideways[0] * Math.tan(phi), -sideways[1] * Math.tan(phi), 0],
+      ...underLog(shelter, brace, sideways, unit(toward)),
     },
   ] as const satisfies readonly End[];
   return ends.map((end) => braceJoint(brace, end, aside, post.line));
+}
+
+/** Out of the underside of what a brace carries, and along it toward the post; a rafter lies on a slope. */
+function underLog(
+  shelter: Shelter,
+  brace: BraceGeometry,
+  sideways: Vector,
+  into: Vector,
+): Pick<End, 'outward' | 'along'> {
+  const rafter = shelter.rafters.find((r) => r.id === brace.toId);
+  if (!rafter) {
+    const off = Math.tan(radiansFromDegrees(brace.phiDeg));
+    return { outward: DOWN, along: [-sideways[0] * off, -sideways[1] * off, 0] };
+  }
+  const { up, out } = slopeOf(rafter);
+  const off = dot(into, up) / dot(into, out);
+  return { outward: opposite(out), along: [-up[0] * off, -up[1] * off, -up[2] * off] };
 }
 
 interface End {
@@ -154,7 +170,7 @@ const outOf = ({ shape }: JointPiece, which: End['which']): Vector => {
   return which === 'post' ? axis : opposite(axis);
 };
 
-const sidewaysOf = (v: Vector): Vector => [Math.sign(v[0]), Math.sign(v[1]), 0];
+const sidewaysOf = (v: Vector): Vector => (v[2] === 0 ? [Math.sign(v[0]), Math.sign(v[1]), 0] : unit(v));
 
 /** The beam, tie or rafter that a brace runs to; what is cut into a rafter there is not looked at. */
 function receiver(shelter: Shelter, brace: BraceGeometry): End['lower'] {

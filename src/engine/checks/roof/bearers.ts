@@ -4,7 +4,7 @@ import { sawnValues } from '../../material/sawn-values.ts';
 import type { DesignValues } from '../../material/values.ts';
 import { capacityOf, jointKey } from '../../project/joint-capacity.ts';
 import type { Capacity, JointKind, Project, SupportLine } from '../../project/model.ts';
-import { weakestHolder, type Holder } from '../joints/holder.ts';
+import { weakestHolder, type Holder, type JointSource } from '../joints/holder.ts';
 import type { RoofCheckContext } from './context.ts';
 
 /** What a rafter rests on at a line: the sawn strip or ledger, or else the beam itself. */
@@ -18,7 +18,7 @@ export interface Bearer {
   readonly values: DesignValues | null;
 }
 
-export function bearerOn(context: RoofCheckContext, lineId: string): Bearer {
+export function bearerOn(context: JointSource, lineId: string): Bearer {
   const line = context.project.supportLines.find((l) => l.id === lineId)!;
   const stick = sawnBearer(context.project, line);
   if (stick) {
@@ -50,7 +50,7 @@ export const rafterTieCapacity = (context: RoofCheckContext, rafter: RafterGeome
   capacityOf(context.project, ...rafterJoint(rafter, line));
 
 /** What holds a rafter to a line: of all rafters of its slope that are held alike there, the weakest. */
-export function rafterTieHolder(context: RoofCheckContext, rafter: RafterGeometry, line: SupportLine): Holder {
+export function rafterTieHolder(context: JointSource, rafter: RafterGeometry, line: SupportLine): Holder {
   const [kind, key] = rafterJoint(rafter, line);
   const own = new Set(context.project.joints.own.map((joint) => joint.key));
   const alike = context.shelter.rafters

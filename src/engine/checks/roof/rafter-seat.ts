@@ -13,7 +13,7 @@ import type { RafterLoading } from './rafter-loading.ts';
 import type { Influence } from './rafter-influence.ts';
 import type { RafterResponse } from './rafter-responses.ts';
 import { tellReaction } from './rafter-telling.ts';
-import { depthAt, squareSeatCut } from './rafter-stations.ts';
+import { depthAt, squareSeatCut, type OnSlope } from './rafter-stations.ts';
 
 /** Length of bearing along a rafter where nothing sawn lies under it: the flat of a strip as commonly laid. */
 const COMMON_BEARING_IN = 3.5;
@@ -73,7 +73,7 @@ export function rafterSeatSite(
  * Level length of the seat: what the cut leaves, at most what lies under it. A rafter that ends over its line, as at a
  * ridge where another meets it, has only the half before its end [in].
  */
-function seatLength({ rafter, plane, run }: RafterLoading, bearer: Bearer, atIn: number): number {
+export function seatLength({ rafter, plane, run }: OnSlope, bearer: Pick<Bearer, 'breadthIn'>, atIn: number): number {
   const half = (bearer.breadthIn ?? COMMON_BEARING_IN) / 2;
   const toEndIn = Math.min(atIn, run.slopeLengthIn - atIn) * run.cos;
   const under = half + Math.min(half, toEndIn);
@@ -82,7 +82,7 @@ function seatLength({ rafter, plane, run }: RafterLoading, bearer: Bearer, atIn:
 }
 
 /** Mean width of the contact across the rafter [in]. */
-function contactWidth(loading: RafterLoading, stick: RoundStick | SawnStick, atIn: number): number {
+export function contactWidth(loading: OnSlope, stick: RoundStick | SawnStick, atIn: number): number {
   return stick.kind === 'sawn'
     ? stick.breadthIn
     : POINTED_FLAT * flatWidth(depthAt(stick, atIn), squareSeatCut(loading));

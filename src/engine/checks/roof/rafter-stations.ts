@@ -23,8 +23,15 @@ export interface RafterStation {
 
 const SAME_PLACE_IN = 1e-6;
 
+/** A rafter on its slope, as its seats see it. */
+export interface OnSlope {
+  readonly rafter: Pick<RafterLoading['rafter'], 'seatCutIn'>;
+  readonly plane: Pick<RafterLoading['plane'], 'risePer12'>;
+  readonly run: Pick<RafterLoading['run'], 'cos' | 'sin' | 'slopeLengthIn'>;
+}
+
 /** Depth of the seat cut square to the rafter: the person gives it plumb [in]. */
-export const squareSeatCut = ({ rafter, run }: RafterLoading): number => rafter.seatCutIn * run.cos;
+export const squareSeatCut = ({ rafter, run }: Pick<OnSlope, 'rafter' | 'run'>): number => rafter.seatCutIn * run.cos;
 
 /** Stations of a rafter. Over a support the section is what the seat cut leaves. */
 export function rafterStations(loading: RafterLoading, stick: RoundStick | SawnStick): readonly RafterStation[] {

@@ -22,7 +22,7 @@ import { roundPushAndBending } from '../wood/interaction.ts';
 import { equalAreaSide, representativeDiameter } from '../wood/tapered-column.ts';
 import { worstStation } from '../worst-station.ts';
 
-/** A tie log as a column between two posts, turning freely at both. */
+/** A tie log, or a rafter that braces bend, as a column between two posts, turning freely at both. */
 interface TieColumn {
   readonly lengthIn: number;
   readonly areaIn2: number;
@@ -32,7 +32,7 @@ interface TieColumn {
 
 /**
  * Push and bending of tie logs together. Between its posts nothing holds a tie log up, down or sideways, so its length as a
- * column is the whole way; the braces under it are not counted on (safe side).
+ * column is the whole way; the braces under it, and what lies on a rafter, are not counted on (safe side).
  * @source NDS 3.9.2
  */
 export function tiePushSites(context: LineCheckContext): readonly CheckSite<LineResponse>[] {
@@ -46,7 +46,7 @@ export function tiePushSites(context: LineCheckContext): readonly CheckSite<Line
 }
 
 function columnOf(stick: Exclude<Stick, { kind: 'typed' }>, on: BeamStretch): TieColumn {
-  const lengthIn = on.stretch.toXIn - on.stretch.fromXIn;
+  const lengthIn = (on.stretch.toXIn - on.stretch.fromXIn) / (on.beam.slope?.cos ?? 1);
   if (stick.kind === 'sawn') {
     const { breadthIn, depthIn } = stick;
     return { lengthIn, areaIn2: breadthIn * depthIn, sideIn: Math.min(breadthIn, depthIn), tell: () => undefined };

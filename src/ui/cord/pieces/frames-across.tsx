@@ -19,13 +19,14 @@ export function FramesAcross({ evaluation, names }: { readonly evaluation: Evalu
 
 /** `Row A1 B1 stands on 1 tie log and 2 braces; its tops move 0.42 of what they may.` */
 export function rowInWords(
-  { rowId, label, postIds, tieIds }: RowReport,
+  { rowId, label, postIds, tieIds, rafterIds = [] }: RowReport,
   { shelter, checks }: Pick<Evaluation, 'shelter' | 'checks'>,
 ): string {
-  const braces = shelter.braces.filter((b) => tieIds.includes(b.toId));
+  const braces = shelter.braces.filter((b) => postIds.includes(b.postId) && [...tieIds, ...rafterIds].includes(b.toId));
   const fixed = shelter.posts.filter((p) => postIds.includes(p.id) && p.foot.fixity.across !== 'pinned');
   const parts = [
     ...counted(tieIds.length, 'tie log', 'tie logs'),
+    ...counted(rafterIds.length, 'braced rafter', 'braced rafters'),
     ...counted(braces.length, 'brace', 'braces'),
     ...counted(fixed.length, 'fixed foot', 'fixed feet'),
   ];
