@@ -49,8 +49,15 @@ function leastOrNull(section: AskedSection | null): number | null {
 }
 
 /** Every round member whose sections were judged. */
-export const sectionsOfMembers = ({ sections }: Pick<Evaluation, 'sections'>): readonly SectionsOfMember[] =>
-  sections.flatMap(membersOf);
+export function sectionsOfMembers({ sections }: Pick<Evaluation, 'sections'>): readonly SectionsOfMember[] {
+  // a rafter that braces bend is asked in its row too, which its own sections do not know
+  const inRows = new Set(
+    sections.flatMap((judged) => (judged.of === 'row' ? judged.context.frame.mesh.beams.map((b) => b.memberId) : [])),
+  );
+  return sections.flatMap((judged) =>
+    membersOf(judged).filter(({ memberId }) => judged.of !== 'rafters' || !inRows.has(memberId)),
+  );
+}
 
 function membersOf(judged: JudgedSections): readonly SectionsOfMember[] {
   switch (judged.of) {

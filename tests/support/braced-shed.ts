@@ -39,6 +39,8 @@ export const rafterBraceId = (k: number, end: 'high' | 'low'): string => `to-raf
 export function bracedShed(change: Partial<Braced> = {}, measures: Partial<Measures> = {}): Project {
   const t = { ...BRACED, ...change };
   const postXsIn = measures.postXsIn ?? [0, 144];
+  const [highYIn, lowYIn] = measures.lineYsIn ?? [0, 120];
+  const falls = lowYIn! > highYIn! ? (['plus', 'minus'] as const) : (['minus', 'plus'] as const);
   const between = [-20, 24, 48, 72, 96, 120, 164];
   const plain = plainShed({ topFlatIn: 1, rafterXsIn: between, ...measures });
   const pole = { id: 'poles', role: 'rafter', seatCutIn: t.seatCutIn, tailEnd: 'plumb', blocked: true } as const;
@@ -50,7 +52,7 @@ export function bracedShed(change: Partial<Braced> = {}, measures: Partial<Measu
       group: 'braces-across',
       post: postId(end === 'high' ? 0 : 1, k),
       to: bracedRafterId(k),
-      side: end === 'high' ? 'plus' : 'minus',
+      side: end === 'high' ? falls[0] : falls[1],
     })),
   ]);
   const rated = (lb: number, pullLb: number | null) =>

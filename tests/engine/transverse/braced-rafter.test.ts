@@ -4,6 +4,7 @@ import { footIndex, pushIndex, sectionsOf } from '../../../src/engine/frame/read
 import { pushesAcross } from '../../../src/engine/transverse/push-across.ts';
 import { pushOnRow, sharesOfLines } from '../../../src/engine/transverse/row-loads.ts';
 import { bracedShed } from '../../support/braced-shed.ts';
+import { tiedShed } from '../../support/tied-shed.ts';
 import { COVERING, WEIGHT } from '../../support/plain-shed.ts';
 import { acrossBench, framesOf, pushedRow } from './row-bench.ts';
 
@@ -79,7 +80,7 @@ describe('a row whose brace runs to the rafter, by statics', () => {
 
 describe('a level rafter with a brace at each end', () => {
   // what is alike on both sides stands alike: each foot takes half of the push, each brace its share by the lever t / d
-  it('shares the push evenly, as a tie log with the same sizes does', () => {
+  it('shares the push evenly', () => {
     const level = bracedShed(evenPoles, { risePer12: 0, postDiametersIn: [8, 8], beamDiametersIn: [10, 10] });
     const { members, frame, response } = pushedRow(level, [-500, -500]);
     const [near] = members.posts;
@@ -88,6 +89,36 @@ describe('a level rafter with a brace at each end', () => {
     const F = ((500 * t) / 36) * (Math.hypot(30, 36) / 30);
     expect(Math.abs(response.values[pushIndex(frame.layout, 0)]!)).toBeCloseTo(F, 2);
     expect(response.values[pushIndex(frame.layout, 1)]!).toBeCloseTo(-response.values[pushIndex(frame.layout, 0)]!, 2);
+  });
+
+  it('works as a tie log at the level of its axis does, pushed there', () => {
+    const measures = { risePer12: 0, beamDiametersIn: [10, 10] } as const;
+    const rafter = pushedRow(bracedShed(evenPoles, measures), [-900, -100]);
+    const axisZIn = rafter.members.posts[0]!.axisZIn;
+    const tiedAt = (zIn: number) =>
+      pushedRow(
+        tiedShed(
+          { downIn: 20, runIn: 30, dropIn: 36, tieDiametersIn: [POLE, POLE] },
+          { ...measures, bearing: { line: 0, of: 'beamAxis', zIn } },
+        ),
+        [-900, -100],
+        true,
+        20,
+      );
+    const tie = tiedAt(axisZIn + 20);
+    expect(tie.members.beams[0]!.stations[0]!.axisZIn).toBeCloseTo(axisZIn, 9);
+    for (const j of [0, 1]) {
+      const [ofRafter, ofTie] = [rafter, tie].map(
+        ({ response, frame }) => response.values[pushIndex(frame.layout, j)]!,
+      );
+      expect(ofRafter! / ofTie!).toBeCloseTo(1, 7);
+    }
+    for (const i of [0, 1]) {
+      const [ofRafter, ofTie] = [rafter, tie].map(
+        ({ response, frame }) => response.values[footIndex(frame.layout, frame.mesh.posts[i]!)]!,
+      );
+      expect(ofRafter! / ofTie!).toBeCloseTo(1, 7);
+    }
   });
 });
 

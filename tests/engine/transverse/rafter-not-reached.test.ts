@@ -186,4 +186,27 @@ describe('a row whose braces run to a rafter, in an evaluation', () => {
     const feet = (e: Evaluation) => e.lines.flatMap((l) => l.posts);
     feet(evaluation).forEach((post, i) => expect(post.greatestDownLb).toBeGreaterThan(feet(held)[i]!.greatestDownLb));
   });
+
+  // seen in a mirror that stands along the lines, nothing of it changes
+  it('bears the same where its roof falls the other way', () => {
+    const ratios = (e: Evaluation, called: (key: string) => string) =>
+      new Map(e.checks.flatMap((c) => (c.ratio === null ? [] : [[called(c.key), c.ratio] as const])));
+    // a row and its spans are named from low y up
+    const ENDS: Readonly<Record<string, string>> = { minus: 'plus', plus: 'minus' };
+    const seenBack = (key: string): string =>
+      key
+        .replace('row:post-1-', 'row:post-0-')
+        .replace(
+          /(minus|post-\d-\d)~(plus|post-\d-\d)$/,
+          (_, a: string, b: string) => `${ENDS[b] ?? b}~${ENDS[a] ?? a}`,
+        );
+    const falls = ratios(evaluation, (key) => key);
+    const rises = ratios(evaluated(bracedShed({}, { lineYsIn: [0, -120] })), (key) =>
+      /^(rafter\.frame|sway\.across)/.test(key) ? seenBack(key) : key,
+    );
+    const asked = [...falls.keys()].filter((key) => /^(rafter|brace|post|pier|sway\.a)/.test(key));
+    const alike = asked.filter((key) => Math.abs(falls.get(key)! - (rises.get(key) ?? NaN)) < 1e-6);
+    expect(asked.filter((key) => !alike.includes(key))).toEqual([]);
+    expect(asked.length).toBeGreaterThan(100);
+  });
 });

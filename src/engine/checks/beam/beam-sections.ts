@@ -63,7 +63,7 @@ export function beamStretches(context: LineCheckContext): readonly BeamStretch[]
 }
 
 /** Where a place of a beam lies on its stick, from the stick's start; a rafter in its row runs up from its eave [in]. */
-const alongStick = ({ slope, fromXIn }: BeamGeometry, atIn: number): number =>
+export const alongStick = ({ slope, fromXIn }: BeamGeometry, atIn: number): number =>
   slope ? (slope.downX * (slope.eaveXIn - fromXIn - atIn)) / slope.cos : atIn;
 
 /** Why no section of a stretch is asked: a cut or hardware goes through the log; null where wood is left everywhere. */

@@ -2,7 +2,7 @@ import type { RuleId } from '../../../data/rules.ts';
 import type { LineResponse } from '../../frame/line-frame.ts';
 import { SAME_PLACE_IN } from '../../frame/mesh-builder.ts';
 import { stretchSites } from '../beam/beam-checks.ts';
-import { beamStretches, type BeamStretch } from '../beam/beam-sections.ts';
+import { alongStick, beamStretches, type BeamStretch } from '../beam/beam-sections.ts';
 import { beamBendingSite } from '../beam/bending.ts';
 import { beamShearSite, endNotchSite, type EndCut } from '../beam/shear.ts';
 import { crookSites } from '../beam/crook.ts';
@@ -56,7 +56,15 @@ const bracedRafterSites = (
     ...tiePushSites(context),
   ]
     .filter((site) => site.memberId === rafter.id)
-    .flatMap((site) => renamed(site, OF_RAFTER));
+    .flatMap((site) => renamed(site, OF_RAFTER))
+    .map((site) => alongSlope(context, site));
+
+/** The rows of a rafter tell places along its slope from the eave. */
+function alongSlope({ frame }: LineCheckContext, site: CheckSite<LineResponse>): CheckSite<LineResponse> {
+  const beam = frame.members.beams.find((b) => b.id === site.memberId)!;
+  const { worstAt } = site;
+  return worstAt ? { ...site, worstAt: (r) => alongStick(beam, worstAt(r)) } : site;
+}
 
 /** Seat cuts of a rafter over its posts, each judged as if it lay at an end, as the rows of the rafter itself do (safe side). */
 const seatCutsOf = ({ beam, stations }: BeamStretch, posts: BracedRow['posts']): readonly EndCut[] =>
