@@ -22,7 +22,7 @@ export const TRANSVERSE_MESSAGES = {
   braceOfNoFrame:
     'The {brace} runs to a rafter of no frame that is said to hold the shelter across: what it gets of the push is not computed. Name frames across, or take it away.',
   rowOfTiesAndRafters:
-    '{row} has a tie log and braces to {rafter}: how they share the push is not computed. Let all braces run to one of them.',
+    'A tie log and braces to {rafter} stand in {row}: how they share the push is not computed. Let all braces run to one of them.',
   rafterNotOnRow:
     'Braces of {row} run to {rafter}: computed is one rafter on two lines of a single slope, over one post of each. Set a post under it on both lines, or let the braces run to a tie log.',
   rafterOverSplice:
