@@ -41,6 +41,9 @@ const PULLED_BY: Readonly<Record<ChainLinkName, RuleId>> = {
   pier: 'pier.uplift',
 };
 
+/** The rule that asks the links between a rafter and its post where braces of the post run to that rafter. */
+const LIFTED_BY: RuleId = 'rafter.frameLift';
+
 const NAMES = Object.keys(PULLED_BY) as readonly ChainLinkName[];
 
 /**
@@ -63,7 +66,12 @@ function chainOf(weighed: Weighed, checks: readonly CheckRow[], line: LineGeomet
   const members = membersAt(weighed, line, post);
   const links = NAMES.filter((name) => isThere(name, line, post)).map((name): ChainLink => ({
     name,
-    row: worstOf(checks.filter((c) => c.ruleId === PULLED_BY[name] && members[name](c))),
+    row: worstOf(
+      checks.filter(
+        (c) =>
+          (c.ruleId === PULLED_BY[name] && members[name](c)) || (c.ruleId === LIFTED_BY && lifts(name, c, line, post)),
+      ),
+    ),
     addedLb: DEAD_AGAINST_UPLIFT * ADDED_UNDER[name](pieces),
   }));
   const weakest = links.reduce((low, link, i) => (isWeaker(link, links[low]!) ? i : low), 0);
@@ -111,6 +119,14 @@ function membersAt(
     foot: isPost,
     pier: isPost,
   };
+}
+
+/** Whether a row of what a frame across lifts is of this link at this post: of its rafter, its strip or its beam. */
+function lifts(name: ChainLinkName, { memberId, place }: CheckRow, line: LineGeometry, post: PostGeometry): boolean {
+  if (place.name !== post.id) return false;
+  if (name === 'strip') return memberId === line.id;
+  if (name === 'beam') return line.beamIds.includes(memberId);
+  return name === 'rafter' && memberId !== line.id && !line.beamIds.includes(memberId);
 }
 
 const worstOf = (rows: readonly CheckRow[]): CheckRow | null =>

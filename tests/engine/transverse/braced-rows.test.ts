@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { jointsOf } from '../../../src/engine/checks/joints/joints.ts';
+import { jointKey } from '../../../src/engine/project/joint-capacity.ts';
 import { evaluate } from '../../../src/engine/evaluate.ts';
 import type { CheckRow, Evaluation } from '../../../src/engine/evaluation.ts';
 import type { Member, Project } from '../../../src/engine/project/model.ts';
+import { upliftOf } from '../../../src/engine/uplift.ts';
 import { bracedRafterId, bracedShed, rafterBraceId } from '../../support/braced-shed.ts';
 import { postId } from '../../support/plain-shed.ts';
 
@@ -208,5 +211,59 @@ describe('a row whose braces run to a rafter, in an evaluation', () => {
     const alike = asked.filter((key) => Math.abs(falls.get(key)! - (rises.get(key) ?? NaN)) < 1e-6);
     expect(asked.filter((key) => !alike.includes(key))).toEqual([]);
     expect(asked.length).toBeGreaterThan(100);
+  });
+
+  it('is in the uplift chain of its posts: what the frame lifts where that is harder than the wind on the rafter', () => {
+    const chain = upliftOf(bracedShed(), evaluation).find((c) => c.postId === postId(0, 0))!;
+    const rowOf = (name: string) => chain.links.find((link) => link.name === name)!.row!;
+    for (const name of ['rafter', 'strip'])
+      expect(rowOf(name)).toMatchObject({ ruleId: 'rafter.frameLift', place: { name: postId(0, 0) } });
+    // alike ratings, so that the harder pull has the higher ratio
+    const pulls = (ruleId: string, memberId: string) =>
+      rowsOf(evaluation, ruleId, memberId).map((c) => c.demand!.value!);
+    expect(rowOf('rafter').demand!.value).toBeGreaterThan(Math.max(...pulls('rafter.tie', bracedRafterId(0))));
+  });
+
+  it('is judged with sawn rafters as well', () => {
+    const shed = bracedShed({ at: [0] });
+    const sawn = {
+      kind: 'sawn',
+      breadthIn: 4,
+      depthIn: 8,
+      lay: 'edge',
+      plies: 1,
+      species: 'Western larch',
+      grade: 'No. 2',
+      use: 'wet',
+    } as const;
+    const groups = shed.groups.map((g) => (g.id === 'poles' && g.role === 'rafter' ? { ...g, stock: sawn } : g));
+    const { checks } = evaluated({ ...shed, groups });
+    for (const ruleId of ['rafter.frameBending', 'rafter.frameShear', 'rafter.framePush', 'rafter.frameSeat']) {
+      const rows = checks.filter((c) => c.ruleId === ruleId && c.memberId === bracedRafterId(0));
+      expect(rows.length).toBeGreaterThan(0);
+      for (const row of rows) expect(row.ratio).toBeGreaterThan(0);
+    }
+  });
+});
+
+describe('the joint of a brace and the rafter that it runs to', () => {
+  // the middle of the contact lies on the axis of the brace, the fastener stands square to the rafter
+  it('lies on the axis of the brace, its fastener square to the slope', () => {
+    const project = bracedShed();
+    const { shelter } = evaluated(project);
+    const rise = 4 / 12;
+    for (const end of ['high', 'low'] as const) {
+      const brace = shelter.braces.find((b) => b.id === rafterBraceId(0, end))!;
+      const joint = jointsOf(project, shelter).find((j) => j.id === jointKey('braceTop', brace.id))!;
+      const [, dy, dz] = joint.line!.at.map((v, i) => v - joint.at[i]!);
+      const [y, z] = [brace.topPoint.yIn - brace.postPoint.yIn, brace.topPoint.zIn - brace.postPoint.zIn];
+      expect(dy! * z - dz! * y).toBeCloseTo(0, 9);
+      const [, iy, iz] = joint.line!.into;
+      expect(iy! - iz! * rise).toBeCloseTo(0, 9);
+      expect(Math.hypot(iy!, iz!)).toBeCloseTo(1, 9);
+      // half the depth of the pole off its axis
+      const off = Math.abs(dy! * iy! + dz! * iz!);
+      expect(off).toBeCloseTo(brace.topDiameterIn / 2, 9);
+    }
   });
 });
