@@ -1,3 +1,4 @@
+import type { RowGeometry } from '../geometry/rows.ts';
 import type { RafterGeometry } from '../geometry/shelter.ts';
 import type { Givens } from '../givens.ts';
 import { emptyLineCase, type DeadPiece, type LineCase, type LoadCase, type SlopeLoad } from '../loads/cases.ts';
@@ -6,40 +7,65 @@ import { even, type AtEnds, type RafterPart, type RafterRun } from '../loads/raf
 import type { RoofCase } from '../loads/roof-cases.ts';
 import { rafterOwnWeight, surfaceWeight } from '../loads/roof-weights.ts';
 import type { TwoWeights } from '../loads/weights.ts';
+import { inPlaceId } from './case-ids.ts';
+import type { PushAcross } from './push-across.ts';
 
 /** What comes down on the rafter of a row, case by case, as the main frame is loaded. */
 export interface RoofOnRafter {
   readonly dead: DeadPiece;
   readonly cases: readonly LineCase[];
-  /** level part of a wind case on this rafter, toward +y [lb] */
-  readonly levelOf: (caseId: string) => number;
+  /** for a push across that has the level part of the roof at a post: what of it blows on this rafter, moved there */
+  readonly inPlace: (push: PushAcross) => LineCase | null;
 }
 
 /**
- * Roof on the rafter of a row: plumb loads by its level projection, wind square to it. What a line has as partial snow or as
- * reduced roof live load lies whole on it (safe side).
+ * Roof on the rafter of a row: plumb loads by its level projection, wind square to it. The level part of wind across the lines
+ * comes with its push, at the post that holds it: `inPlace` moves the rafter's own to the rafter and adds nothing, so that a push
+ * alone still turns the whole row as the lines have it. What a line has as partial snow or as reduced roof live load lies whole
+ * on it (safe side).
  * @param cases  load cases of the lines, whose ids these keep
  */
-export function roofOnRafter(givens: Givens, rafter: RafterGeometry, cases: readonly LoadCase[]): RoofOnRafter {
+export function roofOnRafter(
+  givens: Givens,
+  row: RowGeometry,
+  rafter: RafterGeometry,
+  cases: readonly LoadCase[],
+): RoofOnRafter {
   const run = givens.runOf(rafter);
   const pressureOf = pressures(givens);
-  const arriving = cases.flatMap(({ id }): readonly LineCase[] => {
-    const pressure = pressureOf(id);
-    return pressure
-      ? [{ ...emptyLineCase(id), onSlope: slopeLoads(rafter, run, (part) => pressure(rafter, part)) }]
-      : [];
-  });
+  const loadsOf = (pressure: RoofCase['pressure']) => slopeLoads(rafter, run, (part) => pressure(rafter, part));
   return {
     dead: deadOnRafter(givens, rafter, run),
-    cases: arriving,
-    levelOf: (caseId) => {
-      const pressure = pressureOf(caseId);
-      if (!pressure) return 0;
+    cases: cases.flatMap(({ id, pushAcross }): readonly LineCase[] => {
+      const pressure = pressureOf(id);
+      if (!pressure) return [];
+      const loads = loadsOf(pressure);
+      return [{ ...emptyLineCase(id), onSlope: pushAcross ? loads.map(plumbOnly) : loads }];
+    }),
+    inPlace: ({ id, comesWith, holder }) => {
+      const pressure = pressureOf(comesWith);
+      if (!pressure) return null;
       const square = (part: number): PartPressure => pressure(rafter, run.parts[part]!);
-      return -rafter.downY * levelPart(run, squareLoads(run, rafter.tributaryWidthIn, square, 'squarePsf'));
+      const levelLb = -rafter.downY * levelPart(run, squareLoads(run, rafter.tributaryWidthIn, square, 'squarePsf'));
+      const post = row.posts.find((p) => p.line === holder) ?? row.posts[0]!;
+      return {
+        ...emptyLineCase(inPlaceId(id)),
+        onSlope: loadsOf(pressure).map(levelOnly),
+        atPosts: [{ postId: post.id, zIn: post.axisZIn, downLb: 0, alongLb: -levelLb }],
+      };
     },
   };
 }
+
+/** A part with its plumb load alone, and with its level load alone. */
+const plumbOnly = ({ from, to }: SlopeLoad): SlopeLoad => ({
+  from: { ...from, alongLbPerIn: 0 },
+  to: { ...to, alongLbPerIn: 0 },
+});
+const levelOnly = ({ from, to }: SlopeLoad): SlopeLoad => ({
+  from: { ...from, downLbPerIn: 0 },
+  to: { ...to, downLbPerIn: 0 },
+});
 
 /** Pressures of a case of a line by its id; null for one that is not of the roof. */
 function pressures({ roof, site }: Givens): (caseId: string) => RoofCase['pressure'] | null {

@@ -13,7 +13,7 @@ import { stretchesOf } from '../loads/stretches.ts';
 import { message, type Message } from '../message.ts';
 import { pullIsGiven } from '../pull-is-given.ts';
 import { whyMembersUnknown, type Blocked } from '../why-not-analysed.ts';
-import { pressedId } from './case-ids.ts';
+import { inPlaceId, pressedId } from './case-ids.ts';
 import { bracedRafter, whyRafterNotComputed } from './braced-rafter.ts';
 import type { PushAcross, PushesAcross } from './push-across.ts';
 import { roofOnRafter } from './roof-on-rafter.ts';
@@ -63,16 +63,13 @@ export function analyseRow(
   const blocked = whyMembersUnknown(givens, members);
   if (blocked) return { ok: false, row, blocked };
   const rafter = bracedRafter(row);
-  const roof = rafter && roofOnRafter(givens, rafter, lines.cases);
+  const roof = rafter && roofOnRafter(givens, row, rafter, lines.cases);
   const dead = [...deadOfRow(givens, row), ...(roof ? [roof.dead] : [])];
-  const asked = combinationsOf(lines, across, new Set(roof?.cases.map((c) => c.caseId)));
+  const inPlace = across.pushes.flatMap((push) => roof?.inPlace(push) ?? []);
+  const asked = combinationsOf(lines, across, new Set([...(roof?.cases ?? []), ...inPlace].map((c) => c.caseId)));
   const cases = [
-    ...across.pushes.map((push) =>
-      pushOnRow(row, across, push, shareOf, {
-        posts: members.posts,
-        onRafterLb: roof?.levelOf(push.comesWith) ?? 0,
-      }),
-    ),
+    ...across.pushes.map((push) => pushOnRow(row, across, push, shareOf, members.posts)),
+    ...inPlace,
     ...(roof?.cases ?? []),
     ...lines.combinations.map(({ id }) => pressedRow(row, pressedId(id), (post) => lines.pressOn(post, id))),
   ];
@@ -128,16 +125,15 @@ function combinationsOf(
     const beside = combination.factors.filter((f) => along.has(f.caseId) && !onRafter.has(f.caseId));
     if (ways.length === 0)
       asked.set({ ...combination, factors: [...beside, ...ofRoof, pressed], swaysAlong: false }, null);
-    for (const push of ways)
+    for (const push of ways) {
+      const pushed = [push.id, inPlaceId(push.id)]
+        .filter((id) => id === push.id || onRafter.has(id))
+        .map((caseId) => ({ caseId, factor: pushing!.factor }));
       asked.set(
-        {
-          ...combination,
-          factors: [{ caseId: push.id, factor: pushing!.factor }, ...ofRoof, pressed],
-          gravityOnly: false,
-          swaysAlong: true,
-        },
+        { ...combination, factors: [...pushed, ...ofRoof, pressed], gravityOnly: false, swaysAlong: true },
         push,
       );
+    }
   }
   return asked;
 }

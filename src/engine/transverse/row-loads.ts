@@ -29,29 +29,24 @@ export function sharesOfLines(shelter: Shelter, rows: readonly RowGeometry[]): R
 
 /**
  * A push across as it comes to the posts of one row: its share at beam level, wind on the posts themselves, goods.
- * @param framed  its posts as they stand in the frame, and how much of the push of the roof acts on the row's own rafter in its
- *   place, not where it is held [lb]
+ * @param framed  its posts as they stand in the frame
  */
 export function pushOnRow(
   row: RowGeometry,
   { windOn }: PushesAcross,
   push: PushAcross,
   shareOf: ReadonlyMap<string, number>,
-  framed: { readonly posts: readonly PostGeometry[]; readonly onRafterLb: number } = {
-    posts: row.posts,
-    onRafterLb: 0,
-  },
+  framed: readonly PostGeometry[],
 ): LineCase {
-  const holding = row.posts.find((post) => post.line === push.holder) ?? row.posts[0]!;
   return {
     ...emptyLineCase(push.id),
     atPosts: row.posts.map((post) => ({
       postId: post.id,
       zIn: post.axisZIn,
       downLb: 0,
-      alongLb: shareOf.get(post.id)! * (push.atBeamLb.get(post.line) ?? 0) - (post === holding ? framed.onRafterLb : 0),
+      alongLb: shareOf.get(post.id)! * (push.atBeamLb.get(post.line) ?? 0),
     })),
-    onPosts: framed.posts.flatMap((post) => {
+    onPosts: framed.flatMap((post) => {
       const { postsLb, goodsLb } = windOn(post.line);
       const forceLb = push.windTimes * ((postsLb.get(post.id) ?? 0) + shareOf.get(post.id)! * goodsLb);
       return forceLb === 0 ? [] : [spreadOver(post, forceLb)];

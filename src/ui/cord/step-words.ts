@@ -24,7 +24,8 @@ function rowCase(id: string, cases: ReadonlyMap<string, string>): string | null 
   const found = readRowCase(id);
   if (found?.kind === 'pressed') return 'what the lines press on the posts';
   const words = found && cases.get(found.comesWith);
-  return words ? `push across, ${words}` : null;
+  if (!words) return null;
+  return found.kind === 'push' ? `push across, ${words}` : `level wind on the rafter where it blows, ${words}`;
 }
 
 /** Symbols of a formula as they are written by hand. */

@@ -162,15 +162,20 @@ describe('a row whose braces run to the rafter, as it stands in its shelter', ()
       const push = pushOf(r)!;
       const { factor } = r.combination.factors.find((f) => f.caseId === push.id)!;
       // as if all of it came to the posts
-      const onPosts = pushOnRow(row, pushes, push, shareOf);
-      const heightOf = (id: string): number => {
-        const post = row.posts.find((p) => p.id === id)!;
-        return post.axisZIn - post.footZIn;
+      const posts = mesh.posts.map((chain) => chain.post);
+      const onPosts = pushOnRow(row, pushes, push, shareOf, posts);
+      const heightOf = (id: string, toZIn = Infinity): number => {
+        const post = posts.find((one) => one.id === id)!;
+        return Math.min(toZIn, post.axisZIn) - post.footZIn;
       };
-      const levelLb =
-        onPosts.atPosts.reduce((sum, p) => sum + p.alongLb, 0) +
-        onPosts.onPosts.reduce((sum, p) => sum + p.alongLbPerIn * heightOf(p.postId), 0);
+      const [levelLb, turningLbIn] = [
+        ...onPosts.atPosts.map((at) => [at.alongLb, heightOf(at.postId, at.zIn)] as const),
+        ...onPosts.onPosts.map((on) => [on.alongLbPerIn * heightOf(on.postId), heightOf(on.postId) / 2] as const),
+      ].reduce(([sum, turning], [lb, armIn]) => [sum + lb, turning + lb * armIn], [0, 0] as [number, number]);
       expect(atFeet((i) => firstOrderOf(r).values[i]!, 0)).toBeCloseTo(-factor * levelLb, 5);
+      // the feet stand level, 120 in. apart: the push alone turns the row about them
+      const added = layout.partOf(firstOrderOf(r), push.id);
+      expect(added(footIndex(layout, mesh.posts[1]!) + 1)).toBeCloseTo((factor * turningLbIn) / 120, 4);
     }
   });
 });

@@ -26,7 +26,8 @@ function bench(project: Project) {
   const across = pushesAcross(givens, inFrames, { kind: 'notional', byLine });
   const shareOf = sharesOfLines(givens.shelter, rows);
   const whole = acrossForce(project, givens.shelter, givens.site, givens.roof, givens.runOf, 0);
-  const onRows = (push: PushAcross): readonly LineCase[] => rows.map((row) => pushOnRow(row, across, push, shareOf));
+  const onRows = (push: PushAcross): readonly LineCase[] =>
+    rows.map((row) => pushOnRow(row, across, push, shareOf, row.posts));
   const sumOn = (cases: readonly LineCase[]): number =>
     cases.reduce((sum, c, i) => {
       const height = (id: string): number => {
