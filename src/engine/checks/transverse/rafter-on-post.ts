@@ -45,8 +45,8 @@ export interface RafterOnPost {
 
 /**
  * Every place where the rafter of a row comes over a post. The push on the seat is what the line brings there, with what the
- * push across adds in the foot, less what the braces under the rafter take past the seat. What their thrust shifts between
- * feet of unlike levels is not counted: it is small.
+ * push across adds in the foot, less what the braces under the rafter take past the seat. What thrust shifts between
+ * feet of unlike levels is counted against either (safe side).
  * @source MECHANICS equilibrium of a post
  */
 export function raftersOnPosts(context: LineCheckContext, row: BracedRow): readonly RafterOnPost[] {
@@ -81,19 +81,29 @@ function forcesOver({ frame }: LineCheckContext, row: BracedRow, chain: PostChai
   const braces = mesh.braces.flatMap((link, j) =>
     link.brace.postId === post.id ? [{ at: pushIndex(layout, j), up: link.dw }] : [],
   );
-  const footAt = footIndex(layout, chain) + 1;
-  const addedLb = (r: LineResponse): number => {
+  const footAt = footIndex(layout, chain);
+  const ofPush = (r: LineResponse, index: number): number => {
     const pushId = row.pushIdOf(r);
-    const added = pushId === null ? 0 : layout.partOf(r, pushId)(footAt);
-    return braces.reduce((sum, { at, up }) => sum - r.values[at]! * up, added);
+    return pushId === null ? 0 : layout.partOf(r, pushId)(index);
   };
+  const addedLb = (r: LineResponse): number =>
+    braces.reduce((sum, { at, up }) => sum - r.values[at]! * up, ofPush(r, footAt + 1));
+  const slope = slopeOfFeet(mesh);
+  const shiftedLb = (r: LineResponse): number =>
+    slope === 0 ? 0 : slope * Math.abs(r.values[footAt]! - ofPush(r, footAt));
   return {
     downLb: ({ values }) => -values[top.axial]!,
     levelLb: ({ values }) => Math.abs(values[top.shear]!),
-    leastOnSeatLb: (r) => row.seatOn(post, r.combination.id).leastLb + addedLb(r),
-    mostOnSeatLb: (r) => row.seatOn(post, r.combination.id).mostLb + addedLb(r),
+    leastOnSeatLb: (r) => row.seatOn(post, r.combination.id).leastLb + addedLb(r) - shiftedLb(r),
+    mostOnSeatLb: (r) => row.seatOn(post, r.combination.id).mostLb + addedLb(r) + shiftedLb(r),
     levelOnSeatLb: ({ values }) => Math.abs(values[seat.shear]!),
     alongOnSeatLb: (r) => row.seatOn(post, r.combination.id).alongLb,
     turnsSeatLbIn: (r) => Math.abs(r.values[seat.moment]!) + row.seatOn(post, r.combination.id).twistLbIn,
   };
+}
+
+/** How far the feet of two posts rise over the way between them, without sign. */
+function slopeOfFeet({ posts }: LineCheckContext['frame']['mesh']): number {
+  const [from, to] = [posts[0]!.post, posts.at(-1)!.post];
+  return Math.abs((to.footZIn - from.footZIn) / (to.xIn - from.xIn));
 }

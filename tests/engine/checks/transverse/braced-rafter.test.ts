@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { BracedRow } from '../../../../src/engine/checks/transverse/rafter-on-post.ts';
 import { rowSites } from '../../../../src/engine/checks/transverse/row-sites.ts';
-import { pushIndex, sectionsOf } from '../../../../src/engine/frame/read-response.ts';
+import { footIndex, pushIndex, sectionsOf } from '../../../../src/engine/frame/read-response.ts';
+import type { Project } from '../../../../src/engine/project/model.ts';
 import type { Measures } from '../../../support/plain-shed.ts';
 import { WOOD } from '../../../support/plain-shed.ts';
 import { bracedShed } from '../../../support/braced-shed.ts';
@@ -21,8 +22,11 @@ const STRIP = 1.5;
 /** What the lines bring to a seat beside the row. */
 const SEAT = { leastLb: 500, mostLb: 900, alongLb: 40, twistLbIn: 700 } as const;
 
-function rowOf(change: Parameters<typeof bracedShed>[0] = {}, measures: Partial<Measures> = {}) {
-  const across = acrossBench(bracedShed({ rafterDiametersIn: [D, D], ...change }, measures));
+const rowOf = (change: Parameters<typeof bracedShed>[0] = {}, measures: Partial<Measures> = {}) =>
+  rowOfProject(bracedShed({ rafterDiametersIn: [D, D], ...change }, measures));
+
+function rowOfProject(project: Project) {
+  const across = acrossBench(project);
   const { context } = framesOf(across)[0]!;
   const { row } = across.frames.rows[0]!;
   const braced: BracedRow = {
@@ -203,6 +207,26 @@ describe('what lies between a braced rafter and its post', () => {
   it('[rafter.frameSeat] presses the post by what the line brings at most, less what the brace takes past the seat', () => {
     const v = at('rafter.frameSeat', 'beam-0-0', [[pushIndex(layout, brace), -400]]);
     expect(v.demand!.value).toBeCloseTo((SEAT.mostLb + 400 * PLUMB) / post.seats[0]!.areaIn2, 6);
+  });
+
+  it('[rafter.frameLift] counts what thrust shifts between feet of unlike levels against the seat', () => {
+    // the low line's piers stand on the same level in the shed: lifted 12 in. over 120, a tenth of the thrust
+    const shed = bracedShed({ rafterDiametersIn: [D, D] });
+    const members = shed.members.map((m) => (m.role === 'post' && m.id === 'post-1-0' ? { ...m, pierTopZIn: 18 } : m));
+    const uneven = rowOfProject({ ...shed, members });
+    const { frame } = uneven.context;
+    const foot = footIndex(
+      frame.layout,
+      frame.mesh.posts.find((p) => p.memberId === post.id)!,
+    );
+    const v = verdict(
+      siteOf(uneven.sites, 'rafter.frameLift', 'beam-0-0', post.id),
+      handResponse(uneven.context, [
+        [foot, 9000],
+        [pushIndex(frame.layout, brace), 1000],
+      ]),
+    );
+    expect(v.demand!.value).toBeCloseTo(1000 * PLUMB - SEAT.leastLb + 9000 / 10, 6);
   });
 
   it('the moment at the seat is that of the level forces over it', () => {
