@@ -4,35 +4,47 @@ import { put, type Note } from '../../note.ts';
 import { quantity } from '../../units.ts';
 
 /*
- * A ledger is taken as simple spans from fixing to fixing, with rafters anywhere on them: nobody says where the first
- * fixing stands. What a rafter brings is p times the width it carries. An influence line of straight pieces is greatest
- * under point loads where one of them stands on its peak; so the hardest place is a rafter right at the fixing.
+ * A ledger may go on over its fixings or be cut at each, and nobody says where the first fixing stands: rafters lie anywhere.
+ * What bends it is taken of simple spans; what presses a fixing and shears the ledger beside it, of two equal spans over it,
+ * which give the middle support more than simple spans or many spans do. A rafter brings p times the width it carries.
  */
-const MECHANICS = clause('MECHANICS', 'point loads on simple spans, influence lines');
+const MECHANICS = clause('MECHANICS', 'point loads on spans, influence lines');
 
 export type RafterOnLedger = Pick<RafterGeometry, 'xIn' | 'tributaryFromXIn' | 'tributaryToXIn' | 'tributaryWidthIn'>;
 
-/** A rafter of those that share a place, and how far off it stands. */
+/** How much a load hands over, by how much of its span `t` it stands from the far end, and how that is written. */
+interface Way {
+  readonly of: (t: number) => number;
+  readonly write: (t: string) => string;
+}
+
+/** Of the middle support of two equal spans. */
+const PRESSES: Way = { of: (t) => (t * (3 - t * t)) / 2, write: (t) => `${t} × (3 - ${t}^2) / 2` };
+/** Beside that support in the load's own span, and in the other one by the moment over the support. */
+const SHEARS_OTHER: Way = { of: (t) => (t * (1 - t * t)) / 4, write: (t) => `${t} × (1 - ${t}^2) / 4` };
+const SHEARS_OWN: Way = { of: (t) => t + SHEARS_OTHER.of(t), write: (t) => `(${t} + ${SHEARS_OTHER.write(t)})` };
+
+/** A rafter within a span of the fixing. */
 interface Sharing {
   readonly widthIn: number;
-  readonly apartIn: number;
+  readonly t: number;
+  readonly way: Way;
 }
 
 /**
- * Width of roof that one fixing holds: a rafter right at it and what its neighbours within a span hand over, the hardest
- * rafter of all; never less than the spacing.
+ * Width of roof that one fixing holds, placed where rafters press it hardest; never less than the spacing.
  * @param rafters all that rest on the ledger
  * @param spacingIn of the fixings [in]
  * @returns width, to be multiplied by the force on each foot [in]
- * @source MECHANICS: reaction between two simple spans
+ * @source MECHANICS: middle reaction of two equal spans, t (3 - t^2) / 2
  */
 export function widthOnFixing(rafters: readonly RafterOnLedger[], spacingIn: number, note?: Note): number {
-  const sharing = hardest(rafters, spacingIn, [() => true]);
-  const widthIn = Math.max(spacingIn, shared(sharing, spacingIn));
+  const sharing = hardest(rafters, spacingIn, (xIn) => sharingAt(rafters, xIn, spacingIn, PRESSES, PRESSES));
+  const widthIn = Math.max(spacingIn, sumOf(sharing));
   note?.({
     symbol: 'w',
-    words: 'width of roof on one fixing: a rafter right at it, neighbours by how near they stand',
-    formula: `max(s, ${sumOf(sharing)})`,
+    words: 'width of roof on one fixing, where rafters press it hardest; the ledger goes on over it',
+    formula: `max(s, ${formulaOf(sharing)})`,
     put: [put('s', spacingIn, 'in', 'spacing of the fixings'), ...putsOf(sharing)],
     result: quantity(widthIn, 'in'),
     clause: MECHANICS,
@@ -41,19 +53,20 @@ export function widthOnFixing(rafters: readonly RafterOnLedger[], spacingIn: num
 }
 
 /**
- * Width of roof that shears the ledger beside a fixing: a rafter just off it and the others of that span.
+ * Width of roof that shears the ledger beside a fixing.
  * @returns width, to be multiplied by the force on each foot [in]
- * @source MECHANICS: end reaction of a simple span
+ * @source MECHANICS: shear beside the middle support of two equal spans, t + t (1 - t^2) / 4, the other span t (1 - t^2) / 4
  */
 export function widthInShear(rafters: readonly RafterOnLedger[], spacingIn: number, note?: Note): number {
-  const sharing = hardest(rafters, spacingIn, [(offIn) => offIn >= 0, (offIn) => offIn <= 0]);
-  const widthIn = shared(sharing, spacingIn);
+  const left = hardest(rafters, spacingIn, (xIn) => sharingAt(rafters, xIn, spacingIn, SHEARS_OWN, SHEARS_OTHER));
+  const right = hardest(rafters, spacingIn, (xIn) => sharingAt(rafters, xIn, spacingIn, SHEARS_OTHER, SHEARS_OWN));
+  const sharing = sumOf(right) > sumOf(left) ? right : left;
+  const widthIn = sumOf(sharing);
   note?.({
     symbol: 'w',
-    words:
-      'width of roof in shear beside a fixing: a rafter just off it, the others of that span by how near they stand',
-    formula: sumOf(sharing),
-    put: [put('s', spacingIn, 'in', 'spacing of the fixings'), ...putsOf(sharing)],
+    words: 'width of roof in shear beside a fixing, where rafters shear it hardest; the ledger goes on over it',
+    formula: formulaOf(sharing),
+    put: putsOf(sharing),
     result: quantity(widthIn, 'in'),
     clause: MECHANICS,
   });
@@ -99,33 +112,48 @@ export function spanMoment(
   return momentLbIn;
 }
 
-/** Those within a span of the rafter that comes out hardest, itself first. */
+/** What rafters within a span of a fixing hand over: those before it, those past it; one right at it counts whole. */
+function sharingAt(
+  rafters: readonly RafterOnLedger[],
+  xIn: number,
+  spacingIn: number,
+  before: Way,
+  past: Way,
+): readonly Sharing[] {
+  return rafters.flatMap((r) => {
+    const apartIn = Math.abs(r.xIn - xIn);
+    if (apartIn >= spacingIn) return [];
+    const way = apartIn === 0 ? PRESSES : r.xIn < xIn ? before : past;
+    return [{ widthIn: r.tributaryWidthIn, t: 1 - apartIn / spacingIn, way }];
+  });
+}
+
+/** Places of the fixing that are tried within half a span of each rafter, the rafter's own among them. */
+const PLACES = 64;
+
+/** Between two places nothing is lost that could be told: what presses turns flat at its peak, what shears peaks at a rafter. */
 function hardest(
   rafters: readonly RafterOnLedger[],
   spacingIn: number,
-  sides: readonly ((offIn: number) => boolean)[],
+  sharing: (xIn: number) => readonly Sharing[],
 ): readonly Sharing[] {
   let worst: readonly Sharing[] = [];
-  for (const here of rafters)
-    for (const isOnSide of sides) {
-      const sharing = rafters
-        .filter((r) => isOnSide(r.xIn - here.xIn))
-        .map((r) => ({ widthIn: r.tributaryWidthIn, apartIn: Math.abs(r.xIn - here.xIn) }))
-        .filter(({ apartIn }) => apartIn < spacingIn)
-        .sort((a, b) => a.apartIn - b.apartIn);
-      if (shared(sharing, spacingIn) > shared(worst, spacingIn)) worst = sharing;
+  for (const { xIn } of rafters)
+    for (let i = 0; i <= PLACES; i++) {
+      const here = sharing(xIn + (i / PLACES - 0.5) * spacingIn);
+      if (sumOf(here) > sumOf(worst)) worst = here;
     }
   return worst;
 }
 
-const shared = (sharing: readonly Sharing[], spacingIn: number): number =>
-  sharing.reduce((sum, { widthIn, apartIn }) => sum + widthIn * (1 - apartIn / spacingIn), 0);
+const sumOf = (sharing: readonly Sharing[]): number =>
+  sharing.reduce((sum, { widthIn, t, way }) => sum + widthIn * way.of(t), 0);
 
-const sumOf = (sharing: readonly Sharing[]): string =>
-  sharing.map(({ apartIn }, i) => (apartIn === 0 ? `w${i + 1}` : `w${i + 1} × (1 - d${i + 1} / s)`)).join(' + ') || '0';
+const formulaOf = (sharing: readonly Sharing[]): string =>
+  sharing.map(({ t, way }, i) => (t === 1 ? `w${i + 1}` : `w${i + 1} × ${way.write(`t${i + 1}`)}`)).join(' + ') || '0';
 
 const putsOf = (sharing: readonly Sharing[]) =>
-  sharing.flatMap(({ widthIn, apartIn }, i) => [
+  sharing.flatMap(({ widthIn, t }, i) => [
     put(`w${i + 1}`, widthIn, 'in', 'width of roof on a rafter'),
-    ...(apartIn === 0 ? [] : [put(`d${i + 1}`, apartIn, 'in', 'how far it stands off')]),
+    ...(t === 1 ? [] : [put(`t${i + 1}`, t, '1', 'one less its distance from the fixing over the spacing')]),
   ]);
