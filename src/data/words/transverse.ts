@@ -46,7 +46,7 @@ export const TRANSVERSE_MESSAGES = {
   assumeRowShares:
     'Each frame across takes the push of every line by length, half way to the next frames: the sheet shares nothing. The level part of the wind on the roof is held by one line at a time, the hardest counts.',
   assumeRafterHinge:
-    'In the frame across of {row} rafter and posts are hinged at the axis of the rafter: the beam and the strip between answer for the push times their distance below it.',
+    'In the frame across of {row} rafter and posts are hinged at the axis of the rafter: the beam and the strip between answer for the push times their distance below it. What its feet push on one another with where they stand at unlike levels counts at the seats, not in posts and piers.',
   assumeFeetShare:
     'The fixed feet of {row} share the push by their stiffness: tie the rafters to every line, they hand it on.',
 } as const;
