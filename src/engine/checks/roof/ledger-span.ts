@@ -6,7 +6,7 @@ import { quantity } from '../../units.ts';
 /*
  * A ledger may go on over its fixings or be cut at each, and nobody says where the first fixing stands: rafters lie anywhere.
  * What bends it is taken of simple spans; what presses a fixing and shears the ledger beside it, of two equal spans over it,
- * which give the middle support more than simple spans or many spans do. A rafter brings p times the width it carries.
+ * which under loads all along give a support more than simple spans or more spans do. A rafter brings p times its width.
  */
 const MECHANICS = clause('MECHANICS', 'point loads on spans, influence lines');
 
